@@ -1,0 +1,17 @@
+package spoonfall.probe;
+
+/** How far a {@link Reading} can be trusted. Only {@link #GOOD} readings carry a temperature. */
+public enum Quality {
+    /** A number in the range a pan thermometer can show. */
+    GOOD,
+    /** Bytes that are no text: usually a wrong baud rate. */
+    NOT_TEXT,
+    /** Text in which no temperature was found where one was expected. */
+    NO_NUMBER,
+    /** A number that is not finite, such as NaN, or that overflows. */
+    NOT_FINITE,
+    /** A finite number that no working pan thermometer shows. */
+    OUT_OF_RANGE,
+    /** A line too long to be a reading. */
+    TOO_LONG
+}
