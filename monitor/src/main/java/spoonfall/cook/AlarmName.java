@@ -1,0 +1,49 @@
+package spoonfall.cook;
+
+import java.util.Locale;
+import spoonfall.alarm.Delays;
+import spoonfall.alarm.Priority;
+
+/**
+ * The alarms of a cook. The delays are common practice, no source: long enough that one bad reading never
+ * calls the cook, short enough that nothing is lost.
+ */
+public enum AlarmName {
+    /** The test window is open. */
+    START_SET_TESTS(Priority.HIGH, new Delays(5, 30)),
+    /** The gel point is reached. */
+    GEL_POINT(Priority.HIGH, new Delays(3, 20)),
+    /** The pan boils on past the gel point. */
+    PAST_GEL_POINT(Priority.HIGH, new Delays(3, 20)),
+    /** The climb has stopped short of the gel point. */
+    STALLED(Priority.MEDIUM, new Delays(40, 20)),
+    /** The reading climbs faster than water could be leaving. */
+    SCORCH_RISK(Priority.HIGH, new Delays(10, 45)),
+    /** Nothing readable has come from the probe of late. */
+    PROBE_SILENT(Priority.HIGH, new Delays(0, 0)),
+    /** The reading fell as no pan can cool. */
+    PROBE_OUT_OF_PAN(Priority.MEDIUM, new Delays(4, 4));
+
+    private final Priority priority;
+    private final Delays delays;
+
+    AlarmName(Priority priority, Delays delays) {
+        this.priority = priority;
+        this.delays = delays;
+    }
+
+    /** How soon the cook must act. */
+    public Priority priority() {
+        return priority;
+    }
+
+    /** How long its condition must last. */
+    public Delays delays() {
+        return delays;
+    }
+
+    /** The name on the wire, such as {@code start-set-tests}. */
+    public String wireName() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

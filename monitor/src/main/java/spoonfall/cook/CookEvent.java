@@ -1,0 +1,38 @@
+package spoonfall.cook;
+
+import spoonfall.alarm.AlarmChange;
+
+/** Something that happened in a cook. */
+public sealed interface CookEvent {
+    /** Seconds of the cook at which it happened. */
+    double t();
+
+    /**
+     * How the pan is, every {@link CookMonitor#STATUS_EVERY_S} seconds.
+     *
+     * @param status the pan
+     */
+    record StatusTaken(CookStatus status) implements CookEvent {
+        @Override
+        public double t() {
+            return status.t();
+        }
+    }
+
+    /**
+     * The cook entered another stage.
+     *
+     * @param t seconds of the cook
+     * @param stage the new one
+     */
+    record StageEntered(double t, Stage stage) implements CookEvent {}
+
+    /**
+     * An alarm was raised, acknowledged or cleared.
+     *
+     * @param t seconds of the cook
+     * @param change which of these
+     * @param alarm the alarm afterwards
+     */
+    record AlarmChanged(double t, AlarmChange change, CookAlarm alarm) implements CookEvent {}
+}

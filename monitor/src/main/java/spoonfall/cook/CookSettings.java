@@ -1,0 +1,40 @@
+package spoonfall.cook;
+
+import spoonfall.physics.GelPoint;
+
+/**
+ * What one cook is measured against.
+ *
+ * @param waterBoil the temperature at which water boils here, now
+ * @param riseC how far above it the preserve sets, in °C; 1 to 15
+ */
+public record CookSettings(WaterBoil waterBoil, double riseC) {
+    /** Smallest rise that makes sense: below it nothing sets. */
+    public static final double LEAST_RISE_C = 1;
+
+    /** Largest rise that makes sense: beyond it the pan holds sweets, not preserve. */
+    public static final double MOST_RISE_C = 15;
+
+    /** Validates the rise. */
+    public CookSettings {
+        if (!(riseC >= LEAST_RISE_C && riseC <= MOST_RISE_C)) {
+            throw new IllegalArgumentException(
+                    "the rise above boiling water must be 1 to 15 °C (2 to 27 °F), not %.1f °C".formatted(riseC));
+        }
+    }
+
+    /** Sea level and the usual 8 °F. */
+    public static CookSettings defaults() {
+        return new CookSettings(WaterBoil.standard(), GelPoint.DEFAULT_RISE_C);
+    }
+
+    /** The temperature in °C at which this preserve sets. */
+    public double gelPointC() {
+        return waterBoil.temperatureC() + riseC;
+    }
+
+    /** The temperature in °C from which set tests are worth doing. */
+    public double windowFromC() {
+        return gelPointC() - GelPoint.WINDOW_C;
+    }
+}

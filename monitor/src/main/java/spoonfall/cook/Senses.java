@@ -1,0 +1,73 @@
+package spoonfall.cook;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Turns readings at any pace into {@link Signals} once a second: the readings of a second become their
+ * median, and everything else is a median or a robust line through those.
+ */
+final class Senses {
+    private static final double LEVEL_S = 7;
+    private static final int LEVEL_LEAST = 3;
+    private static final double POINT_EVERY_S = 5;
+    private static final double QUICK_S = 45;
+    private static final double STEADY_S = 120;
+    private static final double SLOW_S = 180;
+    private static final double PEAK_S = 600;
+    private static final double FALL_S = 20;
+
+    /** A trend further than this from the level is behind a jump. */
+    private static final double JUMP_C = 0.6;
+
+    private final Track seconds = new Track(60);
+    private final Track points = new Track(PEAK_S);
+    private double[] bucket = new double[16];
+    private int inBucket;
+    private double lastPointT = Double.NEGATIVE_INFINITY;
+    private Optional<RobustLine> quick = Optional.empty();
+    private Optional<RobustLine> steady = Optional.empty();
+    private Optional<RobustLine> slow = Optional.empty();
+
+    /** Takes a good reading of the second that is running. */
+    void accept(double temperatureC) {
+        if (inBucket == bucket.length) {
+            bucket = Arrays.copyOf(bucket, 2 * inBucket);
+        }
+        bucket[inBucket++] = temperatureC;
+    }
+
+    /** Ends the second before {@code t}; empty while nothing was ever read. */
+    Optional<Signals> endSecond(double t) {
+        if (inBucket > 0) {
+            seconds.add(t - 0.5, RobustLine.median(bucket, inBucket));
+            inBucket = 0;
+        }
+        OptionalDouble level = seconds.medianSince(t - LEVEL_S, LEVEL_LEAST);
+        if (level.isEmpty()) {
+            return Optional.empty();
+        }
+        double levelC = level.getAsDouble();
+        boolean heardLately = seconds.newestT().orElseThrow() > t - POINT_EVERY_S;
+        if (heardLately && t - lastPointT >= POINT_EVERY_S) {
+            lastPointT = t;
+            points.add(t, levelC);
+            quick = points.lineSince(t - QUICK_S, t);
+            steady = points.lineSince(t - STEADY_S, t);
+            slow = points.lineSince(t - SLOW_S, t);
+        }
+        double peakC = Math.max(points.highestSince(t - PEAK_S).orElse(levelC), levelC);
+        double fallC = Math.max(0, points.highestSince(t - FALL_S).orElse(levelC) - levelC);
+        return Optional.of(new Signals(t, levelC, trendC(t, levelC), quick, steady, slow, peakC, fallC));
+    }
+
+    private double trendC(double t, double levelC) {
+        if (steady.isEmpty()) {
+            return levelC;
+        }
+        RobustLine line = steady.get();
+        double trendC = line.atEnd() + line.slope() * (t - line.endX());
+        return Math.abs(trendC - levelC) > JUMP_C ? levelC : trendC;
+    }
+}

@@ -1,0 +1,117 @@
+package spoonfall.cook;
+
+/**
+ * Tells where a cook is, from the signals alone. Every threshold has a deadband and every change must last,
+ * so that bubbles do not make it flicker. The numbers are common practice, no source.
+ */
+final class Stages {
+    private static final double BOILS_ABOVE_C = 0.3;
+    private static final double BOIL_ENDS_BELOW_C = -0.5;
+    private static final double COMING_ABOVE_C = -8;
+    private static final double SIMMER_ABOVE_C = -12;
+    private static final double SIMMER_RATE_PER_MIN_C = 0.3;
+    private static final double DEADBAND_C = 0.4;
+    private static final double COOLED_C = 2;
+    private static final double COOLING_PER_MIN_C = 0.5;
+    private static final double WARMING_AGAIN_PER_MIN_C = 0.3;
+
+    private final CookSettings settings;
+    private Stage stage = Stage.WAITING;
+    private Stage candidate = Stage.WAITING;
+    private double candidateSinceT;
+    private boolean boiled;
+    private boolean reachedWindow;
+    private double boilingSinceT;
+
+    Stages(CookSettings settings) {
+        this.settings = settings;
+    }
+
+    Stage stage() {
+        return stage;
+    }
+
+    /** Whether the test window was ever reached. */
+    boolean reachedWindow() {
+        return reachedWindow;
+    }
+
+    /** For how many seconds it has been boiling without a break. */
+    double boilingForS(double t) {
+        return stage.boiling() ? t - boilingSinceT : 0;
+    }
+
+    /** Takes note of the signals and returns whether the stage changed. */
+    boolean follow(Signals signals) {
+        Stage next = stageOf(signals);
+        if (next != candidate) {
+            candidate = next;
+            candidateSinceT = signals.t();
+        }
+        if (candidate == stage || signals.t() - candidateSinceT < settleS(candidate)) {
+            return false;
+        }
+        if (candidate.boiling() && !stage.boiling()) {
+            boilingSinceT = signals.t();
+        }
+        stage = candidate;
+        boiled |= stage.boiling();
+        reachedWindow |= stage == Stage.TEST_WINDOW || stage.atOrPastGelPoint();
+        return true;
+    }
+
+    private static double settleS(Stage next) {
+        return switch (next) {
+            case ROLLING_BOIL, OFF_THE_HEAT -> 20;
+            case SIMMERING -> 60;
+            case TEST_WINDOW, WARMING, COMING_TO_THE_BOIL -> 5;
+            default -> 3;
+        };
+    }
+
+    private Stage stageOf(Signals signals) {
+        double riseC = signals.trendC() - settings.waterBoil().temperatureC();
+        if (boiled && cooling(signals)) {
+            return Stage.OFF_THE_HEAT;
+        }
+        if (signals.trendC() >= threshold(settings.gelPointC() + PastGelPoint.MARGIN_C, Stage.PAST_GEL_POINT)) {
+            return Stage.PAST_GEL_POINT;
+        }
+        if (signals.trendC() >= threshold(settings.gelPointC(), Stage.AT_GEL_POINT)) {
+            return Stage.AT_GEL_POINT;
+        }
+        if (signals.trendC() >= threshold(settings.windowFromC(), Stage.TEST_WINDOW)) {
+            return Stage.TEST_WINDOW;
+        }
+        if (riseC >= (stage.boiling() ? BOIL_ENDS_BELOW_C : BOILS_ABOVE_C)) {
+            return Stage.ROLLING_BOIL;
+        }
+        return belowTheBoil(signals, riseC);
+    }
+
+    private static Stage belowTheBoil(Signals signals, double riseC) {
+        boolean steady = signals.steady()
+                .filter(line -> Math.abs(Signals.perMinute(line)) <= SIMMER_RATE_PER_MIN_C)
+                .isPresent();
+        if (steady && riseC >= SIMMER_ABOVE_C) {
+            return Stage.SIMMERING;
+        }
+        return riseC >= COMING_ABOVE_C ? Stage.COMING_TO_THE_BOIL : Stage.WARMING;
+    }
+
+    private boolean cooling(Signals signals) {
+        if (stage == Stage.OFF_THE_HEAT) {
+            boolean warmingAgain = signals.quick()
+                    .filter(line -> Signals.perMinute(line) > WARMING_AGAIN_PER_MIN_C)
+                    .isPresent();
+            return !warmingAgain;
+        }
+        return signals.peakC() - signals.levelC() >= COOLED_C && signals.fallingFasterThan(COOLING_PER_MIN_C);
+    }
+
+    /** A stage's limit in °C, lower by the deadband for who is in that stage or beyond it. */
+    private double threshold(double limitC, Stage of) {
+        boolean inside = stage.boiling() && stage.compareTo(of) >= 0;
+        return inside ? limitC - DEADBAND_C : limitC;
+    }
+}

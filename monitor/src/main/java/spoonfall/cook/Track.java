@@ -1,0 +1,106 @@
+package spoonfall.cook;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The latest points of a value over time, oldest first, forgetting what is older than it needs. */
+final class Track {
+    private final double keepS;
+    private double[] times = new double[64];
+    private double[] values = new double[64];
+    private int from;
+    private int to;
+
+    /** Remembers the last {@code keepS} seconds. */
+    Track(double keepS) {
+        this.keepS = keepS;
+    }
+
+    void add(double t, double value) {
+        while (from < to && times[from] < t - keepS) {
+            from++;
+        }
+        if (to == times.length) {
+            makeRoom();
+        }
+        times[to] = t;
+        values[to] = value;
+        to++;
+    }
+
+    void clear() {
+        from = 0;
+        to = 0;
+    }
+
+    /** Time of the newest point. */
+    OptionalDouble newestT() {
+        return from == to ? OptionalDouble.empty() : OptionalDouble.of(times[to - 1]);
+    }
+
+    /** How many points are no older than {@code sinceT}. */
+    int countSince(double sinceT) {
+        return to - firstSince(sinceT);
+    }
+
+    /** The median of the points since {@code sinceT}, or of the last {@code least} if those are more. */
+    OptionalDouble medianSince(double sinceT, int least) {
+        int first = Math.max(from, Math.min(firstSince(sinceT), to - least));
+        if (first >= to) {
+            return OptionalDouble.empty();
+        }
+        double[] part = new double[to - first];
+        System.arraycopy(values, first, part, 0, part.length);
+        return OptionalDouble.of(RobustLine.median(part, part.length));
+    }
+
+    /** The largest value since {@code sinceT}. */
+    OptionalDouble highestSince(double sinceT) {
+        OptionalDouble highest = OptionalDouble.empty();
+        for (int i = firstSince(sinceT); i < to; i++) {
+            if (highest.isEmpty() || values[i] > highest.getAsDouble()) {
+                highest = OptionalDouble.of(values[i]);
+            }
+        }
+        return highest;
+    }
+
+    /** The newest value no younger than {@code t}. */
+    OptionalDouble valueAt(double t) {
+        for (int i = to - 1; i >= from; i--) {
+            if (times[i] <= t) {
+                return OptionalDouble.of(values[i]);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** A line through the points since {@code sinceT}, if they cover at least half of that time. */
+    Optional<RobustLine> lineSince(double sinceT, double nowT) {
+        int first = firstSince(sinceT);
+        if (first >= to || times[to - 1] - times[first] < (nowT - sinceT) / 2) {
+            return Optional.empty();
+        }
+        return RobustLine.through(times, values, first, to, nowT);
+    }
+
+    private int firstSince(double sinceT) {
+        int first = to;
+        while (first > from && times[first - 1] >= sinceT) {
+            first--;
+        }
+        return first;
+    }
+
+    private void makeRoom() {
+        int size = to - from;
+        double[] newTimes = size * 2 > times.length ? new double[times.length * 2] : times;
+        double[] newValues = newTimes == times ? values : new double[newTimes.length];
+        System.arraycopy(times, from, newTimes, 0, size);
+        System.arraycopy(values, from, newValues, 0, size);
+        times = newTimes;
+        values = newValues;
+        from = 0;
+        to = size;
+    }
+}

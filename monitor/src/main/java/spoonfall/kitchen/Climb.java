@@ -1,0 +1,55 @@
+package spoonfall.kitchen;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import spoonfall.cook.CookStatus;
+
+/** The picture of the cook so far: its temperatures, thinned so that there are never too many to draw. */
+public final class Climb {
+    private static final int MOST = 1500;
+
+    private final List<Point> points = new ArrayList<>();
+    private double everyS = 2;
+
+    /**
+     * Where the climb was.
+     *
+     * @param t seconds of the cook
+     * @param temperatureC in °C; empty where the line breaks because nothing fresh was known
+     */
+    public record Point(double t, OptionalDouble temperatureC) {}
+
+    void add(CookStatus status) {
+        boolean breaks = status.temperatureC().isEmpty();
+        if (!points.isEmpty()) {
+            Point last = points.get(points.size() - 1);
+            boolean lastBreaks = last.temperatureC().isEmpty();
+            if (breaks ? lastBreaks : !lastBreaks && status.t() - last.t() < everyS) {
+                return;
+            }
+        }
+        points.add(new Point(status.t(), status.temperatureC()));
+        if (points.size() > MOST) {
+            thin();
+        }
+    }
+
+    List<Point> points() {
+        return List.copyOf(points);
+    }
+
+    private void thin() {
+        everyS *= 2;
+        List<Point> kept = new ArrayList<>();
+        double lastT = Double.NEGATIVE_INFINITY;
+        for (Point point : points) {
+            if (point.temperatureC().isEmpty() || point.t() - lastT >= everyS) {
+                kept.add(point);
+                lastT = point.t();
+            }
+        }
+        points.clear();
+        points.addAll(kept);
+    }
+}

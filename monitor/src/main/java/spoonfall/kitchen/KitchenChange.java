@@ -1,0 +1,26 @@
+package spoonfall.kitchen;
+
+import spoonfall.cook.CookEvent;
+
+/** Something that every listener must hear of, in order and without a gap. */
+public sealed interface KitchenChange {
+    /** Counts changes, one by one, from the start of the service. */
+    long seq();
+
+    /**
+     * A stage or an alarm changed.
+     *
+     * @param seq number of the change
+     * @param event what happened; never a status
+     */
+    record Cook(long seq, CookEvent event) implements KitchenChange {}
+
+    /**
+     * The probe changed.
+     *
+     * @param seq number of the change
+     * @param t seconds of the cook; 0 before the first reading
+     * @param probe the probe afterwards
+     */
+    record Probe(long seq, double t, ProbeState probe) implements KitchenChange {}
+}

@@ -1,0 +1,54 @@
+package spoonfall.kitchen;
+
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Optional;
+import spoonfall.cook.CookSettings;
+
+/**
+ * What a kitchen is to watch.
+ *
+ * @param name the kitchen's name, for the page
+ * @param batch what is being made, for the page; may be empty
+ * @param settings what each cook is measured against
+ * @param source where the readings come from
+ * @param speed how many seconds of the cook pass in one of ours; 1 when live
+ * @param startedAt the wall clock at the first reading, when it is not now, as in a replay
+ * @param repeat whether a recorded cook that is over begins again
+ */
+public record KitchenPlan(
+        String name,
+        String batch,
+        CookSettings settings,
+        Source source,
+        double speed,
+        Optional<Instant> startedAt,
+        boolean repeat) {
+
+    /** Where the readings come from. */
+    public enum Source {
+        /** A thermometer. */
+        LIVE,
+        /** A recorded cook. */
+        REPLAY,
+        /** The sample cook that comes with the program. */
+        DEMO;
+
+        /** The name on the wire, such as {@code live}. */
+        public String wireName() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /** Validates the speed. */
+    public KitchenPlan {
+        if (!(speed > 0) || Double.isInfinite(speed)) {
+            throw new IllegalArgumentException("speed must be a number above 0, not " + speed);
+        }
+    }
+
+    /** A live kitchen. */
+    public static KitchenPlan live(String name, String batch, CookSettings settings) {
+        return new KitchenPlan(name, batch, settings, Source.LIVE, 1, Optional.empty(), false);
+    }
+}

@@ -1,0 +1,97 @@
+package spoonfall.words;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import spoonfall.cook.AlarmName;
+import spoonfall.cook.CookAlarm;
+import spoonfall.cook.CookSettings;
+import spoonfall.cook.CookStatus;
+import spoonfall.cook.Forecast;
+
+/** The sentence: what the pan is doing, then what to do and when. */
+final class Sentences {
+    private static final double HARDLY_MOVES_PER_MIN_C = 0.03;
+
+    private final CookSettings settings;
+
+    Sentences(CookSettings settings) {
+        this.settings = settings;
+    }
+
+    Saying say(CookStatus status, List<CookAlarm> alarms, Optional<Expected> expected) {
+        if (!status.fresh()) {
+            return silent(status);
+        }
+        Optional<CookAlarm> trouble = alarms.stream()
+                .filter(alarm -> alarm.state().active() && tellsMoreThanTheStage(alarm.name()))
+                .findFirst();
+        if (trouble.isPresent()) {
+            return trouble(trouble.get(), status);
+        }
+        return switch (status.stage()) {
+            case WAITING -> Saying.of("Listening to the probe.", "");
+            case WARMING -> new Saying("Warming up.", "", "Nothing to do yet. Stir until the sugar has melted.");
+            case SIMMERING -> new Saying("Simmering.", "", "Nothing to do yet.");
+            case COMING_TO_THE_BOIL -> new Saying("Coming to the boil.", "", "Stir the base now and then.");
+            case ROLLING_BOIL -> boiling(status, expected);
+            case TEST_WINDOW ->
+                new Saying(
+                        "Close to setting.",
+                        "Test the set.",
+                        toGo(status) + "Take the pan off the heat for each test.");
+            case AT_GEL_POINT ->
+                new Saying(
+                        "At the setting point.",
+                        "Take it off the heat and test the set.",
+                        "Past here it turns bitter.");
+            case PAST_GEL_POINT -> Saying.of("Past the setting point.", "Off the heat now, or it turns bitter.");
+            case OFF_THE_HEAT ->
+                new Saying("Off the heat.", "", "Hot sugar sticks and burns: fill the jars with care.");
+        };
+    }
+
+    private static boolean tellsMoreThanTheStage(AlarmName name) {
+        return name == AlarmName.STALLED || name == AlarmName.SCORCH_RISK || name == AlarmName.PROBE_OUT_OF_PAN;
+    }
+
+    private static Saying trouble(CookAlarm alarm, CookStatus status) {
+        double lastedS = status.t() - alarm.raisedT();
+        String note = lastedS < 60 ? "" : "For " + Minutes.lasting(lastedS) + " now.";
+        return new Saying(alarm.title(), alarm.act(), note);
+    }
+
+    private static Saying silent(CookStatus status) {
+        return status.seen()
+                .map(seen -> new Saying(
+                        mark("No word from the probe since {clock:%.0f}.", seen.t()),
+                        mark("Last seen {temp:%.1f}.", seen.temperatureC()),
+                        "Check its cable, and watch the pan yourself."))
+                .orElse(Saying.of("Waiting for the probe.", ""));
+    }
+
+    private static Saying boiling(CookStatus status, Optional<Expected> expected) {
+        if (expected.isEmpty()) {
+            return new Saying("Boiling.", "Too early to say when it will set.", "Stir the base now and then.");
+        }
+        Expected times = expected.get();
+        double windowS = times.windowT() - status.t();
+        Forecast forecast = status.forecast().orElseThrow();
+        double share = forecast.etaS() > 0 ? windowS / forecast.etaS() : 1;
+        String when = Minutes.in(windowS, share * forecast.lowS(), share * forecast.highS());
+        boolean slow = status.ratePerMinC().orElse(1) < HARDLY_MOVES_PER_MIN_C;
+        String note = windowS > 180
+                ? "Nothing to do yet. Stir the base now and then."
+                : "Have the cold plates and a spoon to hand.";
+        return new Saying(slow ? "Climbing slowly." : "Climbing steadily.", "Set tests " + when + ".", note);
+    }
+
+    private String toGo(CookStatus status) {
+        double toGoC = settings.gelPointC() - status.temperatureC().orElse(settings.gelPointC());
+        return toGoC < 0.05 ? "" : mark("{diff:%.1f} to go. ", toGoC);
+    }
+
+    private static String mark(String pattern, double value) {
+        return String.format(Locale.ROOT, pattern, value);
+    }
+}

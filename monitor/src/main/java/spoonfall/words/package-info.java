@@ -1,0 +1,8 @@
+/**
+ * What the page and the terminal say: a sentence for the state, one for the act, and what comes next. Pure;
+ * depends on the cook.
+ */
+@NullMarked
+package spoonfall.words;
+
+import org.jspecify.annotations.NullMarked;

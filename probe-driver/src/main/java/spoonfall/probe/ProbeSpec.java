@@ -1,0 +1,211 @@
+package spoonfall.probe;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import java.util.stream.Collectors;
+import spoonfall.probe.line.JsonLines;
+import spoonfall.probe.line.LineFormat;
+import spoonfall.probe.line.TemperatureUnit;
+import spoonfall.probe.line.TextLines;
+import spoonfall.probe.serial.SerialProbe;
+import spoonfall.probe.serial.SerialSettings;
+import spoonfall.probe.trace.Trace;
+import spoonfall.probe.trace.TraceProbe;
+
+/**
+ * Which probe to open and how, as a cook writes it: {@code KIND:PLACE,option=value,...}, such as {@code
+ * auto:/dev/ttyUSB0} or {@code text:/dev/ttyUSB0,baud=115200,column=2,unit=F}.
+ *
+ * @param kind what it is
+ * @param place a port's path or a trace's file
+ * @param options the rest, checked when the spec is made
+ */
+public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
+    private static final List<String> SERIAL = List.of("baud", "databits", "parity", "stopbits", "unit");
+
+    /** What a probe is. */
+    public enum Kind {
+        /** Listens first and finds out. */
+        AUTO,
+        /** Lines of text. */
+        TEXT,
+        /** Lines that are JSON objects. */
+        JSON,
+        /** A recorded cook. */
+        TRACE;
+
+        /** The name in a spec, such as {@code auto}. */
+        public String wireName() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        List<String> options() {
+            List<String> all = new ArrayList<>(this == TRACE ? List.of() : SERIAL);
+            if (this == TEXT) {
+                all.addAll(List.of("column", "decimal"));
+            } else if (this == JSON) {
+                all.add("field");
+            }
+            return all;
+        }
+
+        static Kind named(String name) {
+            for (Kind kind : values()) {
+                if (kind.wireName().equals(name)) {
+                    return kind;
+                }
+            }
+            throw new IllegalArgumentException("unknown kind of probe \"" + name + "\"; it can be " + names());
+        }
+
+        private static String names() {
+            return Arrays.stream(values()).map(Kind::wireName).collect(Collectors.joining(", "));
+        }
+    }
+
+    /** Checks the options by building what they describe. */
+    public ProbeSpec {
+        options = Map.copyOf(options);
+        for (String key : options.keySet()) {
+            if (!kind.options().contains(key)) {
+                throw new IllegalArgumentException("a " + kind.wireName() + " probe has no option \"" + key
+                        + "\"; it has " + (kind.options().isEmpty() ? "none" : String.join(", ", kind.options())));
+            }
+        }
+        if (place.isBlank()) {
+            throw new IllegalArgumentException(
+                    kind == Kind.TRACE
+                            ? "a trace probe needs a file, such as trace:cook.csv"
+                            : "a probe needs a port, such as " + kind.wireName() + ":/dev/ttyUSB0");
+        }
+        if (kind == Kind.JSON && !options.containsKey("field")) {
+            throw new IllegalArgumentException("a json probe needs the field of the temperature, such as field=temp");
+        }
+        if (kind != Kind.TRACE) {
+            serial(place, options);
+            unit(options);
+        }
+        String decimal = options.getOrDefault("decimal", "point");
+        if (!decimal.equals("point") && !decimal.equals("comma")) {
+            throw new IllegalArgumentException("decimal must be point or comma, not \"" + decimal + "\"");
+        }
+    }
+
+    /**
+     * Reads a spec.
+     *
+     * @throws IllegalArgumentException with one line that names what is wrong and what is allowed
+     */
+    public static ProbeSpec parse(String text) {
+        int colon = text.indexOf(':');
+        if (colon < 0) {
+            throw new IllegalArgumentException(
+                    "\"" + text + "\" is not a probe; write a kind and a place, such as auto:/dev/ttyUSB0");
+        }
+        String[] parts = text.substring(colon + 1).split(",", -1);
+        Map<String, String> options = new LinkedHashMap<>();
+        for (int i = 1; i < parts.length; i++) {
+            int equals = parts[i].indexOf('=');
+            if (equals < 1) {
+                throw new IllegalArgumentException(
+                        "\"" + parts[i] + "\" is not an option; write option=value, such as baud=115200");
+            }
+            options.put(
+                    parts[i].substring(0, equals).strip(),
+                    parts[i].substring(equals + 1).strip());
+        }
+        return new ProbeSpec(Kind.named(text.substring(0, colon).strip()), parts[0].strip(), options);
+    }
+
+    /** A spec of a kind by its name, as in {@link #parse}. */
+    public static ProbeSpec of(String kind, String place, Map<String, String> options) {
+        return new ProbeSpec(Kind.named(kind), place, options);
+    }
+
+    /**
+     * Makes the probe, not yet started.
+     *
+     * @param name as the kitchen calls it
+     * @param nanoClock the monotonic clock that stamps readings
+     * @throws spoonfall.probe.trace.TraceException if a trace cannot be read
+     */
+    public Probe open(String name, LongSupplier nanoClock) {
+        Optional<TemperatureUnit> unit = unit(options);
+        Optional<LineFormat> format = switch (kind) {
+            case TEXT ->
+                Optional.of(new TextLines(
+                        Optional.ofNullable(options.get("column")), unit, "comma".equals(options.get("decimal"))));
+            case JSON -> Optional.of(new JsonLines(options.getOrDefault("field", ""), unit));
+            case AUTO, TRACE -> Optional.empty();
+        };
+        if (kind == Kind.TRACE) {
+            return new TraceProbe(name, place, Trace.read(file()), nanoClock);
+        }
+        return new SerialProbe(name, serial(place, options), format, unit, nanoClock);
+    }
+
+    private Path file() {
+        try {
+            return Path.of(place);
+        } catch (InvalidPathException e) {
+            throw new IllegalArgumentException("\"" + place + "\" is not the name of a file", e);
+        }
+    }
+
+    private static SerialSettings serial(String place, Map<String, String> options) {
+        SerialSettings defaults = SerialSettings.defaults(place);
+        return new SerialSettings(
+                place,
+                number(options, "baud", defaults.baud()),
+                number(options, "databits", defaults.dataBits()),
+                parity(options.getOrDefault("parity", "none")),
+                stopBits(options.getOrDefault("stopbits", "1")));
+    }
+
+    private static int number(Map<String, String> options, String key, int otherwise) {
+        String text = options.get(key);
+        if (text == null) {
+            return otherwise;
+        }
+        try {
+            return Integer.parseInt(text);
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException(key + " must be a whole number, not \"" + text + "\"", e);
+        }
+    }
+
+    private static SerialSettings.Parity parity(String text) {
+        for (SerialSettings.Parity parity : SerialSettings.Parity.values()) {
+            if (parity.name().equalsIgnoreCase(text)) {
+                return parity;
+            }
+        }
+        throw new IllegalArgumentException("parity must be none, odd, even, mark or space, not \"" + text + "\"");
+    }
+
+    private static SerialSettings.StopBits stopBits(String text) {
+        return switch (text) {
+            case "1" -> SerialSettings.StopBits.ONE;
+            case "1.5" -> SerialSettings.StopBits.ONE_AND_A_HALF;
+            case "2" -> SerialSettings.StopBits.TWO;
+            default -> throw new IllegalArgumentException("stopbits must be 1, 1.5 or 2, not \"" + text + "\"");
+        };
+    }
+
+    private static Optional<TemperatureUnit> unit(Map<String, String> options) {
+        String text = options.get("unit");
+        if (text == null) {
+            return Optional.empty();
+        }
+        return Optional.of(TemperatureUnit.of(text)
+                .orElseThrow(() -> new IllegalArgumentException("unit must be C, F or K, not \"" + text + "\"")));
+    }
+}

@@ -1,0 +1,75 @@
+package spoonfall.probe.line;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.Optional;
+
+/** Lines that are JSON objects, with the temperature in one field, such as {@code {"temp": 98.4}}. */
+public final class JsonLines implements LineFormat {
+    private static final int DEEPEST = 20;
+    private static final ObjectMapper MAPPER = new ObjectMapper(JsonFactory.builder()
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(DEEPEST)
+                    .maxNumberLength(60)
+                    .maxStringLength(LineSplitter.LONGEST)
+                    .build())
+            // Micro-controllers print NaN for an open sensor: it must be counted as that, not as noise.
+            .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
+            .build());
+
+    private final String field;
+    private final Optional<TemperatureUnit> unit;
+
+    /**
+     * A format of JSON lines.
+     *
+     * @param field name of the field; dots lead into objects within objects
+     * @param unit unit of the number; empty means °C
+     */
+    public JsonLines(String field, Optional<TemperatureUnit> unit) {
+        this.field = field;
+        this.unit = unit;
+    }
+
+    @Override
+    public Parsed parse(String line) {
+        Optional<JsonNode> object = object(line);
+        if (object.isEmpty()) {
+            return Parsed.NONE;
+        }
+        JsonNode node = object.get().path(field);
+        if (node.isMissingNode()) {
+            node = object.get();
+            for (String name : field.split("\\.", DEEPEST)) {
+                node = node.path(name);
+            }
+        }
+        if (node.isTextual()) {
+            return new TextLines(Optional.empty(), unit, false).parse(node.textValue());
+        }
+        return node.isNumber() ? Parsed.of(node.doubleValue(), unit.orElse(TemperatureUnit.C)) : Parsed.NONE;
+    }
+
+    @Override
+    public String description() {
+        return "field " + field + " of JSON lines, in "
+                + unit.orElse(TemperatureUnit.C).sign();
+    }
+
+    /** The object that a line holds; empty if it holds none. */
+    static Optional<JsonNode> object(String line) {
+        if (!line.startsWith("{")) {
+            return Optional.empty();
+        }
+        try {
+            JsonNode node = MAPPER.readTree(line);
+            return node != null && node.isObject() ? Optional.of(node) : Optional.empty();
+        } catch (JsonProcessingException e) {
+            return Optional.empty();
+        }
+    }
+}

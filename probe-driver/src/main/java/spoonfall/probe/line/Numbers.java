@@ -1,0 +1,50 @@
+package spoonfall.probe.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Finds numbers in text. A digit that belongs to a name, as in {@code T1}, is not a number. */
+final class Numbers {
+    private static final String VALUE =
+            "[+-]?(?:\\d{1,40}(?:%s\\d{1,40})?(?:[eE][+-]?\\d{1,4})?|(?i:nan|inf(?:inity)?))";
+    private static final String UNIT = "(?:\\s*(?:°|º|deg(?:rees)?)?\\s*(?<unit>[CFKcfk])(?![A-Za-z0-9_]))?";
+    private static final Pattern WITH_POINT = pattern("\\.");
+    private static final Pattern WITH_COMMA = pattern("[.,]");
+
+    private Numbers() {}
+
+    /**
+     * A number in a text.
+     *
+     * @param value what it is; may be infinite or not a number, as the text said
+     * @param unit the unit written behind it
+     */
+    record Found(double value, Optional<TemperatureUnit> unit) {}
+
+    private static Pattern pattern(String decimal) {
+        return Pattern.compile("(?<![A-Za-z0-9_.])(?<value>" + VALUE.formatted(decimal) + ")(?![A-Za-z0-9_]*[0-9_])"
+                + UNIT + "(?![A-Za-z_])");
+    }
+
+    static List<Found> in(String text, boolean decimalComma) {
+        List<Found> found = new ArrayList<>();
+        Matcher matcher = (decimalComma ? WITH_COMMA : WITH_POINT).matcher(text);
+        while (matcher.find()) {
+            Optional<TemperatureUnit> unit =
+                    Optional.ofNullable(matcher.group("unit")).flatMap(TemperatureUnit::of);
+            found.add(new Found(value(matcher.group("value").replace(',', '.')), unit));
+        }
+        return found;
+    }
+
+    private static double value(String text) {
+        String bare = text.startsWith("+") || text.startsWith("-") ? text.substring(1) : text;
+        if (Character.isLetter(bare.charAt(0))) {
+            return Double.NaN;
+        }
+        return Double.parseDouble(text);
+    }
+}

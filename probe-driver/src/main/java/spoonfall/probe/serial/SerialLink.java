@@ -1,0 +1,79 @@
+package spoonfall.probe.serial;
+
+import com.fazecast.jSerialComm.SerialPort;
+import com.fazecast.jSerialComm.SerialPortInvalidPortException;
+import java.io.IOException;
+
+/** One opening of a serial port: from the plug to the unplug. */
+final class SerialLink implements AutoCloseable {
+    private static final int READ_TIMEOUT_MILLIS = 500;
+
+    private final String path;
+    private final SerialPort port;
+
+    private SerialLink(String path, SerialPort port) {
+        this.path = path;
+        this.port = port;
+    }
+
+    /**
+     * Opens a port.
+     *
+     * @throws IOException with one line that names the port, what is wrong and the way out
+     */
+    static SerialLink open(SerialSettings settings) throws IOException {
+        NativeLibrary.prepare();
+        SerialPort port;
+        try {
+            // Anew on every attempt: a link is resolved here, once.
+            port = SerialPort.getCommPort(settings.path());
+        } catch (SerialPortInvalidPortException e) {
+            throw new IOException(Trouble.notOpened(settings.path(), 0), e);
+        }
+        port.setComPortParameters(
+                settings.baud(), settings.dataBits(), stopBits(settings.stopBits()), parity(settings.parity()));
+        port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, READ_TIMEOUT_MILLIS, 0);
+        if (!port.openPort()) {
+            throw new IOException(Trouble.notOpened(settings.path(), port.getLastErrorCode()));
+        }
+        return new SerialLink(settings.path(), port);
+    }
+
+    /**
+     * Waits up to half a second for bytes.
+     *
+     * @return how many came, 0 if none did
+     * @throws IOException if the device is gone
+     */
+    int read(byte[] buffer) throws IOException {
+        int count = port.readBytes(buffer, buffer.length);
+        if (count < 0) {
+            throw new IOException(Trouble.unplugged(path));
+        }
+        return count;
+    }
+
+    /** Frees the port; a read that waits returns at once. */
+    @Override
+    public void close() {
+        port.closePort();
+    }
+
+    private static int stopBits(SerialSettings.StopBits stopBits) {
+        return switch (stopBits) {
+            case ONE -> SerialPort.ONE_STOP_BIT;
+            case ONE_AND_A_HALF -> SerialPort.ONE_POINT_FIVE_STOP_BITS;
+            case TWO -> SerialPort.TWO_STOP_BITS;
+        };
+    }
+
+    private static int parity(SerialSettings.Parity parity) {
+        return switch (parity) {
+            case NONE -> SerialPort.NO_PARITY;
+            case ODD -> SerialPort.ODD_PARITY;
+            case EVEN -> SerialPort.EVEN_PARITY;
+            case MARK -> SerialPort.MARK_PARITY;
+            case SPACE -> SerialPort.SPACE_PARITY;
+        };
+    }
+}

@@ -1,0 +1,87 @@
+package spoonfall.probe.serial;
+
+import com.fazecast.jSerialComm.SerialPort;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The serial ports of this machine. */
+public final class SerialPorts {
+    private static final Path STABLE_LINKS = Path.of("/dev/serial/by-id");
+
+    private SerialPorts() {}
+
+    /**
+     * A serial port and what the operating system knows of it.
+     *
+     * @param path the device's path
+     * @param stablePath a link to it that stays when the system names the device anew
+     * @param maker who made it
+     * @param product what it is
+     * @param serialNumber its serial number
+     * @param trouble why it cannot be used, with the way out
+     */
+    public record Port(
+            String path,
+            Optional<String> stablePath,
+            Optional<String> maker,
+            Optional<String> product,
+            Optional<String> serialNumber,
+            Optional<String> trouble) {}
+
+    /** All of them, by path. */
+    public static List<Port> list() {
+        NativeLibrary.prepare();
+        return Arrays.stream(SerialPort.getCommPorts())
+                .map(SerialPorts::describe)
+                .sorted(Comparator.comparing(Port::path))
+                .toList();
+    }
+
+    private static Port describe(SerialPort port) {
+        String path = port.getSystemPortPath();
+        Path file = Path.of(path);
+        boolean allowed = Files.isReadable(file) && Files.isWritable(file);
+        return new Port(
+                path,
+                stablePath(file),
+                known(port.getManufacturer()),
+                known(port.getPortDescription()),
+                known(port.getSerialNumber()),
+                allowed ? Optional.empty() : Optional.of(Trouble.notOpened(path, 0)));
+    }
+
+    private static Optional<String> known(String text) {
+        return text == null || text.isBlank() || text.equalsIgnoreCase("unknown")
+                ? Optional.empty()
+                : Optional.of(text.strip());
+    }
+
+    private static Optional<String> stablePath(Path device) {
+        if (!Files.isDirectory(STABLE_LINKS)) {
+            return Optional.empty();
+        }
+        try (Stream<Path> links = Files.list(STABLE_LINKS)) {
+            return links.filter(link -> pointsTo(link, device))
+                    .map(Path::toString)
+                    .sorted()
+                    .findFirst();
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot list " + STABLE_LINKS + ": " + e.getMessage(), e);
+        }
+    }
+
+    private static boolean pointsTo(Path link, Path device) {
+        try {
+            return link.toRealPath().equals(device.toRealPath());
+        } catch (IOException e) {
+            return false; // the device went away while we looked
+        }
+    }
+}

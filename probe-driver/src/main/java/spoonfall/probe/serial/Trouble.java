@@ -1,0 +1,45 @@
+package spoonfall.probe.serial;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Says why a port cannot be used, and the way out. */
+final class Trouble {
+    private static final int EACCES = 13;
+    private static final int EAGAIN = 11;
+    private static final int EBUSY = 16;
+
+    private Trouble() {}
+
+    static String notThere(String path) {
+        return path + " is not there. Plug the thermometer in; \"spoonfall ports\" lists the ports.";
+    }
+
+    static String notAllowed(String path) {
+        return "No permission to use " + path + ". Run \"sudo usermod -aG dialout $USER\", then log out and in again.";
+    }
+
+    static String inUse(String path) {
+        return path + " is in use by another program. Close that program, or name another port.";
+    }
+
+    static String unplugged(String path) {
+        return path + " was unplugged. Plug it in again; I keep looking.";
+    }
+
+    /** Why {@code path} did not open, by what the file system and the system's error number say. */
+    static String notOpened(String path, int errno) {
+        Path file = Path.of(path);
+        if (!Files.exists(file)) {
+            return notThere(path);
+        }
+        if (errno == EACCES || !Files.isReadable(file) || !Files.isWritable(file)) {
+            return notAllowed(path);
+        }
+        if (errno == EBUSY || errno == EAGAIN) {
+            return inUse(path);
+        }
+        return path + " does not open as a serial port (system error " + errno
+                + "). \"spoonfall ports\" lists the ports.";
+    }
+}
