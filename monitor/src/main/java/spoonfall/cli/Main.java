@@ -1,11 +1,94 @@
 package spoonfall.cli;
 
-/** Entry point of the program. */
-public final class Main {
-    private Main() {}
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
 
-    /** Runs the command that {@code args} names and exits with its code. */
+/** The program {@code spoonfall}: finds the command and runs it. */
+@Command(
+        name = "spoonfall",
+        description = "Watches a pan of marmalade, jam or jelly climb to its setting point, and says when to act.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        subcommands = {
+            DemoCommand.class,
+            ServeCommand.class,
+            PortsCommand.class,
+            ReplayCommand.class,
+            SimulateCommand.class,
+            WarmUpCommand.class
+        })
+public final class Main implements Runnable {
+    private static final int USAGE = 2;
+    private static final int FAILURE = 1;
+
+    @Option(
+            names = {"-v", "--verbose"},
+            scope = ScopeType.INHERIT,
+            description = "Say more, with stack traces.")
+    private boolean verbose;
+
+    /** Runs the command that {@code args} names and exits with its code: 0 done, 1 failed, 2 misused. */
     public static void main(String[] args) {
-        System.out.println("spoonfall");
+        System.exit(run(writer(System.out), writer(System.err), args));
+    }
+
+    private static PrintWriter writer(PrintStream stream) {
+        return new PrintWriter(stream, true, StandardCharsets.UTF_8);
+    }
+
+    /** Runs a command and returns its exit code. */
+    static int run(PrintWriter out, PrintWriter err, String... args) {
+        Main main = new Main();
+        CommandLine line = new CommandLine(main);
+        line.setOut(out);
+        line.setErr(err);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setUsageHelpAutoWidth(true);
+        line.setExecutionStrategy(parsed -> {
+            Logging.configure(main.verbose);
+            return new CommandLine.RunLast().execute(parsed);
+        });
+        line.setParameterExceptionHandler((e, arguments) -> {
+            CommandLine at = e.getCommandLine();
+            String name = at.getCommandSpec().qualifiedName();
+            at.getErr().println(name + ": " + oneLine(e) + " (" + name + " --help)");
+            return USAGE;
+        });
+        line.setExecutionExceptionHandler((e, at, parsed) -> {
+            boolean expected = e instanceof CommandException || e instanceof IllegalArgumentException;
+            String hint = expected || main.verbose ? "" : " (--verbose says more)";
+            at.getErr().println(at.getCommandSpec().qualifiedName() + ": " + oneLine(e) + hint);
+            if (main.verbose) {
+                e.printStackTrace(at.getErr());
+            }
+            return FAILURE;
+        });
+        return line.execute(args);
+    }
+
+    @Override
+    public void run() {
+        CommandLine.usage(this, System.out);
+    }
+
+    private static String oneLine(Exception e) {
+        String message = e.getMessage() == null ? e.toString() : e.getMessage();
+        return message.lines().findFirst().orElse("");
+    }
+
+    /** The version of the program, from its jar. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Main.class.getPackage().getImplementationVersion();
+            return new String[] {"spoonfall " + (version == null ? "(not built)" : version)};
+        }
     }
 }

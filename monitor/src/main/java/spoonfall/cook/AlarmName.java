@@ -6,17 +6,17 @@ import spoonfall.alarm.Priority;
 
 /**
  * The alarms of a cook. The delays are common practice, no source: long enough that one bad reading never
- * calls the cook, short enough that nothing is lost.
+ * calls the cook, short enough that nothing is lost. Those that follow a stage need no on-delay: the stage has one.
  */
 public enum AlarmName {
     /** The test window is open. */
-    START_SET_TESTS(Priority.HIGH, new Delays(5, 30)),
+    START_SET_TESTS(Priority.HIGH, new Delays(0, 300)),
     /** The gel point is reached. */
-    GEL_POINT(Priority.HIGH, new Delays(3, 20)),
+    GEL_POINT(Priority.HIGH, new Delays(0, 20)),
     /** The pan boils on past the gel point. */
-    PAST_GEL_POINT(Priority.HIGH, new Delays(3, 20)),
+    PAST_GEL_POINT(Priority.HIGH, new Delays(0, 20)),
     /** The climb has stopped short of the gel point. */
-    STALLED(Priority.MEDIUM, new Delays(40, 20)),
+    STALLED(Priority.MEDIUM, new Delays(20, 20)),
     /** The reading climbs faster than water could be leaving. */
     SCORCH_RISK(Priority.HIGH, new Delays(10, 45)),
     /** Nothing readable has come from the probe of late. */

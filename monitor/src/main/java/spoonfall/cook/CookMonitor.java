@@ -167,9 +167,15 @@ public final class CookMonitor {
     }
 
     private void watchPan(double t, Signals now, List<CookEvent> events) {
+        boolean wasOut = outOfPan();
         Condition out = watches.probeOutOfPan(stages.stage(), now);
         board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(now), events);
         if (out == Condition.PRESENT || outOfPan()) {
+            return;
+        }
+        if (wasOut) {
+            senses.restart();
+            forecaster.restart();
             return;
         }
         if (stages.follow(now)) {

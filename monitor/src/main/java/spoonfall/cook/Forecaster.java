@@ -44,8 +44,7 @@ final class Forecaster {
     /** Takes note of the pan; {@code boilingForS} is how long it has been boiling, 0 when it is not. */
     void observe(Signals signals, double boilingForS) {
         if (boilingForS < SETTLE_S || signals.fallC() > COLD_ADDITION_C) {
-            us.clear();
-            line = Optional.empty();
+            restart();
             return;
         }
         if (signals.t() - lastT < POINT_EVERY_S) {
@@ -57,6 +56,12 @@ final class Forecaster {
             us.add(signals.t(), u(riseC));
             line = us.lineSince(signals.t() - WINDOW_S, signals.t());
         }
+    }
+
+    /** Forgets the way here. */
+    void restart() {
+        us.clear();
+        line = Optional.empty();
     }
 
     /** The forecast at {@code t}; empty when it would be a guess. */

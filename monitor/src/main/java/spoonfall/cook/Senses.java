@@ -9,12 +9,14 @@ import java.util.OptionalDouble;
  * median, and everything else is a median or a robust line through those.
  */
 final class Senses {
-    private static final double LEVEL_S = 7;
-    private static final int LEVEL_LEAST = 3;
+    private static final double LEVEL_S = 8;
+    private static final int LEVEL_LEAST = 4;
     private static final double POINT_EVERY_S = 5;
     private static final double QUICK_S = 45;
     private static final double STEADY_S = 120;
     private static final double SLOW_S = 180;
+    private static final double COARSE_SLOW_S = 600;
+    private static final double LEAST_STEP_C = 0.004;
     private static final double PEAK_S = 600;
     private static final double FALL_S = 20;
 
@@ -26,6 +28,8 @@ final class Senses {
     private double[] bucket = new double[16];
     private int inBucket;
     private double lastPointT = Double.NEGATIVE_INFINITY;
+    private OptionalDouble lastC = OptionalDouble.empty();
+    private double stepC = 1;
     private Optional<RobustLine> quick = Optional.empty();
     private Optional<RobustLine> steady = Optional.empty();
     private Optional<RobustLine> slow = Optional.empty();
@@ -36,6 +40,20 @@ final class Senses {
             bucket = Arrays.copyOf(bucket, 2 * inBucket);
         }
         bucket[inBucket++] = temperatureC;
+        double changeC = Math.abs(temperatureC - lastC.orElse(temperatureC));
+        lastC = OptionalDouble.of(temperatureC);
+        if (changeC > LEAST_STEP_C) {
+            stepC = Math.min(stepC, changeC);
+        }
+    }
+
+    /** Forgets the way here: what comes does not go on from it, as when the probe is back in the pan. */
+    void restart() {
+        points.clear();
+        seconds.clear();
+        quick = Optional.empty();
+        steady = Optional.empty();
+        slow = Optional.empty();
     }
 
     /** Ends the second before {@code t}; empty while nothing was ever read. */
@@ -44,7 +62,7 @@ final class Senses {
             seconds.add(t - 0.5, RobustLine.median(bucket, inBucket));
             inBucket = 0;
         }
-        OptionalDouble level = seconds.medianSince(t - LEVEL_S, LEVEL_LEAST);
+        OptionalDouble level = seconds.middleSince(t - LEVEL_S, LEVEL_LEAST);
         if (level.isEmpty()) {
             return Optional.empty();
         }
@@ -55,11 +73,11 @@ final class Senses {
             points.add(t, levelC);
             quick = points.lineSince(t - QUICK_S, t);
             steady = points.lineSince(t - STEADY_S, t);
-            slow = points.lineSince(t - SLOW_S, t);
+            slow = points.lineSince(t - (Signals.coarse(stepC) ? COARSE_SLOW_S : SLOW_S), t);
         }
         double peakC = Math.max(points.highestSince(t - PEAK_S).orElse(levelC), levelC);
         double fallC = Math.max(0, points.highestSince(t - FALL_S).orElse(levelC) - levelC);
-        return Optional.of(new Signals(t, levelC, trendC(t, levelC), quick, steady, slow, peakC, fallC));
+        return Optional.of(new Signals(t, levelC, trendC(t, levelC), quick, steady, slow, peakC, fallC, stepC));
     }
 
     private double trendC(double t, double levelC) {

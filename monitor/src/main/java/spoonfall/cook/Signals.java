@@ -10,9 +10,10 @@ import java.util.Optional;
  * @param trendC the end of a line through the last two minutes, or the level when the pan just jumped, in °C
  * @param quick line through the last 45 s; slopes are °C per second
  * @param steady line through the last two minutes
- * @param slow line through the last three minutes
+ * @param slow line through the last three minutes, or ten when the thermometer is coarse
  * @param peakC highest level of the last ten minutes, in °C
  * @param fallC how far the level fell within the last 20 s, in °C; 0 when it did not
+ * @param stepC smallest step that the thermometer has shown, in °C
  */
 record Signals(
         double t,
@@ -22,7 +23,25 @@ record Signals(
         Optional<RobustLine> steady,
         Optional<RobustLine> slow,
         double peakC,
-        double fallC) {
+        double fallC,
+        double stepC) {
+
+    private static final double COARSE_C = 0.2;
+
+    /** Whether the thermometer's steps are so large that bubbles do not fill the space between them. */
+    static boolean coarse(double stepC) {
+        return stepC > COARSE_C;
+    }
+
+    /** How many minutes the slow line covers. */
+    double slowMinutes() {
+        return coarse(stepC) ? 10 : 3;
+    }
+
+    /** How many of its steps a thermometer must climb before that can be told from standing still. */
+    double stepsToSee() {
+        return coarse(stepC) ? 3 : 1;
+    }
 
     /** The slope of a line in °C per minute. */
     static double perMinute(RobustLine line) {

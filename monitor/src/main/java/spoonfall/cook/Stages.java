@@ -13,6 +13,8 @@ final class Stages {
     private static final double DEADBAND_C = 0.4;
     private static final double COOLED_C = 2;
     private static final double COOLING_PER_MIN_C = 0.5;
+    private static final double BACK_SETTLE_S = 25;
+    private static final double FALLING_PER_MIN_C = 0.3;
     private static final double WARMING_AGAIN_PER_MIN_C = 0.3;
 
     private final CookSettings settings;
@@ -44,11 +46,19 @@ final class Stages {
     /** Takes note of the signals and returns whether the stage changed. */
     boolean follow(Signals signals) {
         Stage next = stageOf(signals);
+        if (stage.boiling()
+                && next.boiling()
+                && next.compareTo(stage) < 0
+                && signals.fallingFasterThan(FALLING_PER_MIN_C)) {
+            next = stage; // it cools: where to is seen soon, and it did not go back a stage by boiling
+        }
         if (next != candidate) {
             candidate = next;
             candidateSinceT = signals.t();
         }
-        if (candidate == stage || signals.t() - candidateSinceT < settleS(candidate)) {
+        boolean back = candidate.boiling() && stage.boiling() && candidate.compareTo(stage) < 0;
+        double settleS = back ? BACK_SETTLE_S : settleS(candidate);
+        if (candidate == stage || signals.t() - candidateSinceT < settleS) {
             return false;
         }
         if (candidate.boiling() && !stage.boiling()) {
@@ -64,7 +74,7 @@ final class Stages {
         return switch (next) {
             case ROLLING_BOIL, OFF_THE_HEAT -> 20;
             case SIMMERING -> 60;
-            case TEST_WINDOW, WARMING, COMING_TO_THE_BOIL -> 5;
+            case WARMING, COMING_TO_THE_BOIL -> 5;
             default -> 3;
         };
     }

@@ -1,5 +1,6 @@
 package spoonfall.cook;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -38,20 +39,23 @@ final class Track {
         return from == to ? OptionalDouble.empty() : OptionalDouble.of(times[to - 1]);
     }
 
-    /** How many points are no older than {@code sinceT}. */
-    int countSince(double sinceT) {
-        return to - firstSince(sinceT);
-    }
-
-    /** The median of the points since {@code sinceT}, or of the last {@code least} if those are more. */
-    OptionalDouble medianSince(double sinceT, int least) {
+    /**
+     * The mean of the middle half of the points since {@code sinceT}, or of the last {@code least} if those are
+     * more: one wild value never counts, and values between a thermometer's steps are found.
+     */
+    OptionalDouble middleSince(double sinceT, int least) {
         int first = Math.max(from, Math.min(firstSince(sinceT), to - least));
         if (first >= to) {
             return OptionalDouble.empty();
         }
-        double[] part = new double[to - first];
-        System.arraycopy(values, first, part, 0, part.length);
-        return OptionalDouble.of(RobustLine.median(part, part.length));
+        double[] part = Arrays.copyOfRange(values, first, to);
+        Arrays.sort(part);
+        int cut = part.length / 4;
+        double sum = 0;
+        for (int i = cut; i < part.length - cut; i++) {
+            sum += part[i];
+        }
+        return OptionalDouble.of(sum / (part.length - 2 * cut));
     }
 
     /** The largest value since {@code sinceT}. */

@@ -11,7 +11,9 @@ final class Watches {
     /** Below this rise the curve is so flat that a quiet thermometer means nothing (about 46 % solids). */
     private static final double DILUTE_RISE_C = 1.6;
 
-    private static final double STALL_SETTLE_S = 240;
+    /** The slow line must lie within the boil, and beyond its first minute. */
+    private static final double STALL_SETTLE_S = 60;
+
     private static final double STALL_SHARE = 0.25;
     private static final double STALL_LEAST_PER_MIN_C = 0.015;
     private static final double REFERENCE_S = 900;
@@ -22,10 +24,15 @@ final class Watches {
     private static final double SCORCH_SETTLE_S = 180;
     private static final double SCORCH_TIMES = 3;
     private static final double SCORCH_LEAST_PER_MIN_C = 0.6;
+
+    /** A climb of so many of the thermometer's steps a minute is more than one step seen in a short while. */
+    private static final double SCORCH_STEPS = 4;
+
     private static final double REFERENCE_DELAY_S = 60;
 
-    private static final double OUT_FALL_C = 10;
-    private static final double BACK_WITHIN_C = 6;
+    private static final double DEADBAND_C = 0.4;
+    private static final double OUT_FALL_C = 15;
+    private static final double BACK_WITHIN_C = 2;
 
     private final CookSettings settings;
     private final Track climbs = new Track(REFERENCE_S);
@@ -41,9 +48,8 @@ final class Watches {
         if (stage == Stage.TEST_WINDOW) {
             return Condition.PRESENT;
         }
-        return stage == Stage.ROLLING_BOIL
-                ? Condition.above(signals.trendC(), settings.windowFromC(), 0.4)
-                : Condition.ABSENT;
+        boolean near = stage == Stage.ROLLING_BOIL && signals.trendC() > settings.windowFromC() - DEADBAND_C;
+        return near ? Condition.UNDECIDED : Condition.ABSENT;
     }
 
     /** It climbs much less than it did, or cools, short of the test window. */
@@ -59,15 +65,19 @@ final class Watches {
             return Condition.UNDECIDED;
         }
         double perMinC = Signals.perMinute(signals.slow().get());
-        climbs.add(signals.t(), perMinC);
         double riseC = signals.levelC() - settings.waterBoil().temperatureC();
-        if (riseC < DILUTE_RISE_C || stages.boilingForS(signals.t()) < STALL_SETTLE_S) {
+        double settleS = STALL_SETTLE_S + 60 * signals.slowMinutes();
+        if (riseC < DILUTE_RISE_C || stages.boilingForS(signals.t()) < settleS) {
             return Condition.ABSENT;
         }
         if (stages.reachedWindow() && signals.fallingFasterThan(TESTING_PER_MIN_C)) {
             return Condition.UNDECIDED;
         }
+        climbs.add(signals.t(), perMinC);
         double before = climbs.highestSince(signals.t() - REFERENCE_S).orElse(0);
+        if (before * signals.slowMinutes() < signals.stepsToSee() * signals.stepC()) {
+            return Condition.UNDECIDED; // at this pace the thermometer would hardly have moved anyway
+        }
         double limit = Math.max(STALL_SHARE * before, STALL_LEAST_PER_MIN_C);
         return Condition.above(-perMinC, -limit, limit);
     }
@@ -82,13 +92,15 @@ final class Watches {
         }
         OptionalDouble reference = expected.valueAt(t - REFERENCE_DELAY_S);
         forecaster.expectedPerMinC(riseC).ifPresent(perMinC -> expected.add(t, perMinC));
-        if (reference.isEmpty() || signals.quick().isEmpty()) {
+        if (reference.isEmpty() || signals.quick().isEmpty() || signals.slow().isEmpty()) {
             return Condition.UNDECIDED;
         }
         if (signals.levelC() < signals.peakC() - 0.3) {
             return Condition.ABSENT;
         }
-        double limit = Math.max(SCORCH_TIMES * reference.getAsDouble(), SCORCH_LEAST_PER_MIN_C);
+        double oneStepPerMinC = SCORCH_STEPS * signals.stepC();
+        double least = Math.max(SCORCH_LEAST_PER_MIN_C, oneStepPerMinC);
+        double limit = Math.max(SCORCH_TIMES * reference.getAsDouble(), least);
         return Condition.above(Signals.perMinute(signals.quick().get()), limit, limit / 2);
     }
 

@@ -7,6 +7,7 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -77,15 +78,21 @@ public final class Kitchen implements AutoCloseable {
 
     /** Adds a listener, which first hears where everything stands. */
     public void listen(KitchenListener listener) {
-        submit(() -> {
-            listener.begin(pan.state());
+        withState(state -> {
+            listener.begin(state);
             listeners.add(listener);
         });
     }
 
-    /** Removes a listener. */
-    public void forget(KitchenListener listener) {
-        submit(() -> listeners.remove(listener));
+    /**
+     * Runs {@code task} on the kitchen's thread with where everything stands at that moment: every change that
+     * comes later has not been told to any listener yet.
+     */
+    public void withState(Consumer<KitchenState> task) {
+        submit(() -> {
+            publish();
+            task.accept(pan.state());
+        });
     }
 
     /** Where everything stands. */

@@ -1,0 +1,69 @@
+package spoonfall.cli;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import spoonfall.cook.CookSettings;
+import spoonfall.cook.WaterBoil;
+import spoonfall.kitchen.KitchenFile;
+import spoonfall.physics.GelPoint;
+import spoonfall.probe.trace.TraceInfo;
+import spoonfall.units.Quantities;
+
+/** The options that say what a cook is measured against. */
+final class CookOptions {
+    @Option(
+            names = "--elevation",
+            paramLabel = "HEIGHT",
+            description = "Height of the kitchen above sea level, such as 1240m or 4068ft.")
+    private @Nullable String elevation;
+
+    @Option(
+            names = "--pressure",
+            paramLabel = "PRESSURE",
+            description = "Air pressure in the kitchen itself, such as 898hPa or 26.5inHg; better than the elevation.")
+    private @Nullable String pressure;
+
+    @Option(
+            names = "--rise",
+            paramLabel = "RISE",
+            description = "How far above boiling water it sets, such as 8F (usual), 9F (firmer) or 4.4C.")
+    private @Nullable String rise;
+
+    /** The settings by these options, else by the kitchen file, else the defaults. */
+    CookSettings settings(KitchenFile file) {
+        return settings(file.elevationM(), file.pressurePa(), file.riseC());
+    }
+
+    /** The settings by these options, else by what a trace says of itself, else the defaults. */
+    CookSettings settings(TraceInfo info) {
+        return settings(known(info.elevationM()), known(info.pressurePa()), known(info.riseC()));
+    }
+
+    private CookSettings settings(
+            Optional<Double> otherElevationM, Optional<Double> otherPressurePa, Optional<Double> otherRiseC) {
+        if (elevation != null && pressure != null) {
+            throw new CommandException("give --elevation or --pressure, not both");
+        }
+        double riseC = rise != null ? Quantities.differenceC(rise) : otherRiseC.orElse(GelPoint.DEFAULT_RISE_C);
+        return new CookSettings(waterBoil(otherElevationM, otherPressurePa), riseC);
+    }
+
+    private WaterBoil waterBoil(Optional<Double> otherElevationM, Optional<Double> otherPressurePa) {
+        if (elevation != null) {
+            return WaterBoil.atElevation(Quantities.elevationM(elevation));
+        }
+        if (pressure != null) {
+            return WaterBoil.atPressure(Quantities.pressurePa(pressure));
+        }
+        if (otherPressurePa.isPresent()) {
+            return WaterBoil.atPressure(otherPressurePa.get());
+        }
+        return otherElevationM.map(WaterBoil::atElevation).orElseGet(WaterBoil::standard);
+    }
+
+    private static Optional<Double> known(OptionalDouble value) {
+        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+    }
+}

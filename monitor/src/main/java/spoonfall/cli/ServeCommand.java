@@ -1,0 +1,73 @@
+package spoonfall.cli;
+
+import java.nio.file.Path;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import spoonfall.kitchen.KitchenFile;
+import spoonfall.kitchen.KitchenPlan;
+import spoonfall.probe.ProbeSpec;
+
+/** {@code spoonfall serve}: watches a real pan. */
+@Command(
+        name = "serve",
+        description = "Watch a pan through a thermometer, and show the page.",
+        footer = {
+            "",
+            "For example:",
+            "  spoonfall serve --probe auto:/dev/ttyUSB0 --elevation 4068ft",
+            "  spoonfall serve kitchen.toml"
+        })
+final class ServeCommand implements Callable<Integer> {
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Parameters(arity = "0..1", paramLabel = "KITCHEN", description = "A kitchen file (TOML); options win over it.")
+    private @Nullable Path file;
+
+    @Option(
+            names = "--probe",
+            paramLabel = "PROBE",
+            description = "The thermometer: auto:PORT, text:PORT, json:PORT,field=NAME or trace:FILE; "
+                    + "more options behind commas, such as baud=115200,unit=F,column=2.")
+    private @Nullable String probe;
+
+    @Option(names = "--name", paramLabel = "NAME", description = "The kitchen's name.")
+    private @Nullable String name;
+
+    @Option(names = "--batch", paramLabel = "BATCH", description = "What is being made.")
+    private @Nullable String batch;
+
+    @Mixin
+    private CookOptions cook = new CookOptions();
+
+    @Mixin
+    private PortOption port = new PortOption();
+
+    @Override
+    public Integer call() {
+        KitchenFile kitchen = file == null ? KitchenFile.empty() : KitchenFile.read(file);
+        KitchenFile.NamedProbe named = probe != null
+                ? new KitchenFile.NamedProbe("pan", ProbeSpec.parse(probe))
+                : kitchen.probe()
+                        .orElseThrow(() -> new CommandException("which thermometer? Give --probe auto:/dev/ttyUSB0; "
+                                + "\"spoonfall ports\" lists the ports, \"spoonfall demo\" needs none"));
+        KitchenPlan plan = KitchenPlan.live(
+                name != null ? name : kitchen.name().orElse(""),
+                batch != null ? batch : kitchen.batch().orElse(""),
+                cook.settings(kitchen));
+        OptionalInt filePort = kitchen.port();
+        return Service.runUntilStopped(
+                plan,
+                clock -> named.spec().open(named.name(), clock),
+                port.port(filePort),
+                "watches " + named.spec().place(),
+                Output.of(spec));
+    }
+}

@@ -1,0 +1,200 @@
+package spoonfall.kitchen;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.tomlj.Toml;
+import org.tomlj.TomlArray;
+import org.tomlj.TomlParseResult;
+import org.tomlj.TomlPosition;
+import org.tomlj.TomlTable;
+import spoonfall.probe.ProbeSpec;
+import spoonfall.units.Quantities;
+
+/**
+ * A kitchen file: TOML that says what a kitchen has. Everything in it is optional, nothing else is allowed.
+ *
+ * @param name the kitchen's name
+ * @param batch what is being made
+ * @param elevationM metres above sea level
+ * @param pressurePa air pressure in pascals
+ * @param riseC wanted rise above the water boil in °C
+ * @param port the page's port
+ * @param probe its thermometer
+ */
+public record KitchenFile(
+        Optional<String> name,
+        Optional<String> batch,
+        Optional<Double> elevationM,
+        Optional<Double> pressurePa,
+        Optional<Double> riseC,
+        OptionalInt port,
+        Optional<NamedProbe> probe) {
+
+    private static final List<String> KEYS = List.of("name", "batch", "elevation", "pressure", "rise", "port", "probe");
+    private static final List<String> PROBE_KEYS = List.of(
+            "name", "kind", "place", "baud", "databits", "parity", "stopbits", "unit", "column", "decimal", "field");
+    private static final long LARGEST_BYTES = 64 * 1024;
+
+    /**
+     * A probe with the name the kitchen gives it.
+     *
+     * @param name such as {@code pan}
+     * @param spec which one and how to read it
+     */
+    public record NamedProbe(String name, ProbeSpec spec) {}
+
+    /** A file with nothing in it. */
+    public static KitchenFile empty() {
+        return new KitchenFile(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.empty(),
+                Optional.empty());
+    }
+
+    /**
+     * Reads a kitchen file.
+     *
+     * @throws IllegalArgumentException with one line naming file, line and key, and the way out
+     */
+    public static KitchenFile read(Path file) {
+        try {
+            if (Files.size(file) > LARGEST_BYTES) {
+                throw new IllegalArgumentException(file + " is larger than 64 KiB; a kitchen file never is");
+            }
+            TomlParseResult toml = Toml.parse(file);
+            if (toml.hasErrors()) {
+                String first = String.valueOf(toml.errors().get(0).getMessage())
+                        .lines()
+                        .findFirst()
+                        .orElse("");
+                TomlPosition at = toml.errors().get(0).position();
+                throw new IllegalArgumentException(file + ", line " + at.line() + ": " + first);
+            }
+            return new Reader(file, toml).kitchen();
+        } catch (NoSuchFileException e) {
+            throw new IllegalArgumentException("there is no kitchen file " + file, e);
+        } catch (IOException e) {
+            throw new IllegalArgumentException(file + " cannot be read: " + e.getMessage(), e);
+        }
+    }
+
+    /** Reads the keys of one file; every complaint says where. */
+    private record Reader(Path file, TomlTable toml) {
+        KitchenFile kitchen() {
+            refuseUnknown(toml, KEYS);
+            if (toml.contains("elevation") && toml.contains("pressure")) {
+                throw complaint(toml, "pressure", "give elevation or pressure, not both");
+            }
+            return new KitchenFile(
+                    text(toml, "name"),
+                    text(toml, "batch"),
+                    quantity("elevation", Quantities::elevationM),
+                    quantity("pressure", Quantities::pressurePa),
+                    quantity("rise", Quantities::differenceC),
+                    port(),
+                    probe());
+        }
+
+        private OptionalInt port() {
+            Object value = toml.get("port");
+            if (value == null) {
+                return OptionalInt.empty();
+            }
+            if (value instanceof Long port && port >= 0 && port <= 65535) {
+                return OptionalInt.of(port.intValue());
+            }
+            throw complaint(toml, "port", "must be a whole number from 0 to 65535, such as 8460");
+        }
+
+        private Optional<NamedProbe> probe() {
+            Object value = toml.get("probe");
+            if (value == null) {
+                return Optional.empty();
+            }
+            if (!(value instanceof TomlArray probes) || !(probes.isEmpty() || probes.get(0) instanceof TomlTable)) {
+                throw complaint(toml, "probe", "must be a table of its own, headed [[probe]]");
+            }
+            if (probes.isEmpty()) {
+                return Optional.empty();
+            }
+            if (probes.size() > 1) {
+                throw complaint(toml, "probe", "a kitchen has one probe so far; leave the others out");
+            }
+            TomlTable probe = probes.getTable(0);
+            refuseUnknown(probe, PROBE_KEYS);
+            Map<String, String> options = new LinkedHashMap<>();
+            for (String key : PROBE_KEYS.subList(3, PROBE_KEYS.size())) {
+                Object option = probe.get(key);
+                if (option instanceof TomlArray || option instanceof TomlTable) {
+                    throw complaint(probe, key, "must be a single value");
+                }
+                if (option != null) {
+                    options.put(key, option.toString());
+                }
+            }
+            String kind = text(probe, "kind").orElse("auto");
+            String place = text(probe, "place")
+                    .orElseThrow(() -> complaint(toml, "probe", "needs a place, such as place = \"/dev/ttyUSB0\""));
+            try {
+                ProbeSpec spec = ProbeSpec.of(kind, place, options);
+                return Optional.of(new NamedProbe(text(probe, "name").orElse("pan"), spec));
+            } catch (IllegalArgumentException e) {
+                throw complaint(toml, "probe", e.getMessage());
+            }
+        }
+
+        private Optional<String> text(TomlTable table, String key) {
+            Object value = table.get(key);
+            if (value == null) {
+                return Optional.empty();
+            }
+            if (value instanceof String text && !text.isBlank() && text.length() <= 200) {
+                return Optional.of(text.strip());
+            }
+            throw complaint(table, key, "must be a text in quotes of 1 to 200 characters");
+        }
+
+        private Optional<Double> quantity(String key, Function<String, Double> parse) {
+            try {
+                return text(toml, key).map(parse);
+            } catch (IllegalArgumentException e) {
+                String message = String.valueOf(e.getMessage());
+                throw message.startsWith(file.toString()) ? e : complaint(toml, key, message);
+            }
+        }
+
+        private void refuseUnknown(TomlTable table, List<String> known) {
+            for (String key : table.keySet()) {
+                if (!known.contains(key)) {
+                    String nearest = known.stream()
+                            .min(Comparator.comparingInt(candidate -> Spelling.distance(key, candidate)))
+                            .orElse("");
+                    String hint = Spelling.distance(key, nearest) <= 2
+                            ? "did you mean " + nearest + "?"
+                            : "it can be " + String.join(", ", known);
+                    throw complaint(table, key, "is not a key of a kitchen file; " + hint);
+                }
+            }
+        }
+
+        private IllegalArgumentException complaint(TomlTable table, String key, @Nullable String what) {
+            TomlPosition at = table.inputPositionOf(List.of(key));
+            String line = at == null ? "" : ", line " + at.line();
+            return new IllegalArgumentException(file + line + ": " + key + ": " + what);
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package spoonfall.log;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import spoonfall.cook.CookSettings;
+import spoonfall.probe.trace.Trace;
+import spoonfall.probe.trace.TraceInfo;
+
+/** A record as a trace. */
+public final class RecordedTrace {
+    private RecordedTrace() {}
+
+    /**
+     * The record as a trace that replays to the same cook.
+     *
+     * @param record the readings
+     * @param settings what the cook was measured against
+     * @param batch what was made; may be empty
+     * @param startedAt the wall clock at its first reading
+     */
+    public static Trace of(CookRecord record, CookSettings settings, String batch, Optional<Instant> startedAt) {
+        Trace.Builder rows = new Trace.Builder();
+        for (int i = 0; i < record.size(); i++) {
+            rows.add(record.t(i), OptionalDouble.of(record.temperatureC(i)));
+        }
+        return rows.build(new TraceInfo(
+                batch.isEmpty() ? "A cook" : batch,
+                "",
+                "recorded",
+                OptionalDouble.empty(),
+                OptionalDouble.of(settings.waterBoil().pressurePa()),
+                OptionalDouble.of(settings.riseC()),
+                OptionalLong.empty(),
+                startedAt,
+                List.of()));
+    }
+}

@@ -1,0 +1,72 @@
+package spoonfall.web;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.eclipse.jetty.websocket.api.Session;
+import spoonfall.cook.CookSettings;
+import spoonfall.kitchen.Kitchen;
+import spoonfall.kitchen.KitchenChange;
+import spoonfall.kitchen.KitchenListener;
+import spoonfall.kitchen.KitchenState;
+import spoonfall.kitchen.PanView;
+
+/** All pages on the live channel. Each message is made once, on the kitchen's thread, and handed to every page. */
+final class LiveHub implements KitchenListener {
+    private final Kitchen kitchen;
+    private final CookSettings settings;
+    private final Snapshots snapshots;
+    private final LiveCounts counts;
+    private final Map<Session, LiveClient> clients = new ConcurrentHashMap<>();
+
+    LiveHub(Kitchen kitchen, CookSettings settings, Snapshots snapshots, LiveCounts counts) {
+        this.kitchen = kitchen;
+        this.settings = settings;
+        this.snapshots = snapshots;
+        this.counts = counts;
+    }
+
+    /** A page came: it gets the snapshot, then every change. */
+    void join(Session session) {
+        LiveClient client = new LiveClient(session, counts);
+        kitchen.withState(state -> {
+            if (session.isOpen()) {
+                client.change(Views.text(snapshots.of(state)));
+                clients.put(session, client);
+            }
+        });
+    }
+
+    /** A page went. */
+    void leave(Session session) {
+        kitchen.withState(state -> clients.remove(session));
+    }
+
+    /** How many pages there are. */
+    int size() {
+        return clients.size();
+    }
+
+    @Override
+    public void begin(KitchenState state) {
+        if (!clients.isEmpty()) {
+            String text = Views.text(snapshots.of(state));
+            clients.values().forEach(client -> client.change(text));
+        }
+    }
+
+    @Override
+    public void changed(KitchenChange change) {
+        if (!clients.isEmpty()) {
+            String text = Views.text(Views.change(change));
+            clients.values().forEach(client -> client.change(text));
+        }
+    }
+
+    @Override
+    public void pan(PanView view) {
+        if (!clients.isEmpty()) {
+            String text = Views.text(Views.status(view, settings));
+            clients.values().forEach(client -> client.status(text, view.heardNanos()));
+        }
+    }
+}

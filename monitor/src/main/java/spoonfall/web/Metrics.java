@@ -1,0 +1,98 @@
+package spoonfall.web;
+
+import io.micrometer.core.instrument.FunctionCounter;
+import io.micrometer.core.instrument.Gauge;
+import io.micrometer.core.instrument.Tag;
+import io.micrometer.core.instrument.Timer;
+import io.micrometer.prometheusmetrics.PrometheusConfig;
+import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.IntSupplier;
+import java.util.function.ToDoubleFunction;
+import spoonfall.cook.AlarmName;
+import spoonfall.cook.CookStatus;
+import spoonfall.kitchen.KitchenChange;
+import spoonfall.kitchen.KitchenCounts;
+import spoonfall.kitchen.KitchenListener;
+import spoonfall.kitchen.KitchenState;
+import spoonfall.kitchen.PanView;
+
+/** What is counted, for Prometheus. */
+final class Metrics implements KitchenListener {
+    private final PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
+    private final AtomicReference<CookStatus> latest = new AtomicReference<>();
+    private final Timer requests;
+
+    Metrics(KitchenCounts counts) {
+        counter("spoonfall.readings", "readings heard", counts, KitchenCounts::good, Tag.of("quality", "good"));
+        counter("spoonfall.readings", "readings heard", counts, KitchenCounts::bad, Tag.of("quality", "bad"));
+        counter("spoonfall.readings.dropped", "readings dropped: too busy", counts, KitchenCounts::dropped);
+        counter("spoonfall.gaps", "times the probe fell silent", counts, KitchenCounts::gaps);
+        counter("spoonfall.probe.lost", "times the probe's device was lost", counts, KitchenCounts::losses);
+        for (AlarmName name : AlarmName.values()) {
+            counter(
+                    "spoonfall.alarms.raised",
+                    "alarms raised",
+                    counts,
+                    c -> c.raised(name),
+                    Tag.of("alarm", name.wireName()));
+        }
+        Gauge.builder(
+                        "spoonfall.temperature.celsius",
+                        this,
+                        m -> m.value(s -> s.temperatureC().orElse(Double.NaN)))
+                .description("temperature of the pan")
+                .register(registry);
+        Gauge.builder(
+                        "spoonfall.rate.celsius.per.minute",
+                        this,
+                        m -> m.value(s -> s.ratePerMinC().orElse(Double.NaN)))
+                .description("climb of the pan")
+                .register(registry);
+        requests = Timer.builder("spoonfall.http").description("HTTP requests").register(registry);
+    }
+
+    PrometheusMeterRegistry registry() {
+        return registry;
+    }
+
+    void watchPages(IntSupplier pages) {
+        Gauge.builder("spoonfall.pages", pages, IntSupplier::getAsInt)
+                .description("pages on the live channel")
+                .register(registry);
+    }
+
+    void countRequest(double millis) {
+        requests.record(Duration.ofNanos((long) (millis * 1e6)));
+    }
+
+    @Override
+    public void begin(KitchenState state) {
+        pan(state.pan());
+    }
+
+    @Override
+    public void changed(KitchenChange change) {
+        // counted where it happens
+    }
+
+    @Override
+    public void pan(PanView view) {
+        view.status().ifPresent(latest::set);
+    }
+
+    private double value(ToDoubleFunction<CookStatus> of) {
+        CookStatus status = latest.get();
+        return status == null ? Double.NaN : of.applyAsDouble(status);
+    }
+
+    private void counter(
+            String name, String what, KitchenCounts counts, ToDoubleFunction<KitchenCounts> of, Tag... tags) {
+        FunctionCounter.builder(name, counts, of)
+                .description(what)
+                .tags(List.of(tags))
+                .register(registry);
+    }
+}

@@ -1,0 +1,63 @@
+package spoonfall.web;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import spoonfall.cook.CookSettings;
+import spoonfall.kitchen.KitchenState;
+import spoonfall.physics.Syrup;
+
+/** The snapshot of docs/live-channel.md. */
+final class Snapshots {
+    private static final double INVERTED = 0.2;
+    private static final double STEP_C = 0.25;
+
+    private final String run;
+
+    /** Snapshots of the run of the service that is called {@code run}. */
+    Snapshots(String run) {
+        this.run = run;
+    }
+
+    ObjectNode of(KitchenState state) {
+        CookSettings settings = state.plan().settings();
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("type", "snapshot").put("seq", state.pan().seq()).put("run", run);
+        node.putObject("kitchen")
+                .put("name", state.plan().name())
+                .put("batch", state.plan().batch());
+        ObjectNode cook = node.putObject("cook");
+        cook.put("number", state.cookNumber());
+        state.startedAt()
+                .ifPresentOrElse(at -> cook.put("startedAtMs", at.toEpochMilli()), () -> cook.putNull("startedAtMs"));
+        cook.put("speed", state.plan().speed());
+        cook.put("source", state.plan().source().wireName());
+        node.set("probe", Views.probe(state.probe()));
+        node.putObject("basis")
+                .put("waterBoilC", Views.rounded(settings.waterBoil().temperatureC()))
+                .put("from", settings.waterBoil().from().wireName())
+                .put("detail", settings.waterBoil().detail())
+                .put("riseC", Views.rounded(settings.riseC()))
+                .put("gelPointC", Views.rounded(settings.gelPointC()))
+                .put("windowFromC", Views.rounded(settings.windowFromC()));
+        addSyrup(node.putArray("syrup"), settings);
+        node.set("status", Views.status(state.pan(), settings));
+        ArrayNode alarms = node.putArray("alarms");
+        state.pan().alarms().forEach(alarm -> alarms.add(Views.alarm(alarm)));
+        ArrayNode events = node.putArray("events");
+        state.changes().forEach(change -> events.add(Views.change(change)));
+        ArrayNode climb = node.putArray("climb");
+        state.climb().forEach(point -> {
+            ArrayNode pair = climb.addArray().add(Views.rounded(point.t()));
+            point.temperatureC().ifPresentOrElse(c -> pair.add(Views.rounded(c)), pair::addNull);
+        });
+        return node;
+    }
+
+    private static void addSyrup(ArrayNode syrup, CookSettings settings) {
+        for (double riseC = 0; riseC <= settings.riseC() + 2; riseC += STEP_C) {
+            double solids = Syrup.solids(settings.waterBoil().pressurePa(), riseC, INVERTED);
+            syrup.addArray().add(Views.rounded(riseC)).add(Views.rounded(solids));
+        }
+    }
+}

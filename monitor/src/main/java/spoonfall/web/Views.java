@@ -1,0 +1,196 @@
+package spoonfall.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import spoonfall.alarm.AlarmChange;
+import spoonfall.cook.CookAlarm;
+import spoonfall.cook.CookEvent;
+import spoonfall.cook.CookSettings;
+import spoonfall.cook.CookStatus;
+import spoonfall.cook.Forecast;
+import spoonfall.kitchen.KitchenChange;
+import spoonfall.kitchen.PanView;
+import spoonfall.kitchen.ProbeState;
+import spoonfall.words.NextStep;
+import spoonfall.words.Outlook;
+import spoonfall.words.Plain;
+
+/** The JSON of docs/live-channel.md, for the page, for the terminal and for whoever else reads it. */
+public final class Views {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    private Views() {}
+
+    /** A node as one line of text. */
+    public static String text(ObjectNode node) {
+        try {
+            return MAPPER.writeValueAsString(node);
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A status without what is said of it. */
+    public static ObjectNode status(CookStatus status, CookSettings settings) {
+        ObjectNode node = NODES.objectNode();
+        double waterBoilC = settings.waterBoil().temperatureC();
+        node.put("type", "status").put("t", rounded(status.t()));
+        put(node, "temperatureC", status.temperatureC());
+        node.put("waterBoilC", rounded(waterBoilC)).put("gelPointC", rounded(settings.gelPointC()));
+        node.put("stage", status.stage().wireName());
+        put(node, "ratePerMinC", status.ratePerMinC());
+        put(node, "solids", status.solids());
+        put(node, "etaS", status.forecast().map(Forecast::etaS));
+        put(node, "etaLowS", status.forecast().map(Forecast::lowS));
+        put(node, "etaHighS", status.forecast().map(Forecast::highS));
+        return node;
+    }
+
+    /** A status with what is said of it, for the page. */
+    static ObjectNode status(PanView view, CookSettings settings) {
+        ObjectNode node =
+                view.status().map(status -> statusForPage(status, settings)).orElseGet(() -> waiting(settings));
+        node.put("seq", view.seq());
+        Outlook outlook = view.outlook();
+        node.putObject("say")
+                .put("state", outlook.saying().state())
+                .put("act", outlook.saying().act())
+                .put("note", outlook.saying().note());
+        ArrayNode fan = node.putArray("fan");
+        outlook.fan()
+                .forEach(point -> fan.addArray()
+                        .add(rounded(point.t()))
+                        .add(rounded(point.lowC()))
+                        .add(rounded(point.midC()))
+                        .add(rounded(point.highC())));
+        ArrayNode steps = node.putArray("comingUp");
+        outlook.comingUp().forEach(step -> steps.add(step(step)));
+        return node;
+    }
+
+    private static ObjectNode waiting(CookSettings settings) {
+        ObjectNode node = NODES.objectNode();
+        node.put("type", "status").put("t", 0).put("stage", "waiting").put("fresh", false);
+        for (String name : List.of("temperatureC", "seenC", "seenT", "riseC", "toGoC", "ratePerMinC", "solids")) {
+            node.putNull(name);
+        }
+        for (String name : List.of("etaS", "etaLowS", "etaHighS", "windowEtaS")) {
+            node.putNull(name);
+        }
+        node.put("waterBoilC", rounded(settings.waterBoil().temperatureC()));
+        return node.put("gelPointC", rounded(settings.gelPointC()));
+    }
+
+    private static ObjectNode statusForPage(CookStatus status, CookSettings settings) {
+        ObjectNode node = status(status, settings);
+        put(node, "seenC", status.seen().map(CookStatus.Seen::temperatureC));
+        put(node, "seenT", status.seen().map(CookStatus.Seen::t));
+        node.put("fresh", status.fresh());
+        OptionalDouble temperatureC = status.temperatureC();
+        if (temperatureC.isPresent()) {
+            double riseC = temperatureC.getAsDouble() - settings.waterBoil().temperatureC();
+            node.put("riseC", rounded(riseC)).put("toGoC", rounded(settings.riseC() - riseC));
+        } else {
+            node.putNull("riseC").putNull("toGoC");
+        }
+        put(node, "windowEtaS", status.forecast().map(Forecast::windowS));
+        return node;
+    }
+
+    private static ObjectNode step(NextStep step) {
+        ObjectNode node = NODES.objectNode();
+        node.put("t", rounded(step.t()));
+        step.untilT().ifPresent(until -> node.put("untilT", rounded(until)));
+        return node.put("text", step.text()).put("state", step.state().wireName());
+    }
+
+    /** An alarm as it stands. */
+    static ObjectNode alarm(CookAlarm alarm) {
+        return NODES.objectNode()
+                .put("id", alarm.id())
+                .put("alarm", alarm.name().wireName())
+                .put("state", alarm.state().wireName())
+                .put("priority", alarm.name().priority().wireName())
+                .put("raisedT", rounded(alarm.raisedT()))
+                .put("title", alarm.title())
+                .put("act", alarm.act());
+    }
+
+    /** The probe as it is. */
+    static ObjectNode probe(ProbeState probe) {
+        return NODES.objectNode()
+                .put("name", probe.name())
+                .put("place", probe.place())
+                .put("state", probe.state().wireName())
+                .put("detail", probe.detail());
+    }
+
+    /** A change, for the page. */
+    static ObjectNode change(KitchenChange change) {
+        ObjectNode node = NODES.objectNode();
+        if (change instanceof KitchenChange.Probe probe) {
+            node.put("type", "probe").put("seq", change.seq()).put("t", rounded(probe.t()));
+            node.set("probe", probe(probe.probe()));
+        } else if (change instanceof KitchenChange.Cook cook) {
+            if (cook.event() instanceof CookEvent.AlarmChanged event) {
+                node.put("type", "alarm").put("seq", change.seq()).put("t", rounded(event.t()));
+                node.put("change", event.change().wireName()).set("alarm", alarm(event.alarm()));
+            } else if (cook.event() instanceof CookEvent.StageEntered event) {
+                node.put("type", "stage").put("seq", change.seq()).put("t", rounded(event.t()));
+                node.put("stage", event.stage().wireName());
+            }
+        }
+        return node;
+    }
+
+    /**
+     * An event as one line of {@code replay --json}.
+     *
+     * @param settings what the cook is measured against
+     */
+    public static ObjectNode event(CookEvent event, CookSettings settings) {
+        if (event instanceof CookEvent.StatusTaken taken) {
+            return status(taken.status(), settings);
+        }
+        ObjectNode node = NODES.objectNode();
+        if (event instanceof CookEvent.StageEntered entered) {
+            return node.put("type", "stage")
+                    .put("t", rounded(entered.t()))
+                    .put("stage", entered.stage().wireName());
+        }
+        if (event instanceof CookEvent.AlarmChanged changed) {
+            CookAlarm alarm = changed.alarm();
+            node.put("type", "alarm").put("t", rounded(changed.t()));
+            node.put("alarm", alarm.name().wireName())
+                    .put("change", changed.change().wireName());
+            node.put("priority", alarm.name().priority().wireName());
+            String text = changed.change() == AlarmChange.RAISED ? Plain.text(alarm.text()) : "";
+            node.put("text", text);
+        }
+        return node;
+    }
+
+    static double rounded(double value) {
+        return Math.round(value * 1000) / 1000.0;
+    }
+
+    private static void put(ObjectNode node, String name, OptionalDouble value) {
+        if (value.isPresent()) {
+            node.put(name, rounded(value.getAsDouble()));
+        } else {
+            node.putNull(name);
+        }
+    }
+
+    private static void put(ObjectNode node, String name, Optional<Double> value) {
+        put(node, name, value.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+    }
+}
