@@ -28,6 +28,10 @@ public final class Kitchen implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Kitchen.class);
     private static final int QUEUE = 20_000;
     private static final long TICK_MILLIS = 200;
+
+    /** In a replay a moment of ours is many seconds of the cook: a late thread must not look like a silent probe. */
+    private static final long REPLAY_BEHIND_MILLIS = 1000;
+
     private static final long REPEAT_AFTER_NANOS = TimeUnit.SECONDS.toNanos(12);
 
     private final BlockingQueue<Runnable> inbox = new ArrayBlockingQueue<>(QUEUE);
@@ -177,7 +181,8 @@ public final class Kitchen implements AutoCloseable {
 
     /** A little behind the clock, so that readings on their way are not overtaken. */
     private long tickNanos() {
-        return cookClock.getAsLong() - (long) (TimeUnit.MILLISECONDS.toNanos(TICK_MILLIS) * plan.speed());
+        long behindMillis = plan.source() == KitchenPlan.Source.LIVE ? TICK_MILLIS : REPLAY_BEHIND_MILLIS;
+        return cookClock.getAsLong() - (long) (TimeUnit.MILLISECONDS.toNanos(behindMillis) * plan.speed());
     }
 
     private void beginCook() {

@@ -108,7 +108,8 @@ public final class Views {
     private static ObjectNode step(NextStep step) {
         ObjectNode node = NODES.objectNode();
         node.put("t", rounded(step.t()));
-        step.untilT().ifPresent(until -> node.put("untilT", rounded(until)));
+        step.range()
+                .ifPresent(range -> node.put("fromT", rounded(range.fromT())).put("untilT", rounded(range.untilT())));
         return node.put("text", step.text()).put("state", step.state().wireName());
     }
 

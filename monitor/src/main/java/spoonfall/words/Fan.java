@@ -12,7 +12,7 @@ import spoonfall.words.Outlook.FanPoint;
 final class Fan {
     private static final int POINTS = 24;
     private static final double INVERTED = 0.2;
-    private static final double BEYOND_C = 0.6;
+    private static final double BEYOND_C = 1.5;
 
     private final CookSettings settings;
 

@@ -1,17 +1,25 @@
 package spoonfall.words;
 
 import java.util.Locale;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * One line of what comes next.
  *
  * @param t seconds of the cook at which it is due, or was
- * @param untilT end of the interval, when the time is not sharper than one
+ * @param range the 90 % interval of that time, when it is a forecast
  * @param text what it is
  * @param state whether it is done
  */
-public record NextStep(double t, OptionalDouble untilT, String text, State state) {
+public record NextStep(double t, Optional<Range> range, String text, State state) {
+    /**
+     * An interval of time.
+     *
+     * @param fromT its start in seconds of the cook
+     * @param untilT its end
+     */
+    public record Range(double fromT, double untilT) {}
+
     /** Whether a step is done. */
     public enum State {
         /** It happened. */

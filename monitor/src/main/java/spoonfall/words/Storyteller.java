@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
@@ -70,7 +69,7 @@ public final class Storyteller {
         for (int i = 0; i < steps.size(); i++) {
             NextStep step = steps.get(i);
             if (step.state() == NextStep.State.LATER) {
-                steps.set(i, new NextStep(step.t(), step.untilT(), step.text(), NextStep.State.NEXT));
+                steps.set(i, new NextStep(step.t(), step.range(), step.text(), NextStep.State.NEXT));
                 break;
             }
         }
@@ -80,7 +79,7 @@ public final class Storyteller {
     private void addDone(List<NextStep> steps, Stage stage, String text) {
         Double began = beganT.get(stage);
         if (began != null) {
-            steps.add(new NextStep(began, OptionalDouble.empty(), text, NextStep.State.DONE));
+            steps.add(new NextStep(began, Optional.empty(), text, NextStep.State.DONE));
         }
     }
 
@@ -91,14 +90,16 @@ public final class Storyteller {
             addLater(steps, status.t(), times.windowT(), "Set tests");
         }
         if (!beganT.containsKey(Stage.AT_GEL_POINT)) {
-            OptionalDouble until = OptionalDouble.of(times.highT());
-            steps.add(new NextStep(Math.max(status.t(), times.lowT()), until, "Sets", NextStep.State.LATER));
+            double fromT = Math.max(status.t(), times.lowT());
+            NextStep.Range range = new NextStep.Range(fromT, Math.max(fromT, times.highT()));
+            steps.add(new NextStep(
+                    Math.max(status.t(), times.gelT()), Optional.of(range), "Sets", NextStep.State.LATER));
         }
     }
 
     private static void addLater(List<NextStep> steps, double nowT, double t, String text) {
         if (t > nowT) {
-            steps.add(new NextStep(t, OptionalDouble.empty(), text, NextStep.State.LATER));
+            steps.add(new NextStep(t, Optional.empty(), text, NextStep.State.LATER));
         }
     }
 }

@@ -1,0 +1,106 @@
+// What the page knows, and how a message changes it. Pure: (state, message) -> state.
+
+const MOST_POINTS = 4000;
+
+/** Nothing is known yet. */
+export function empty() {
+  return { connection: 'connecting', heard: false, seq: 0, run: '', missed: [], climb: [], alarms: [] };
+}
+
+/** The state after a message of the live channel. Unknown messages change nothing. */
+export function receive(state, message) {
+  switch (message.type) {
+    case 'snapshot':
+      return begin(state, message);
+    case 'status':
+      return state.heard ? follow(state, message) : state;
+    case 'alarm':
+      return { ...state, seq: message.seq, alarms: withAlarm(state.alarms, message.alarm) };
+    case 'probe':
+      return { ...state, seq: message.seq, probe: message.probe };
+    case 'stage':
+      return { ...state, seq: message.seq };
+    default:
+      return state;
+  }
+}
+
+/** The connection came or went. @param {'connecting' | 'live' | 'lost'} connection */
+export function connection(state, connection) {
+  return state.connection === connection ? state : { ...state, connection };
+}
+
+/** The cook has read what was missed. */
+export function forgetMissed(state) {
+  return { ...state, missed: [] };
+}
+
+/** The alarms that call the cook, most urgent first. */
+export function calls(state) {
+  return sorted(state.alarms.filter((alarm) => alarm.state === 'unacknowledged'));
+}
+
+/** Those that stand without calling: known to the cook, or over before anyone knew. */
+export function standing(state) {
+  return sorted(state.alarms.filter((alarm) => alarm.state === 'acknowledged' || alarm.state === 'returned'));
+}
+
+/** Whether what is shown of the pan is live. */
+export function isLive(state) {
+  return state.connection === 'live' && Boolean(state.status?.fresh);
+}
+
+function begin(state, snapshot) {
+  const same = state.heard && state.run === snapshot.run && state.cook.number === snapshot.cook.number;
+  const missed = same ? [...state.missed, ...missedAlarms(snapshot, state.seq)] : [];
+  return {
+    ...state,
+    heard: true,
+    run: snapshot.run,
+    seq: snapshot.seq,
+    kitchen: snapshot.kitchen,
+    cook: snapshot.cook,
+    probe: snapshot.probe,
+    basis: snapshot.basis,
+    syrup: snapshot.syrup,
+    status: snapshot.status,
+    alarms: snapshot.alarms,
+    climb: snapshot.climb.map(([t, temperatureC]) => ({ t, riseC: above(temperatureC, snapshot.basis) })),
+    missed,
+  };
+}
+
+/** Alarms that were raised and went while this page was away. */
+function missedAlarms(snapshot, seq) {
+  const standing = new Set(snapshot.alarms.map((alarm) => alarm.id));
+  return snapshot.events
+    .filter((event) => event.type === 'alarm' && event.change === 'raised' && event.seq > seq)
+    .map((event) => event.alarm)
+    .filter((alarm) => !standing.has(alarm.id));
+}
+
+function follow(state, status) {
+  const climb = state.climb;
+  const last = climb[climb.length - 1];
+  const riseC = status.fresh ? status.riseC : null;
+  const news = riseC === null ? last && last.riseC !== null : !last || last.riseC === null || status.t - last.t >= 1;
+  return { ...state, status, climb: news ? thinned([...climb, { t: status.t, riseC }]) : climb };
+}
+
+function thinned(points) {
+  return points.length <= MOST_POINTS ? points : points.filter((point, i) => i % 2 === 0 || point.riseC === null);
+}
+
+function withAlarm(alarms, alarm) {
+  const others = alarms.filter((other) => other.alarm !== alarm.alarm);
+  return alarm.state === 'normal' ? others : [...others, alarm];
+}
+
+function sorted(alarms) {
+  const urgency = { high: 0, medium: 1, low: 2 };
+  return [...alarms].sort((a, b) => urgency[a.priority] - urgency[b.priority] || b.raisedT - a.raisedT);
+}
+
+function above(temperatureC, basis) {
+  return temperatureC === null ? null : temperatureC - basis.waterBoilC;
+}
