@@ -25,8 +25,8 @@ final class Numbers {
     record Found(double value, Optional<TemperatureUnit> unit) {}
 
     private static Pattern pattern(String decimal) {
-        return Pattern.compile("(?<![A-Za-z0-9_.])(?<value>" + VALUE.formatted(decimal) + ")(?![A-Za-z0-9_]*[0-9_])"
-                + UNIT + "(?![A-Za-z_])");
+        return Pattern.compile("(?<![A-Za-z0-9_.])(?<value>" + VALUE.formatted(decimal)
+                + ")(?![A-Za-z0-9_]*[0-9_]|[.]\\d)" + UNIT + "(?![A-Za-z_])");
     }
 
     static List<Found> in(String text, boolean decimalComma) {

@@ -6,8 +6,9 @@ import java.nio.file.Path;
 /** Says why a port cannot be used, and the way out. */
 final class Trouble {
     private static final int EACCES = 13;
-    private static final int EAGAIN = 11;
-    private static final int EBUSY = 16;
+    private static final int EIO = 5;
+    private static final int ENXIO = 6;
+    private static final int ENODEV = 19;
 
     private Trouble() {}
 
@@ -36,10 +37,13 @@ final class Trouble {
         if (errno == EACCES || !Files.isReadable(file) || !Files.isWritable(file)) {
             return notAllowed(path);
         }
-        if (errno == EBUSY || errno == EAGAIN) {
-            return inUse(path);
+        if (Files.isRegularFile(file) || Files.isDirectory(file)) {
+            return path + " is not a serial port. \"spoonfall ports\" lists the ports.";
         }
-        return path + " does not open as a serial port (system error " + errno
-                + "). \"spoonfall ports\" lists the ports.";
+        if (errno == EIO || errno == ENXIO || errno == ENODEV) {
+            return path + " does not answer (system error " + errno + "). Unplug the thermometer and plug it in again.";
+        }
+        // The library locks what it opens, and its error number for a lock that is held is not to be relied on.
+        return inUse(path);
     }
 }

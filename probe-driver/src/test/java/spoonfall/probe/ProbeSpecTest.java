@@ -1,0 +1,43 @@
+package spoonfall.probe;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+final class ProbeSpecTest {
+    @Test
+    void aSpec_isReadIntoItsParts() {
+        ProbeSpec spec = ProbeSpec.parse("text:/dev/ttyUSB0,baud=115200,column=2,unit=F");
+        assertThat(spec.kind()).isEqualTo(ProbeSpec.Kind.TEXT);
+        assertThat(spec.place()).isEqualTo("/dev/ttyUSB0");
+        assertThat(spec.options()).containsEntry("baud", "115200").containsEntry("column", "2");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/dev/ttyUSB0|auto:/dev/ttyUSB0",
+                "usb:/dev/ttyUSB0|unknown kind of probe \"usb\"; it can be auto, text, json, trace",
+                "text:|a probe needs a port",
+                "text:/dev/ttyUSB0,baud=fast|baud must be a whole number, not \"fast\"",
+                "text:/dev/ttyUSB0,baud=1|baud must be 50 to 4000000",
+                "text:/dev/ttyUSB0,bauds=9600|no option \"bauds\"; it has baud, databits",
+                "text:/dev/ttyUSB0,parity=maybe|parity must be none, odd, even, mark or space",
+                "text:/dev/ttyUSB0,stopbits=3|stopbits must be 1, 1.5 or 2",
+                "text:/dev/ttyUSB0,unit=R|unit must be C, F or K",
+                "text:/dev/ttyUSB0,decimal=dot|decimal must be point or comma",
+                "text:/dev/ttyUSB0,baud|\"baud\" is not an option",
+                "json:/dev/ttyUSB0|needs the field",
+                "trace:cook.csv,baud=9600|it has none"
+            })
+    void aWrongSpec_isNamedWithTheWayOut(String spec, String message) {
+        assertThatThrownBy(() -> ProbeSpec.parse(spec))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining(message)
+                .hasMessageNotContaining("\n");
+    }
+}

@@ -1,0 +1,97 @@
+package spoonfall.probe.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.probe.Quality;
+
+final class TextLinesTest {
+    private static final Offset<Double> EXACT = Offset.offset(1e-9);
+    private final TextLines oneNumber = new TextLines(Optional.empty(), Optional.empty(), false);
+
+    private static TextLines column(String name) {
+        return new TextLines(Optional.of(name), Optional.empty(), false);
+    }
+
+    private static double read(LineFormat format, String line) {
+        return format.parse(line).temperatureC().orElseThrow(() -> new AssertionError("nothing read from " + line));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "98.4|98.4",
+                "+098.4|98.4",
+                "T1: 98.42 C|98.42",
+                "T1=98.42|98.42",
+                "temp 98.4 °C ok|98.4",
+                "209.12 F|98.4",
+                "371.55K|98.4",
+                "-5.5|-5.5",
+                "9.84e1|98.4",
+                "98.4C|98.4",
+                "ch2> 98.4|98.4"
+            })
+    void theOnlyNumberOfALine_isItsTemperature(String line, double expectedC) {
+        assertThat(read(oneNumber, line)).isEqualTo(expectedC, EXACT);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "OK", "T1", "98.4 23.1", "12:30:05 98.4", "v1.2.3 ready", "0x62", "98.4.1"})
+    void aLineWithNoNumberOrSeveral_isNotGuessedAt(String line) {
+        assertThat(oneNumber.parse(line).quality()).isEqualTo(Quality.NO_NUMBER);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "NaN,NOT_FINITE",
+        "nan C,NOT_FINITE",
+        "-inf,NOT_FINITE",
+        "1e400,NOT_FINITE",
+        "-127,OUT_OF_RANGE",
+        "9999,OUT_OF_RANGE"
+    })
+    void whatIsNoTemperature_isNamed(String line, Quality quality) {
+        assertThat(oneNumber.parse(line).quality()).isEqualTo(quality);
+    }
+
+    @Test
+    void aDecimalComma_isReadWhereItIsSaid() {
+        TextLines comma = new TextLines(Optional.empty(), Optional.empty(), true);
+        assertThat(read(comma, "98,42 C")).isEqualTo(98.42, EXACT);
+        TextLines second = new TextLines(Optional.of("2"), Optional.empty(), true);
+        assertThat(read(second, "12;98,4;23,1")).isEqualTo(98.4, EXACT);
+    }
+
+    @Test
+    void aNumberedColumn_isRead() {
+        assertThat(read(column("2"), "1201,98.4,23.1")).isEqualTo(98.4, EXACT);
+        assertThat(read(column("3"), "1201 98.4  23.1")).isEqualTo(23.1, EXACT);
+        assertThat(column("4").parse("1201,98.4,23.1").quality()).isEqualTo(Quality.NO_NUMBER);
+    }
+
+    @Test
+    void aColumn_isNamedByItsHeading() {
+        TextLines pan = column("pan");
+        assertThat(pan.parse("time,pan,room").quality()).isEqualTo(Quality.NO_NUMBER);
+        assertThat(read(pan, "1201,98.4,23.1")).isEqualTo(98.4, EXACT);
+    }
+
+    @Test
+    void aColumn_isNamedByTheNameBeforeItsValue() {
+        assertThat(read(column("T2"), "T1: 23.1 C T2: 98.4 C")).isEqualTo(98.4, EXACT);
+        assertThat(read(column("t2"), "T1=23.1;T2=209.12 F")).isEqualTo(98.4, EXACT);
+    }
+
+    @Test
+    void theUnitOfTheOption_winsOverTheLine() {
+        TextLines fahrenheit = new TextLines(Optional.empty(), Optional.of(TemperatureUnit.F), false);
+        assertThat(read(fahrenheit, "209.12")).isEqualTo(98.4, EXACT);
+    }
+}

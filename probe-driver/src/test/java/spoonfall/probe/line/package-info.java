@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.probe.line;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.probe;
+
+import org.jspecify.annotations.NullMarked;

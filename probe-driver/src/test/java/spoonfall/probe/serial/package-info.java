@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.probe.serial;
+
+import org.jspecify.annotations.NullMarked;

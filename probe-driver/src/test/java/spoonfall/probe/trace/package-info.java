@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.probe.trace;
+
+import org.jspecify.annotations.NullMarked;
