@@ -76,8 +76,10 @@ final class Senses {
             slow = points.lineSince(t - (Signals.coarse(stepC) ? COARSE_SLOW_S : SLOW_S), t);
         }
         double peakC = Math.max(points.highestSince(t - PEAK_S).orElse(levelC), levelC);
+        double earlierPeakC = points.highestBetween(t - PEAK_S, t - QUICK_S).orElse(peakC);
         double fallC = Math.max(0, points.highestSince(t - FALL_S).orElse(levelC) - levelC);
-        return Optional.of(new Signals(t, levelC, trendC(t, levelC), quick, steady, slow, peakC, fallC, stepC));
+        return Optional.of(
+                new Signals(t, levelC, trendC(t, levelC), quick, steady, slow, peakC, earlierPeakC, fallC, stepC));
     }
 
     private double trendC(double t, double levelC) {

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param steady line through the last two minutes
  * @param slow line through the last three minutes, or ten when the thermometer is coarse
  * @param peakC highest level of the last ten minutes, in °C
+ * @param earlierPeakC the same without the last 45 s, in °C
  * @param fallC how far the level fell within the last 20 s, in °C; 0 when it did not
  * @param stepC smallest step that the thermometer has shown, in °C
  */
@@ -23,6 +24,7 @@ record Signals(
         Optional<RobustLine> steady,
         Optional<RobustLine> slow,
         double peakC,
+        double earlierPeakC,
         double fallC,
         double stepC) {
 

@@ -60,8 +60,13 @@ final class Track {
 
     /** The largest value since {@code sinceT}. */
     OptionalDouble highestSince(double sinceT) {
+        return highestBetween(sinceT, Double.POSITIVE_INFINITY);
+    }
+
+    /** The largest value from {@code sinceT} to {@code untilT}. */
+    OptionalDouble highestBetween(double sinceT, double untilT) {
         OptionalDouble highest = OptionalDouble.empty();
-        for (int i = firstSince(sinceT); i < to; i++) {
+        for (int i = firstSince(sinceT); i < to && times[i] <= untilT; i++) {
             if (highest.isEmpty() || values[i] > highest.getAsDouble()) {
                 highest = OptionalDouble.of(values[i]);
             }

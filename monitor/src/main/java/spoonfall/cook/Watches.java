@@ -28,6 +28,7 @@ final class Watches {
     /** A climb of so many of the thermometer's steps a minute is more than one step seen in a short while. */
     private static final double SCORCH_STEPS = 4;
 
+    private static final double NEW_HEIGHTS_C = 0.3;
     private static final double REFERENCE_DELAY_S = 60;
 
     private static final double DEADBAND_C = 0.4;
@@ -95,13 +96,13 @@ final class Watches {
         if (reference.isEmpty() || signals.quick().isEmpty() || signals.slow().isEmpty()) {
             return Condition.UNDECIDED;
         }
-        if (signals.levelC() < signals.peakC() - 0.3) {
-            return Condition.ABSENT;
-        }
         double oneStepPerMinC = SCORCH_STEPS * signals.stepC();
         double least = Math.max(SCORCH_LEAST_PER_MIN_C, oneStepPerMinC);
         double limit = Math.max(SCORCH_TIMES * reference.getAsDouble(), least);
-        return Condition.above(Signals.perMinute(signals.quick().get()), limit, limit / 2);
+        Condition tooFast = Condition.above(Signals.perMinute(signals.quick().get()), limit, limit / 2);
+        // After a stir the reading climbs as fast, but only back to where it was.
+        boolean newHeights = signals.levelC() > signals.earlierPeakC() + reference.getAsDouble() + NEW_HEIGHTS_C;
+        return tooFast == Condition.PRESENT && !newHeights ? Condition.UNDECIDED : tooFast;
     }
 
     /** The reading fell as no pan can cool, and has not come back. */

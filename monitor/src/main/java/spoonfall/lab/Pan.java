@@ -6,6 +6,7 @@ final class Pan {
     private static final double LOSS_KW_PER_K = 0.0022;
 
     private final double pressurePa;
+    private final double waterBoilC;
     private final double sugarKg;
     private double waterKg;
     private double temperatureC;
@@ -13,6 +14,7 @@ final class Pan {
 
     Pan(PanSettings settings) {
         pressurePa = PanPhysics.pressurePa(settings.elevationM());
+        waterBoilC = PanPhysics.boilingPointC(pressurePa, 0);
         sugarKg = settings.massKg() * settings.solids();
         waterKg = settings.massKg() - sugarKg;
         temperatureC = settings.startC();
@@ -30,12 +32,8 @@ final class Pan {
         return sugarKg / (sugarKg + waterKg);
     }
 
-    double waterBoilC() {
-        return PanPhysics.boilingPointC(pressurePa, 0);
-    }
-
     double riseC() {
-        return temperatureC - waterBoilC();
+        return temperatureC - waterBoilC;
     }
 
     /** Lets {@code seconds} pass with {@code netPowerKw} of heat, 0 for a pan that stands off the heat. */
@@ -55,7 +53,7 @@ final class Pan {
         }
         double steamKg = (reachedC - boilC) * capacity / PanPhysics.VAPORISATION_KJ_PER_KG;
         waterKg = Math.max(0.02 * sugarKg, waterKg - steamKg);
-        temperatureC = PanPhysics.boilingPointC(pressurePa, solids());
+        temperatureC = boilC; // the next step warms it by what the thicker syrup boils higher
     }
 
     /** Stirs in cold water. */

@@ -42,17 +42,19 @@ final class PanPhysics {
 
     /** The temperature in °C at which a syrup boils. */
     static double boilingPointC(double pressurePa, double solids) {
-        double low = 40;
-        double high = 200;
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (vapourPressurePa(middle) * waterActivity(solids, middle) < pressurePa) {
-                low = middle;
-            } else {
-                high = middle;
-            }
+        // Secant steps on the logarithm of the vapour's pressure, which is nearly straight: four do.
+        double target = Math.log(pressurePa);
+        double before = 95;
+        double missBefore = Math.log(vapourPressurePa(before) * waterActivity(solids, before)) - target;
+        double now = 100;
+        for (int i = 0; i < 20 && Math.abs(now - before) > 1e-9; i++) {
+            double miss = Math.log(vapourPressurePa(now) * waterActivity(solids, now)) - target;
+            double next = now - miss * (now - before) / (miss - missBefore);
+            before = now;
+            missBefore = miss;
+            now = next;
         }
-        return (low + high) / 2;
+        return now;
     }
 
     /** Specific heat of a syrup in kJ/(kg K): that of water, less for the sugar (common rule, from memory). */

@@ -92,8 +92,8 @@ public final class Storyteller {
         if (!beganT.containsKey(Stage.AT_GEL_POINT)) {
             double fromT = Math.max(status.t(), times.lowT());
             NextStep.Range range = new NextStep.Range(fromT, Math.max(fromT, times.highT()));
-            steps.add(new NextStep(
-                    Math.max(status.t(), times.gelT()), Optional.of(range), "Sets", NextStep.State.LATER));
+            steps.add(
+                    new NextStep(Math.max(status.t(), times.gelT()), Optional.of(range), "Sets", NextStep.State.LATER));
         }
     }
 

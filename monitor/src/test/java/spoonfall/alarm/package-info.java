@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.alarm;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.browser;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cli;
+
+import org.jspecify.annotations.NullMarked;

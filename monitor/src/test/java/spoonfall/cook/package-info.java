@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cook;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.kitchen;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.lab;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.log;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,108 @@
+package spoonfall.physics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.SplittableRandom;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+final class SyrupTest {
+    private static final double ATM = 101_325;
+
+    @ParameterizedTest
+    @CsvSource({
+        "40,1.18",
+        "50,1.90",
+        "60,3.13",
+        "62,3.48",
+        "64,3.88",
+        "65,4.10",
+        "66,4.34",
+        "68,4.88",
+        "70,5.51",
+        "75,7.65",
+        "80,11.21"
+    })
+    void rise_isNorrishsOnIf97(double percent, double riseC) {
+        // Computed beforehand from Norrish's equation on IF97 by the project's science notes.
+        assertThat(Syrup.riseC(ATM, percent / 100, 0)).isEqualTo(riseC, Offset.offset(0.006));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "60,0.2,3.52",
+        "60,0.35,3.82",
+        "60,0.5,4.11",
+        "65,0.2,4.58",
+        "65,0.35,4.94",
+        "65,0.5,5.29",
+        "68,0.2,5.42",
+        "68,0.35,5.82",
+        "68,0.5,6.21"
+    })
+    void inversion_raisesTheRise(double percent, double inverted, double riseC) {
+        // As above, with part of the sugar as glucose and fructose.
+        assertThat(Syrup.riseC(ATM, percent / 100, inverted)).isEqualTo(riseC, Offset.offset(0.006));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40,1.5", "50,2.0", "60,3.0", "62,3.4", "64,4.0", "66,4.8"})
+    void rise_liesNearBrownesTable(double percent, double riseC) {
+        // Browne (1912), boiling points of sucrose solutions. Published tables differ by half a degree and more here.
+        assertThat(Syrup.riseC(ATM, percent / 100, 0)).isEqualTo(riseC, Offset.offset(0.5));
+    }
+
+    @Test
+    void theKitchensRuleAndTheTradesRule_areOneFact() {
+        // 8 °F above boiling water (NCHFP) is "65 % soluble solids" (21 CFR 150.140), within what inversion moves it.
+        assertThat(Syrup.solids(ATM, GelPoint.DEFAULT_RISE_C, 0)).isBetween(0.655, 0.67);
+        assertThat(Syrup.solids(ATM, GelPoint.DEFAULT_RISE_C, 0.2)).isBetween(0.64, 0.65);
+    }
+
+    @Test
+    void sixtyFivePercent_boilsNearThePublishedRise() {
+        // 65 %: +3.9 °C (Cruess and McNair, in Lowe, Experimental Cookery).
+        assertThat(Syrup.riseC(ATM, 0.65, 0)).isEqualTo(3.9, Offset.offset(0.25));
+    }
+
+    @Test
+    void rise_dependsLittleOnPressure() {
+        assertThat(Syrup.riseC(69_700, 0.65, 0)).isEqualTo(3.85, Offset.offset(0.006));
+    }
+
+    @Test
+    void solids_undoRise() {
+        long seed = 20260117;
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 5000; i++) {
+            double solids = random.nextDouble(0.001, Syrup.MOST_SOLIDS);
+            double inverted = random.nextDouble();
+            double pressurePa = random.nextDouble(45_000, 108_500);
+            double riseC = Syrup.riseC(pressurePa, solids, inverted);
+            assertThat(Syrup.solids(pressurePa, riseC, inverted))
+                    .as("seed %d: %s solids, %s inverted, %s Pa", seed, solids, inverted, pressurePa)
+                    .isEqualTo(solids, Offset.offset(1e-8));
+        }
+    }
+
+    @Test
+    void riseSlope_isTheRisesOwn() {
+        double across = (Syrup.riseC(ATM, 0.651, 0.2) - Syrup.riseC(ATM, 0.649, 0.2)) / 0.002;
+        assertThat(Syrup.riseSlopeC(ATM, 0.65, 0.2)).isEqualTo(across, Offset.offset(0.01));
+    }
+
+    @Test
+    void outsideTheCurve_solidsEndAtItsEnds() {
+        assertThat(Syrup.solids(ATM, -3, 0)).isZero();
+        assertThat(Syrup.solids(ATM, 80, 0)).isEqualTo(Syrup.MOST_SOLIDS);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-0.1,0", "0.95,0", "NaN,0", "0.5,-1", "0.5,2"})
+    void whatIsNoSyrup_isRefused(double solids, double inverted) {
+        assertThatThrownBy(() -> Syrup.riseC(ATM, solids, inverted)).isInstanceOf(IllegalArgumentException.class);
+    }
+}

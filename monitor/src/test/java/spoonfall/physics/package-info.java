@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.physics;
+
+import org.jspecify.annotations.NullMarked;

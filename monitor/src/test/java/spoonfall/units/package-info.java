@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.units;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.web;
+
+import org.jspecify.annotations.NullMarked;

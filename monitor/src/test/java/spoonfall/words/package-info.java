@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.words;
+
+import org.jspecify.annotations.NullMarked;
