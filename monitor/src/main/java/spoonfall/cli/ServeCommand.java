@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 import spoonfall.kitchen.KitchenFile;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.probe.ProbeSpec;
+import spoonfall.units.Quantities;
 
 /** {@code spoonfall serve}: watches a real pan. */
 @Command(
@@ -44,6 +45,13 @@ final class ServeCommand implements Callable<Integer> {
     @Option(names = "--batch", paramLabel = "BATCH", description = "What is being made.")
     private @Nullable String batch;
 
+    @Option(
+            names = "--speed",
+            hidden = true,
+            description =
+                    "How fast the service's time passes; for trying it with a thermometer that is played at speed.")
+    private String speed = "1";
+
     @Mixin
     private CookOptions cook = new CookOptions();
 
@@ -61,7 +69,8 @@ final class ServeCommand implements Callable<Integer> {
         KitchenPlan plan = KitchenPlan.live(
                 name != null ? name : kitchen.name().orElse(""),
                 batch != null ? batch : kitchen.batch().orElse(""),
-                cook.settings(kitchen));
+                cook.settings(kitchen),
+                Quantities.factor(speed));
         OptionalInt filePort = kitchen.port();
         return Service.runUntilStopped(
                 plan,

@@ -47,8 +47,8 @@ public record KitchenPlan(
         }
     }
 
-    /** A live kitchen. */
-    public static KitchenPlan live(String name, String batch, CookSettings settings) {
-        return new KitchenPlan(name, batch, settings, Source.LIVE, 1, Optional.empty(), false);
+    /** A live kitchen whose time passes {@code speed} times as fast as life: 1 but for trials. */
+    public static KitchenPlan live(String name, String batch, CookSettings settings, double speed) {
+        return new KitchenPlan(name, batch, settings, Source.LIVE, speed, Optional.empty(), false);
     }
 }

@@ -67,13 +67,10 @@ final class Pan {
     }
 
     void tick(long atNanos) {
-        if (cook == null || probe.state() == ProbeState.State.ENDED) {
-            news |= secondPassed();
-            return;
+        if (cook != null && probe.state() != ProbeState.State.ENDED) {
+            handle(cook.monitor().advanceTo(atNanos));
         }
-        double before = Math.floor(cook.monitor().timeS());
-        handle(cook.monitor().advanceTo(atNanos));
-        news |= Math.floor(cook.monitor().timeS()) > before;
+        news |= secondPassed();
     }
 
     private boolean secondPassed() {

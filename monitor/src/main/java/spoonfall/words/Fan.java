@@ -12,6 +12,9 @@ import spoonfall.words.Outlook.FanPoint;
 final class Fan {
     private static final int POINTS = 24;
     private static final double INVERTED = 0.2;
+    /** Below this rise the syrup's curve is too flat to draw a climb from. */
+    private static final double LEAST_C = 0.3;
+
     private static final double BEYOND_C = 1.5;
 
     private final CookSettings settings;
@@ -28,6 +31,9 @@ final class Fan {
         }
         double riseC =
                 status.temperatureC().getAsDouble() - settings.waterBoil().temperatureC();
+        if (riseC < LEAST_C || riseC >= settings.riseC()) {
+            return List.of();
+        }
         double targetU = 1 / solids(settings.riseC());
         double startU = 1 / solids(riseC);
         double topC = settings.riseC() + BEYOND_C;

@@ -23,7 +23,7 @@ final class LiveReplayTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
     void aReplay_givesTheEventsOfTheLiveCook(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        Scenario scenario = Scenario.values()[random.nextInt(Scenario.values().length)];
+        Scenario scenario = List.of(Scenario.values()).get(random.nextInt(Scenario.values().length));
         Trace cook = Cooks.trace(scenario, seed);
         CookSettings settings = Cooks.settings(cook);
         long origin = random.nextLong(1L << 50);

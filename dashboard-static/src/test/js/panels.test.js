@@ -1,0 +1,27 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { riseWords, saying } from '../../main/resources/dashboard/panels.js';
+
+const say = { state: 'Climbing steadily.', act: 'Set tests in about 7 minutes.', note: '' };
+const state = { heard: true, connection: 'live', cook: { startedAtMs: new Date(2026, 0, 17, 17, 0).getTime() }, status: { t: 1980, seenC: 98.2, say } };
+
+test('the sentence is what the service says while it can be heard', () => {
+  assert.deepEqual(saying(state, 'C'), say);
+});
+
+test('a lost connection says since when and what was last seen', () => {
+  const lost = saying({ ...state, connection: 'lost' }, 'C');
+  assert.equal(lost.state, 'No word from Spoonfall since 17:33.');
+  assert.equal(lost.act, 'Last seen 98.2 °C.');
+});
+
+test('a service that never answered is asked for', () => {
+  assert.match(saying({ heard: false, connection: 'lost' }, 'C').state, /No word from Spoonfall/);
+});
+
+test('the rise says where it is and how far to go', () => {
+  assert.equal(riseWords(2.3, 2.1, 'C'), '2.3° above boiling water, 2.1° to go');
+  assert.equal(riseWords(-1, 5.4, 'C'), '1.0° below boiling water, 5.4° to go');
+  assert.equal(riseWords(5, -0.6, 'C'), '5.0° above boiling water, 0.6° past setting');
+  assert.equal(riseWords(-1.3, null, 'C'), '1.3° below boiling water');
+});

@@ -1,0 +1,82 @@
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import * as store from '../../main/resources/dashboard/store.js';
+
+const basis = { waterBoilC: 95.8, riseC: 4.4, gelPointC: 100.2, windowFromC: 99.1 };
+
+function alarm(name, state, priority = 'high', raisedT = 10) {
+  return { id: `${name}-1`, alarm: name, state, priority, raisedT, title: name, act: '' };
+}
+
+function snapshot(more = {}) {
+  return {
+    type: 'snapshot', seq: 5, run: 'a', kitchen: { name: 'Hollin Bank', batch: '' },
+    cook: { number: 1, startedAtMs: 0, speed: 1, source: 'live' }, probe: { state: 'reading' }, basis, syrup: [],
+    status: { t: 10, fresh: true, temperatureC: 97, riseC: 1.2 }, alarms: [], events: [], climb: [[0, 95.8], [5, null], [10, 97]],
+    ...more,
+  };
+}
+
+function started(more) {
+  return store.connection(store.receive(store.empty(), snapshot(more)), 'live');
+}
+
+test('a snapshot fills the state, and a gap stays a gap', () => {
+  const state = started();
+  assert.equal(state.heard, true);
+  assert.deepEqual(state.climb.map((p) => p.riseC === null), [false, true, false]);
+  assert.ok(store.isLive(state));
+});
+
+test('nothing is live without a fresh status or without a connection', () => {
+  assert.ok(!store.isLive(store.connection(started(), 'lost')));
+  assert.ok(!store.isLive(store.receive(started(), { type: 'status', seq: 5, t: 12, fresh: false, riseC: null })));
+});
+
+test('a status before the snapshot is not believed', () => {
+  const state = store.receive(store.empty(), { type: 'status', t: 1, fresh: true, riseC: 2 });
+  assert.equal(state.heard, false);
+});
+
+test('statuses lengthen the climb, once a second, and silence breaks it once', () => {
+  let state = started();
+  const before = state.climb.length;
+  for (const [t, riseC] of [[10.4, 1.2], [11, 1.3], [12, null], [13, null], [14, 1.4]]) {
+    state = store.receive(state, { type: 'status', seq: 5, t, fresh: riseC !== null, riseC });
+  }
+  assert.deepEqual(state.climb.slice(before).map((p) => p.riseC), [1.3, null, 1.4]);
+});
+
+test('alarms call until acknowledged, then stand, then go', () => {
+  let state = store.receive(started(), { type: 'alarm', seq: 6, alarm: alarm('stalled', 'unacknowledged', 'medium') });
+  state = store.receive(state, { type: 'alarm', seq: 7, alarm: alarm('gel-point', 'unacknowledged') });
+  assert.deepEqual(store.calls(state).map((a) => a.alarm), ['gel-point', 'stalled']);
+  state = store.receive(state, { type: 'alarm', seq: 8, alarm: alarm('gel-point', 'acknowledged') });
+  assert.deepEqual(store.calls(state).map((a) => a.alarm), ['stalled']);
+  assert.deepEqual(store.standing(state).map((a) => a.alarm), ['gel-point']);
+  state = store.receive(state, { type: 'alarm', seq: 9, alarm: alarm('gel-point', 'normal') });
+  assert.deepEqual(store.standing(state), []);
+});
+
+test('what came and went while the page was away is told, and only that', () => {
+  const events = [
+    { type: 'alarm', seq: 4, change: 'raised', alarm: alarm('stalled', 'unacknowledged') },
+    { type: 'alarm', seq: 6, change: 'raised', alarm: alarm('probe-silent', 'unacknowledged') },
+    { type: 'alarm', seq: 8, change: 'raised', alarm: alarm('gel-point', 'unacknowledged') },
+  ];
+  const state = store.receive(started(), snapshot({ seq: 9, events, alarms: [alarm('gel-point', 'unacknowledged')] }));
+  assert.deepEqual(state.missed.map((a) => a.alarm), ['probe-silent']);
+  assert.deepEqual(store.forgetMissed(state).missed, []);
+});
+
+test('a restarted service and a new cook start the page afresh', () => {
+  const events = [{ type: 'alarm', seq: 8, change: 'raised', alarm: alarm('stalled', 'unacknowledged') }];
+  assert.deepEqual(store.receive(started(), snapshot({ run: 'b', seq: 9, events })).missed, []);
+  const cook = { number: 2, startedAtMs: 0, speed: 1, source: 'live' };
+  assert.deepEqual(store.receive(started(), snapshot({ cook, seq: 9, events })).missed, []);
+});
+
+test('messages from a later version change nothing', () => {
+  const state = started();
+  assert.equal(store.receive(state, { type: 'weather' }), state);
+});

@@ -1,0 +1,95 @@
+package spoonfall;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** Packages depend downwards only. */
+@AnalyzeClasses(packages = "spoonfall", importOptions = ImportOption.DoNotIncludeTests.class)
+final class ArchitectureTest {
+    @ArchTest
+    static final ArchRule DOWNWARDS = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("cli")
+            .definedBy("spoonfall.cli")
+            .layer("web")
+            .definedBy("spoonfall.web")
+            .layer("kitchen")
+            .definedBy("spoonfall.kitchen")
+            .layer("words")
+            .definedBy("spoonfall.words")
+            .layer("log")
+            .definedBy("spoonfall.log")
+            .layer("cook")
+            .definedBy("spoonfall.cook")
+            .layer("alarm")
+            .definedBy("spoonfall.alarm")
+            .layer("physics")
+            .definedBy("spoonfall.physics")
+            .layer("lab")
+            .definedBy("spoonfall.lab")
+            .layer("units")
+            .definedBy("spoonfall.units")
+            .layer("probe")
+            .definedBy("spoonfall.probe..")
+            .whereLayer("cli")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("web")
+            .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("kitchen")
+            .mayOnlyBeAccessedByLayers("cli", "web")
+            .whereLayer("words")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
+            .whereLayer("log")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
+            .whereLayer("cook")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log")
+            .whereLayer("alarm")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook")
+            .whereLayer("physics")
+            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook")
+            .whereLayer("lab")
+            .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("units")
+            .mayOnlyBeAccessedByLayers("cli", "kitchen");
+
+    @ArchTest
+    static final ArchRule THE_COOK_IS_PURE = noClasses()
+            .that()
+            .resideInAnyPackage("spoonfall.cook", "spoonfall.alarm", "spoonfall.physics", "spoonfall.words")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "java.io..", "java.nio..", "java.net..", "java.time..", "java.util.concurrent..", "org.slf4j..")
+            .orShould()
+            .callMethod(System.class, "nanoTime")
+            .orShould()
+            .callMethod(System.class, "currentTimeMillis");
+
+    @ArchTest
+    static final ArchRule THE_LAB_HAS_ITS_OWN_PHYSICS = noClasses()
+            .that()
+            .resideInAPackage("spoonfall.lab")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("spoonfall.physics", "spoonfall.cook", "spoonfall.words");
+
+    @ArchTest
+    static final ArchRule PROBES_KNOW_NOTHING_OF_COOKING = noClasses()
+            .that()
+            .resideInAPackage("spoonfall.probe..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "spoonfall.cook",
+                    "spoonfall.kitchen",
+                    "spoonfall.web",
+                    "spoonfall.words",
+                    "spoonfall.log",
+                    "spoonfall.physics",
+                    "spoonfall.alarm");
+}

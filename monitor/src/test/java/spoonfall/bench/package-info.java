@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.bench;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,226 @@
+package spoonfall.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spoonfall.cook.Cooks;
+import spoonfall.kitchen.Kitchen;
+import spoonfall.kitchen.KitchenPlan;
+import spoonfall.lab.Scenario;
+import spoonfall.probe.Hearing;
+import spoonfall.probe.trace.Trace;
+import spoonfall.web.WebServer;
+
+/** The page in a real browser, fed by cooks that stop where they are interesting. */
+final class PageTest {
+    private static Browsers browsers;
+
+    private @Nullable Kitchen kitchen;
+    private @Nullable WebServer server;
+
+    @BeforeAll
+    static void open() {
+        browsers = Browsers.open();
+    }
+
+    @AfterAll
+    static void close() {
+        browsers.close();
+    }
+
+    @AfterEach
+    void stop() {
+        if (server != null) {
+            server.close();
+        }
+        if (kitchen != null) {
+            kitchen.close();
+        }
+    }
+
+    /** Serves a cook as it stands after {@code untilS} seconds. */
+    private void serve(Scenario scenario, double untilS) {
+        Trace trace = Cooks.trace(scenario, 1);
+        KitchenPlan plan =
+                KitchenPlan.live("Hollin Bank", "Seville orange and ginger, batch 14", Cooks.settings(trace), 1);
+        Kitchen started = new Kitchen(plan, clock -> new FastForward(trace, untilS, clock), System::nanoTime);
+        kitchen = started;
+        server = new WebServer(started, plan, "127.0.0.1", 0);
+        started.start();
+        server.start();
+    }
+
+    private String address() {
+        if (server == null) {
+            throw new IllegalStateException("nothing is served");
+        }
+        return "http://localhost:" + server.port() + "/";
+    }
+
+    private Page page(int width, int height, ColorScheme scheme) {
+        BrowserContext context = browsers.browser()
+                .newContext(new Browser.NewContextOptions()
+                        .setViewportSize(width, height)
+                        .setColorScheme(scheme));
+        Page page = context.newPage();
+        page.onPageError(error -> {
+            throw new AssertionError(error);
+        });
+        page.navigate(address());
+        return page;
+    }
+
+    private static Locator part(Page page, String name) {
+        return page.getByTestId(name);
+    }
+
+    private static void axeFindsNothing(Page page) {
+        assertThat(new AxeBuilder(page).analyze().getViolations())
+                .as("what axe finds")
+                .isEmpty();
+    }
+
+    private static void nothingSticksOut(Page page) {
+        Object wider = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
+        assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "60,360,740,LIGHT",
+        "60,1180,820,DARK",
+        "900,390,844,DARK",
+        "900,1180,820,LIGHT",
+        "900,1440,900,DARK",
+        "1500,390,844,LIGHT",
+        "1500,1180,820,DARK",
+        "1780,390,844,LIGHT",
+        "1780,1440,900,DARK"
+    })
+    void everyStateInEverySize_isAccessibleAndFits(double untilS, int width, int height, ColorScheme scheme) {
+        serve(Scenario.CLEAN, untilS);
+        Page page = page(width, height, scheme);
+        assertThat(part(page, "temperature")).isVisible();
+        axeFindsNothing(page);
+        nothingSticksOut(page);
+    }
+
+    @Test
+    void textAtTwiceTheSize_isAllThere() {
+        serve(Scenario.CLEAN, 900);
+        Page page = page(640, 900, ColorScheme.LIGHT);
+        assertThat(part(page, "sentence-act")).containsText("Set tests in about");
+        page.evaluate("document.documentElement.style.fontSize = '225%'");
+        nothingSticksOut(page);
+        assertThat(part(page, "sentence-act")).isVisible();
+        assertThat(part(page, "coming-up")).isVisible();
+    }
+
+    @Test
+    void theClimb_saysInWordsWhatItDraws() {
+        serve(Scenario.CLEAN, 900);
+        Page page = page(1180, 820, ColorScheme.LIGHT);
+        assertThat(part(page, "climb"))
+                .hasAttribute(
+                        "aria-label",
+                        Pattern.compile(
+                                "The climb: [\\d.]+° above boiling water\\. The syrup is about \\d+ % sugar\\. It sets 4\\.4°.*forecast.*"));
+        assertThat(part(page, "climb").locator("canvas")).isVisible();
+    }
+
+    @Test
+    void oneTap_turnsEverythingToFahrenheitAndIsRemembered() {
+        serve(Scenario.CLEAN, 900);
+        Page page = page(1180, 820, ColorScheme.LIGHT);
+        assertThat(part(page, "temperature")).containsText("°C");
+        part(page, "unit").click();
+        assertThat(part(page, "temperature")).containsText("°F");
+        assertThat(part(page, "basis")).containsText("Sets 8.0° above boiling water");
+        page.reload();
+        assertThat(part(page, "temperature")).containsText("°F");
+    }
+
+    @Test
+    void aCall_takesTheKeyboardAloneAndStandsAcknowledgedAfterwards() {
+        serve(Scenario.CLEAN, 1500);
+        Page page = page(390, 844, ColorScheme.DARK);
+        assertThat(part(page, "call-title")).hasText("Start the set tests now.");
+        assertThat(part(page, "sentence")).isHidden();
+        assertThat(page.locator("body")).hasAttribute("data-look", "call");
+        page.keyboard().press("Space");
+        assertThat(part(page, "call")).isHidden();
+        assertThat(part(page, "sentence-state")).hasText("Close to setting.");
+        assertThat(part(page, "others")).containsText("Start the set tests now. You know.");
+    }
+
+    @Test
+    void theCallsButton_isLargeEnoughForAStickyFinger() {
+        serve(Scenario.CLEAN, 1500);
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        assertThat(part(page, "acknowledge")).isVisible();
+        assertThat(part(page, "acknowledge").boundingBox().height).isGreaterThanOrEqualTo(72);
+    }
+
+    @Test
+    void aCall_soundsOnceTheCookAllowedIt() {
+        serve(Scenario.CLEAN, 1500);
+        Page page = page(1180, 820, ColorScheme.LIGHT);
+        // A stub that counts the tones through the browser's own interface.
+        page.evaluate("window.tones = 0; const start = OscillatorNode.prototype.start;"
+                + "OscillatorNode.prototype.start = function (at) { window.tones++; return start.call(this, at); };");
+        assertThat(part(page, "sound")).hasText("Turn the sound on");
+        part(page, "sound").click();
+        assertThat(part(page, "sound")).hasText("Sound is on");
+        // Two tones say that it works, three are the call, three are the call again.
+        Hearing.await("the tones", () -> ((Number) page.evaluate("window.tones")).intValue() >= 8);
+        part(page, "acknowledge").click();
+        assertThat(part(page, "call")).isHidden();
+    }
+
+    @Test
+    void everyCall_comesInOrderOfUrgency() {
+        serve(Scenario.STALL, 1270);
+        Page page = page(1180, 820, ColorScheme.LIGHT);
+        assertThat(part(page, "call-title")).containsText("It is cooling");
+        assertThat(part(page, "call-act")).hasText("Is the heat on?");
+        axeFindsNothing(page);
+    }
+
+    @Test
+    void aNewCook_isOfferedWhenThePanIsOffTheHeat() {
+        serve(Scenario.CLEAN, 1820);
+        Page page = page(1180, 820, ColorScheme.LIGHT);
+        assertThat(part(page, "sentence-state")).hasText("Off the heat.");
+        part(page, "new-cook").click();
+        assertThat(part(page, "sentence-state")).hasText("Waiting for the thermometer.");
+        assertThat(part(page, "temperature")).isHidden();
+    }
+
+    @Test
+    void nothing_isAskedFromElsewhere() {
+        serve(Scenario.CLEAN, 900);
+        BrowserContext context = browsers.browser().newContext();
+        Page page = context.newPage();
+        List<String> asked = new CopyOnWriteArrayList<>();
+        page.onRequest(request -> asked.add(request.url()));
+        page.navigate(address());
+        assertThat(part(page, "temperature")).isVisible();
+        assertThat(asked).isNotEmpty().allMatch(url -> url.startsWith(address()));
+    }
+}

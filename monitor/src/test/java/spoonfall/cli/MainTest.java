@@ -1,0 +1,165 @@
+package spoonfall.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+final class MainTest {
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @TempDir
+    Path folder = Path.of("");
+
+    private int run(String... args) {
+        return Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "serve|which thermometer? Give --probe",
+                "serve --probe /dev/ttyUSB0|write a kind and a place, such as auto:/dev/ttyUSB0",
+                "serve --probe auto:/dev/x --elevation -20000m|is not where anyone cooks",
+                "serve --probe auto:/dev/x --elevation 1240|needs a unit",
+                "serve --probe auto:/dev/x --elevation 1m --pressure 898hPa|not both",
+                "serve --probe auto:/dev/x --rise 40C|must be 1 to 15",
+                "serve --probe auto:/dev/x --port 99999|--port must be 0 to 65535",
+                "serve --probe auto:/dev/x --port many|'many'",
+                "serve --probe trace:none.csv|there is no file none.csv",
+                "serve none.toml|there is no kitchen file none.toml",
+                "serve --prob auto:/dev/x|Unknown option: '--prob'",
+                "replay none.csv|there is no file none.csv",
+                "replay|Missing required parameter: 'TRACE'",
+                "replay ../sample-traces/clean.csv --speed 0|speed \"0\" must be a number above 0",
+                "replay ../sample-traces/clean.csv --page --speed max|needs a speed it can show",
+                "simulate flood|unknown scenario \"flood\"; it can be all, clean, stall",
+                "simulate clean --power 99|power in kW must be",
+                "fry|Unmatched argument at index 0: 'fry'"
+            })
+    void whatIsWrong_isOneLineWithTheWayOutAndACodeThatIsNotZero(String line, String message) {
+        assertThat(run(line.split(" "))).isNotZero();
+        assertThat(err.toString().strip()).contains(message).doesNotContain("\n", "\tat ");
+        assertThat(err.toString()).startsWith("spoonfall");
+    }
+
+    @Test
+    void aPortThatIsTaken_isNamedWithTheNextOne() throws IOException {
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            int port = taken.getLocalPort();
+            assertThat(run("demo", "--port", String.valueOf(port))).isEqualTo(1);
+            assertThat(err.toString().strip())
+                    .isEqualTo("spoonfall demo: port " + port
+                            + " is taken by another program; give another one, such as --port " + (port + 1));
+        }
+    }
+
+    @Test
+    void verbose_showsWhereItWentWrong() {
+        assertThat(run("--verbose", "replay", "none.csv")).isEqualTo(1);
+        assertThat(err.toString()).contains("\tat spoonfall.");
+    }
+
+    @Test
+    void replayJson_printsOneObjectALineAsDescribed() throws IOException {
+        assertThat(run(
+                        "replay",
+                        "--speed",
+                        "max",
+                        "--json",
+                        "../sample-traces/stall.csv",
+                        "--elevation",
+                        "1240m",
+                        "--rise",
+                        "4.4C"))
+                .isZero();
+        List<String> lines = out.toString().lines().toList();
+        ObjectMapper mapper = new ObjectMapper();
+        boolean stalled = false;
+        boolean boiled = false;
+        double lastStatusT = -10;
+        for (String line : lines) {
+            JsonNode node = mapper.readTree(line);
+            switch (node.path("type").asText()) {
+                case "status" -> {
+                    assertThat(node.fieldNames())
+                            .toIterable()
+                            .containsExactly(
+                                    "type",
+                                    "t",
+                                    "temperatureC",
+                                    "waterBoilC",
+                                    "gelPointC",
+                                    "stage",
+                                    "ratePerMinC",
+                                    "solids",
+                                    "etaS",
+                                    "etaLowS",
+                                    "etaHighS");
+                    assertThat(node.path("t").asDouble()).isEqualTo(lastStatusT + 10);
+                    assertThat(node.path("gelPointC").asDouble()
+                                    - node.path("waterBoilC").asDouble())
+                            .isBetween(4.399, 4.401);
+                    lastStatusT = node.path("t").asDouble();
+                }
+                case "alarm" ->
+                    stalled |= node.path("alarm").asText().equals("stalled")
+                            && node.path("change").asText().equals("raised")
+                            && node.path("text").asText().contains("Is the heat on?");
+                case "stage" -> boiled |= node.path("stage").asText().equals("rolling-boil");
+                default -> throw new AssertionError(line);
+            }
+        }
+        assertThat(stalled).isTrue();
+        assertThat(boiled).isTrue();
+    }
+
+    @Test
+    void aTraceOfTwoColumnsAlone_isReplayed() throws IOException {
+        Path csv = Files.writeString(folder.resolve("cook.csv"), "elapsed_s,temperature_c\n0,20\n10,21\n");
+        assertThat(run("replay", csv.toString())).isZero();
+        assertThat(out.toString()).contains("sea level assumed");
+    }
+
+    @Test
+    void replay_drawsTheClimbAndItsEvents() {
+        assertThat(run("replay", "../sample-traces/clean.csv")).isZero();
+        assertThat(out.toString())
+                .contains("rolling boil", "start-set-tests: Start the set tests now.", "sets here", "####");
+    }
+
+    @Test
+    void simulate_writesATraceAndRefusesToWriteOverIt() {
+        String into = folder.toString();
+        assertThat(run("simulate", "gap", "--seed", "5", "--into", into)).isZero();
+        assertThat(folder.resolve("gap.csv")).exists();
+        assertThat(folder.resolve("gap.csv-metadata.json")).content().contains("\"simulated\"");
+        assertThat(run("simulate", "gap", "--into", into)).isEqualTo(1);
+        assertThat(err.toString()).contains("is there already").contains("--force");
+    }
+
+    @Test
+    void ports_answers() {
+        assertThat(run("ports")).isZero();
+        assertThat(run("ports", "--json")).isZero();
+    }
+
+    @Test
+    void warmUp_usesTheServiceOnceAndEnds() {
+        assertThat(run("warm-up")).isZero();
+    }
+}

@@ -1,0 +1,84 @@
+package spoonfall.kitchen;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+final class KitchenFileTest {
+    @TempDir
+    Path folder = Path.of("");
+
+    private Path file(String toml) throws IOException {
+        return Files.writeString(folder.resolve("kitchen.toml"), toml);
+    }
+
+    @Test
+    void aWholeKitchen_isRead() throws IOException {
+        KitchenFile kitchen = KitchenFile.read(file("""
+                name = "Hollin Bank"
+                batch = "Seville orange and ginger, batch 14"
+                elevation = "1240m"
+                rise = "9F"
+                port = 8461
+
+                [[probe]]
+                name = "pan"
+                kind = "text"
+                place = "/dev/ttyUSB0"
+                baud = 115200
+                column = 2
+                unit = "F"
+                """));
+        assertThat(kitchen.name()).contains("Hollin Bank");
+        assertThat(kitchen.elevationM()).contains(1240.0);
+        assertThat(kitchen.riseC().orElseThrow()).isEqualTo(5, Offset.offset(1e-9));
+        assertThat(kitchen.port()).hasValue(8461);
+        KitchenFile.NamedProbe probe = kitchen.probe().orElseThrow();
+        assertThat(probe.name()).isEqualTo("pan");
+        assertThat(probe.spec().options()).containsEntry("baud", "115200").containsEntry("column", "2");
+    }
+
+    @Test
+    void anEmptyFile_isAKitchen() throws IOException {
+        assertThat(KitchenFile.read(file(""))).isEqualTo(KitchenFile.empty());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "name = \"x\"\\nelevaton = \"1240m\"|, line 2: elevaton: is not a key of a kitchen file; did you mean elevation?",
+                "colour = \"blue\"|, line 1: colour: is not a key of a kitchen file; it can be name, batch",
+                "elevation = \"-20000m\"|, line 1: elevation: elevation \"-20000m\" is not where anyone cooks",
+                "elevation = 1240|, line 1: elevation: must be a text in quotes",
+                "elevation = \"1240m\"\\npressure = \"898hPa\"|, line 2: pressure: give elevation or pressure, not both",
+                "port = 99999|, line 1: port: must be a whole number from 0 to 65535",
+                "name = |, line 1: Unexpected",
+                "[[probe]]\\nkind = \"usb\"\\nplace = \"/dev/ttyUSB0\"|: probe: unknown kind of probe \"usb\"",
+                "[[probe]]\\nkind = \"text\"|: probe: needs a place",
+                "[[probe]]\\nplace = \"/dev/ttyUSB0\"\\nbuad = 9600|, line 3: buad: is not a key of a kitchen file; did you mean baud?",
+                "[[probe]]\\nplace = \"/dev/ttyUSB0\"\\n[[probe]]\\nplace = \"/dev/ttyUSB1\"|: probe: a kitchen has one probe so far"
+            })
+    void aWrongKitchen_isNamedByFileLineAndKey(String toml, String message) throws IOException {
+        Path file = file(toml.replace("\\n", "\n"));
+        assertThatThrownBy(() -> KitchenFile.read(file))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith(file.toString())
+                .hasMessageContaining(message)
+                .hasMessageNotContaining("\n");
+    }
+
+    @Test
+    void aMissingFile_isNamed() {
+        assertThatThrownBy(() -> KitchenFile.read(folder.resolve("none.toml")))
+                .hasMessageContaining("there is no kitchen file");
+    }
+}

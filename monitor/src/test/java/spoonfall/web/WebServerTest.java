@@ -1,0 +1,339 @@
+package spoonfall.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.WebSocket;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.concurrent.CompletionStage;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.cook.CookSettings;
+import spoonfall.cook.WaterBoil;
+import spoonfall.kitchen.Kitchen;
+import spoonfall.kitchen.KitchenPlan;
+import spoonfall.probe.Hearing;
+import spoonfall.probe.Probe;
+import spoonfall.probe.ProbeListener;
+import spoonfall.probe.Reading;
+
+final class WebServerTest {
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private final HandProbe probe = new HandProbe();
+    private final KitchenPlan plan =
+            KitchenPlan.live("Hollin Bank", "batch 14", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1);
+    private final Kitchen kitchen = new Kitchen(plan, clock -> probe, System::nanoTime);
+    private final WebServer server = new WebServer(kitchen, plan, "127.0.0.1", 0);
+    private final HttpClient client = HttpClient.newHttpClient();
+
+    WebServerTest() {
+        kitchen.start();
+        server.start();
+    }
+
+    @AfterEach
+    void stop() {
+        server.close();
+        kitchen.close();
+    }
+
+    /** A probe that says what the test says. */
+    private static final class HandProbe implements Probe {
+        private volatile @Nullable ProbeListener listener;
+
+        @Override
+        public String name() {
+            return "pan";
+        }
+
+        @Override
+        public String place() {
+            return "the test";
+        }
+
+        @Override
+        public void start(ProbeListener newListener) {
+            listener = newListener;
+        }
+
+        @Override
+        public void close() {
+            listener = null;
+        }
+
+        void say(double temperatureC) {
+            ProbeListener hears = listener;
+            if (hears != null) {
+                hears.reading(Reading.good("pan", System.nanoTime(), temperatureC, "" + temperatureC));
+            }
+        }
+
+        void lose() {
+            ProbeListener hears = listener;
+            if (hears != null) {
+                hears.lost("pan", "the test was unplugged", System.nanoTime());
+            }
+        }
+    }
+
+    private HttpRequest.Builder request(String path) {
+        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path));
+    }
+
+    private HttpResponse<String> send(HttpRequest.Builder request) {
+        try {
+            return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
+        } catch (IOException | InterruptedException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private JsonNode json(String path) {
+        try {
+            return MAPPER.readTree(send(request(path)).body());
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static final class Page implements WebSocket.Listener {
+        private final List<JsonNode> messages = new CopyOnWriteArrayList<>();
+        private final StringBuilder part = new StringBuilder();
+        private volatile int closedWith;
+
+        @Override
+        public @Nullable CompletionStage<?> onText(WebSocket socket, CharSequence data, boolean last) {
+            part.append(data);
+            if (last) {
+                try {
+                    messages.add(MAPPER.readTree(part.toString()));
+                } catch (IOException e) {
+                    throw new AssertionError(e);
+                }
+                part.setLength(0);
+            }
+            socket.request(1);
+            return null;
+        }
+
+        @Override
+        public @Nullable CompletionStage<?> onClose(WebSocket socket, int code, String reason) {
+            closedWith = code;
+            return null;
+        }
+    }
+
+    private WebSocket join(Page page) {
+        return client.newWebSocketBuilder()
+                .buildAsync(URI.create("ws://127.0.0.1:" + server.port() + "/live"), page)
+                .join();
+    }
+
+    @Test
+    void thePage_isServedWithAPolicyThatAllowsNothingFromElsewhere() {
+        HttpResponse<String> page = send(request("/"));
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.body())
+                .contains("<title>Spoonfall</title>")
+                .doesNotContain("style=", "onclick", "http://", "https://");
+        assertThat(page.headers().firstValue("Content-Security-Policy").orElseThrow())
+                .contains("default-src 'none'", "script-src 'self'")
+                .doesNotContain("unsafe");
+        assertThat(page.headers().firstValue("X-Content-Type-Options")).contains("nosniff");
+    }
+
+    @Test
+    void theChartLibrary_isServedFromHere() {
+        assertThat(send(request("/webjars/uplot/1.6.30/dist/uPlot.esm.js")).statusCode())
+                .isEqualTo(200);
+    }
+
+    @Test
+    void aStateBeforeTheFirstReading_saysWhatItWaitsFor() {
+        JsonNode state = json("/api/state");
+        assertThat(state.path("kitchen").path("name").asText()).isEqualTo("Hollin Bank");
+        assertThat(state.path("status").path("stage").asText()).isEqualTo("waiting");
+        assertThat(state.path("status").path("temperatureC").isNull()).isTrue();
+        assertThat(state.path("probe").path("state").asText()).isEqualTo("waiting");
+    }
+
+    @Test
+    void aPage_getsTheSnapshotThenEveryChangeByNumber() {
+        Page page = new Page();
+        join(page);
+        Hearing.await("the snapshot", () -> !page.messages.isEmpty());
+        probe.say(80);
+        probe.lose();
+        Hearing.await(
+                "the loss",
+                () -> page.messages.stream()
+                        .anyMatch(m -> m.path("probe").path("state").asText().equals("lost")
+                                && m.path("type").asText().equals("probe")));
+        assertThat(page.messages.get(0).path("type").asText()).isEqualTo("snapshot");
+        long seq = page.messages.get(0).path("seq").asLong();
+        for (JsonNode message : page.messages.subList(1, page.messages.size())) {
+            if (message.path("type").asText().equals("status")) {
+                assertThat(message.path("seq").asLong()).isEqualTo(seq);
+            } else {
+                assertThat(message.path("seq").asLong()).isEqualTo(++seq);
+            }
+        }
+    }
+
+    @Test
+    void aLostProbe_isNeverShownAsLive() {
+        probe.say(80);
+        Hearing.await(
+                "the reading",
+                () -> json("/api/state").path("status").path("fresh").asBoolean());
+        probe.lose();
+        Hearing.await(
+                "the loss",
+                () -> json("/api/state").path("probe").path("state").asText().equals("lost"));
+        JsonNode status = json("/api/state").path("status");
+        assertThat(status.path("fresh").asBoolean()).isFalse();
+        assertThat(status.path("temperatureC").isNull()).isTrue();
+        assertThat(status.path("seenC").asDouble()).isEqualTo(80);
+        assertThat(status.path("say").path("state").asText()).startsWith("No word from the probe");
+        assertThat(status.path("say").path("note").asText()).isEqualTo("the test was unplugged");
+    }
+
+    @Test
+    void anAlarm_isAcknowledgedOnceForEveryPage() {
+        Page page = new Page();
+        join(page);
+        probe.say(80);
+        Hearing.await("the silence", () -> json("/api/state").path("alarms").size() == 1);
+        String path = "/api/alarms/probe-silent-1/acknowledge";
+        assertThat(send(request(path).POST(HttpRequest.BodyPublishers.noBody())).statusCode())
+                .isEqualTo(200);
+        assertThat(send(request(path).POST(HttpRequest.BodyPublishers.noBody())).statusCode())
+                .isEqualTo(200);
+        Hearing.await(
+                "word of it",
+                () -> page.messages.stream()
+                        .anyMatch(m -> m.path("change").asText().equals("acknowledged")));
+        assertThat(page.messages.stream().filter(m -> m.path("change").asText().equals("acknowledged")))
+                .hasSize(1);
+        HttpResponse<String> unknown =
+                send(request("/api/alarms/none-7/acknowledge").POST(HttpRequest.BodyPublishers.noBody()));
+        assertThat(unknown.statusCode()).isEqualTo(404);
+        assertThat(unknown.body()).contains("\"error\"");
+    }
+
+    @Test
+    void aNewCook_startsEveryPageAfresh() {
+        Page page = new Page();
+        join(page);
+        probe.say(80);
+        HttpResponse<String> begun = send(request("/api/cook").POST(HttpRequest.BodyPublishers.noBody()));
+        assertThat(begun.statusCode()).isEqualTo(201);
+        Hearing.await(
+                "a second snapshot",
+                () -> page.messages.stream()
+                        .anyMatch(m -> m.path("cook").path("number").asInt() == 2));
+    }
+
+    @Test
+    void theTrace_isCsvWithItsMetadata() {
+        probe.say(80.25);
+        Hearing.await(
+                "the reading", () -> send(request("/api/trace")).body().lines().count() == 2);
+        assertThat(send(request("/api/trace")).body()).isEqualTo("elapsed_s,temperature_c\r\n0,80.25\r\n");
+        assertThat(json("/api/trace?metadata").path("@context").asText()).isEqualTo("http://www.w3.org/ns/csvw");
+    }
+
+    @Test
+    void health_saysUpAndDown() {
+        assertThat(json("/healthz").path("status").asText()).isEqualTo("up");
+        kitchen.close();
+        HttpResponse<String> down = send(request("/healthz"));
+        assertThat(down.statusCode()).isEqualTo(503);
+        assertThat(down.body()).contains("restart Spoonfall");
+    }
+
+    @Test
+    void metrics_countReadingsAlarmsAndPages() {
+        probe.say(80);
+        Hearing.await(
+                "the count",
+                () -> send(request("/metrics")).body().contains("spoonfall_readings_total{quality=\"good\"} 1.0"));
+        assertThat(send(request("/metrics")).body())
+                .contains(
+                        "spoonfall_gaps_total",
+                        "spoonfall_readings_dropped_total",
+                        "spoonfall_rate_celsius_per_minute",
+                        "spoonfall_alarms_raised_total{alarm=\"stalled\"} 0.0",
+                        "spoonfall_wire_to_page_seconds");
+    }
+
+    @Test
+    void aPageThatTalks_isSentAway() {
+        Page page = new Page();
+        WebSocket socket = join(page);
+        socket.sendText("{\"type\":\"acknowledge\"}", true).join();
+        Hearing.await("the close", () -> page.closedWith != 0);
+        assertThat(page.closedWith).isEqualTo(1008);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"http://evil.example", "null", "http://127.0.0.1", "http://localhost:1"})
+    void aPageFromElsewhere_changesNothingAndHearsNothing(String origin) {
+        HttpResponse<String> post =
+                send(request("/api/cook").header("Origin", origin).POST(HttpRequest.BodyPublishers.noBody()));
+        assertThat(post.statusCode()).isEqualTo(403);
+        assertThat(handshake("127.0.0.1:" + server.port(), origin)).startsWith("HTTP/1.1 403");
+    }
+
+    @Test
+    void anotherHostsName_isTurnedAway() {
+        assertThat(handshake("evil.example:" + server.port(), "http://evil.example:" + server.port()))
+                .startsWith("HTTP/1.1 403");
+        assertThat(handshake("127.0.0.1:" + server.port(), "http://127.0.0.1:" + server.port()))
+                .startsWith("HTTP/1.1 101");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"/../pom.xml", "/%2e%2e/%2e%2e/etc/passwd", "/webjars/../../etc/passwd", "/..%5c..%5cetc/passwd"
+            })
+    void nothingOutsideThePage_isServed(String path) throws IOException {
+        String answer =
+                raw("GET " + path + " HTTP/1.1\r\nHost: localhost:" + server.port() + "\r\nConnection: close\r\n\r\n");
+        assertThat(answer).startsWith("HTTP/1.1 4").doesNotContain("root:", "<project");
+    }
+
+    private String handshake(String host, String origin) {
+        try {
+            return raw("GET /live HTTP/1.1\r\nHost: " + host + "\r\nOrigin: " + origin
+                    + "\r\nUpgrade: websocket\r\nConnection: Upgrade\r\nSec-WebSocket-Version: 13\r\n"
+                    + "Sec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ==\r\n\r\n");
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** Sends bytes as they are and returns the first of the answer. */
+    private String raw(String request) throws IOException {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port())) {
+            socket.setSoTimeout(5000);
+            socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+            byte[] answer = new byte[2000];
+            int count = socket.getInputStream().read(answer);
+            return new String(answer, 0, Math.max(0, count), StandardCharsets.US_ASCII);
+        }
+    }
+}

@@ -1,0 +1,150 @@
+package spoonfall.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spoonfall.cook.CookMonitor;
+import spoonfall.cook.CookSettings;
+import spoonfall.cook.CookStatus;
+import spoonfall.cook.Cooks;
+import spoonfall.cook.Stage;
+import spoonfall.lab.Scenario;
+import spoonfall.log.TraceReplay;
+import spoonfall.probe.trace.Trace;
+
+final class StorytellerTest {
+    /** What was said at a time. */
+    private record Said(double t, Outlook outlook) {}
+
+    private static List<Said> story(Scenario scenario) {
+        Trace trace = Cooks.trace(scenario, 1);
+        CookSettings settings = Cooks.settings(trace);
+        TraceReplay replay = new TraceReplay(trace, settings);
+        Storyteller teller = new Storyteller(settings);
+        List<Said> said = new ArrayList<>();
+        while (replay.hasNext()) {
+            replay.next();
+            CookMonitor monitor = replay.monitor();
+            said.add(new Said(monitor.timeS(), teller.tell(monitor.status(), monitor.alarms())));
+        }
+        return said;
+    }
+
+    private static List<String> sentences(List<Said> story) {
+        return story.stream()
+                .map(said -> said.outlook().saying())
+                .map(saying -> (saying.state() + " " + saying.act())
+                        .replaceAll("\\d+", "N")
+                        .strip())
+                .distinct()
+                .toList();
+    }
+
+    @Test
+    void aCleanCook_isToldInOrder() {
+        assertThat(sentences(story(Scenario.CLEAN)))
+                .containsSubsequence(
+                        "Listening to the probe.",
+                        "Warming up.",
+                        "Coming to the boil.",
+                        "Boiling. Too early to say when it will set.",
+                        "Climbing steadily. Set tests in about N minutes.",
+                        "Climbing steadily. Set tests in about a minute.",
+                        "Close to setting. Test the set.",
+                        "At the setting point. Take it off the heat and test the set.",
+                        "Off the heat.");
+    }
+
+    @Test
+    void theMinutes_areCalm() {
+        List<String> acts = story(Scenario.CLEAN).stream()
+                .filter(said -> said.t() > 900)
+                .map(said -> said.outlook().saying().act())
+                .filter(act -> act.startsWith("Set tests in"))
+                .toList();
+        int changes = 0;
+        for (int i = 1; i < acts.size(); i++) {
+            changes += acts.get(i).equals(acts.get(i - 1)) ? 0 : 1;
+        }
+        // Counting down from about nine minutes takes nine changes; a few more are news.
+        assertThat(changes).isBetween(5, 14);
+    }
+
+    @Test
+    void trouble_isSaidFirst() {
+        assertThat(sentences(story(Scenario.STALL)))
+                .contains("It is cooling, {diff:N.N} short of setting. Is the heat on?");
+        assertThat(sentences(story(Scenario.SCORCH)))
+                .contains("The base may be catching: it climbs faster than water can leave. "
+                        + "Stir down to the base, and turn the heat down.");
+    }
+
+    @Test
+    void aSilentProbe_isSaidWithWhatWasLastSeen() {
+        CookStatus silent = new CookStatus(
+                        100,
+                        OptionalDouble.of(98.2),
+                        Optional.of(new CookStatus.Seen(60, 98.2)),
+                        Stage.ROLLING_BOIL,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Optional.empty())
+                .stale();
+        Saying saying =
+                new Storyteller(CookSettings.defaults()).tell(silent, List.of()).saying();
+        assertThat(saying.state()).isEqualTo("No word from the probe since {clock:60}.");
+        assertThat(saying.act()).isEqualTo("Last seen {temp:98.2}.");
+    }
+
+    @Test
+    void whatComesUp_isAtMostFiveWithOneNext() {
+        for (Said said : story(Scenario.CLEAN)) {
+            List<NextStep> steps = said.outlook().comingUp();
+            assertThat(steps).hasSizeLessThanOrEqualTo(5);
+            assertThat(steps.stream()
+                            .filter(step -> step.state() == NextStep.State.NEXT)
+                            .count())
+                    .isLessThanOrEqualTo(1);
+        }
+    }
+
+    @Test
+    void theFan_opensFromNowAndHoldsItsMiddle() {
+        List<Said> withFan = story(Scenario.CLEAN).stream()
+                .filter(said -> !said.outlook().fan().isEmpty())
+                .toList();
+        assertThat(withFan).hasSizeGreaterThan(300);
+        for (Said said : withFan) {
+            List<Outlook.FanPoint> fan = said.outlook().fan();
+            assertThat(fan.get(0).t()).isEqualTo(said.t());
+            assertThat(fan)
+                    .allMatch(point -> point.lowC() <= point.midC() + 1e-9 && point.midC() <= point.highC() + 1e-9);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "20|15|25|any moment now",
+                "60|40|80|in about a minute",
+                "540|480|620|in about 9 minutes",
+                "1200|1000|1400|in about 20 minutes",
+                "1200|900|1800|in 15 to 30 minutes"
+            })
+    void aTimeAhead_isSaidNoMorePreciselyThanItIsKnown(double s, double lowS, double highS, String words) {
+        assertThat(Minutes.in(s, lowS, highS)).isEqualTo(words);
+    }
+
+    @Test
+    void marks_areFilledInForTheTerminal() {
+        assertThat(Plain.text("No word since {clock:1530}. Last seen {temp:98.2}, {diff:2.1} to go."))
+                .isEqualTo("No word since 25:30. Last seen 98.2 °C, 2.1 °C to go.");
+    }
+}
