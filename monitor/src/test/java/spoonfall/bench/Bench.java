@@ -21,7 +21,9 @@ public final class Bench {
     /** Runs everything; {@code args[0]} is the launcher. */
     public static void main(String[] args) throws IOException, InterruptedException {
         Path launcher = Path.of(args[0]);
-        System.out.printf("Java %s, %d cores%n", System.getProperty("java.version"), Runtime.getRuntime().availableProcessors());
+        System.out.printf(
+                "Java %s, %d cores%n",
+                System.getProperty("java.version"), Runtime.getRuntime().availableProcessors());
         start(launcher);
         for (int pages : new int[] {1, 20}) {
             wireToPage(launcher, pages);
@@ -62,7 +64,8 @@ public final class Bench {
         try (ServedKitchen kitchen = ServedKitchen.start(launcher)) {
             kitchen.latenciesMillis(10, 1, 1);
             double share = kitchen.cpuShare(IDLE_S);
-            System.out.printf(Locale.ROOT, "%-46s %.2f%n", "processor time with a probe at 1 Hz and a page, %", 100 * share);
+            System.out.printf(
+                    Locale.ROOT, "%-46s %.2f%n", "processor time with a probe at 1 Hz and a page, %", 100 * share);
         }
     }
 
@@ -88,6 +91,13 @@ public final class Bench {
         double[] sorted = values.clone();
         Arrays.sort(sorted);
         String line = "%-46s median " + format + ", least " + format + ", most " + format + " (%d runs)%n";
-        System.out.printf(Locale.ROOT, line, what, sorted[sorted.length / 2], sorted[0], sorted[sorted.length - 1], sorted.length);
+        System.out.printf(
+                Locale.ROOT,
+                line,
+                what,
+                sorted[sorted.length / 2],
+                sorted[0],
+                sorted[sorted.length - 1],
+                sorted.length);
     }
 }

@@ -47,11 +47,18 @@ final class ServedKitchen implements AutoCloseable {
             port = socket.getLocalPort();
         }
         HttpClient client = HttpClient.newHttpClient();
-        HttpRequest page =
-                HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + "/")).build();
+        HttpRequest page = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + "/"))
+                .build();
         long begun = System.nanoTime();
         Process process = new ProcessBuilder(
-                        launcher.toString(), "serve", "--probe", "text:" + line.path(), "--elevation", "1240m", "--port", "" + port)
+                        launcher.toString(),
+                        "serve",
+                        "--probe",
+                        "text:" + line.path(),
+                        "--elevation",
+                        "1240m",
+                        "--port",
+                        "" + port)
                 .inheritIO()
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
