@@ -210,9 +210,10 @@ public final class SerialProbe implements Probe {
         listener().found(name, settings.path() + ", " + settings.description() + ": " + how, nanoClock.getAsLong());
     }
 
-    /** Says what is wrong, once until it changes. */
+    /** Says what is wrong, once until it changes; that a lost device is still not there is no change. */
     private void lose(String what) {
-        if (closing.getCount() > 0 && !what.equals(trouble)) {
+        boolean stillGone = !trouble.isEmpty() && what.equals(Trouble.notThere(settings.path()));
+        if (closing.getCount() > 0 && !stillGone && !what.equals(trouble)) {
             trouble = what;
             listener().lost(name, what, nanoClock.getAsLong());
         }
