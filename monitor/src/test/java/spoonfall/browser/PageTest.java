@@ -182,8 +182,8 @@ final class PageTest {
         serve(Scenario.CLEAN, 1500);
         Page page = page(1180, 820, ColorScheme.LIGHT);
         // A stub that counts the tones through the browser's own interface.
-        page.evaluate("window.tones = 0; const start = OscillatorNode.prototype.start;"
-                + "OscillatorNode.prototype.start = function (at) { window.tones++; return start.call(this, at); };");
+        page.evaluate("() => { window.tones = 0; const start = OscillatorNode.prototype.start;"
+                + "OscillatorNode.prototype.start = function (at) { window.tones++; return start.call(this, at); }; }");
         assertThat(part(page, "sound")).hasText("Turn the sound on");
         part(page, "sound").click();
         assertThat(part(page, "sound")).hasText("Sound is on");
