@@ -3,8 +3,10 @@ package spoonfall.probe.serial;
 import com.fazecast.jSerialComm.SerialPort;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -13,6 +15,7 @@ import java.util.stream.Stream;
 
 /** The serial ports of this machine. */
 public final class SerialPorts {
+    private static final Path DEVICES = Path.of("/dev");
     private static final Path STABLE_LINKS = Path.of("/dev/serial/by-id");
 
     private SerialPorts() {}
@@ -38,10 +41,45 @@ public final class SerialPorts {
     /** All of them, by path. */
     public static List<Port> list() {
         NativeLibrary.prepare();
-        return Arrays.stream(SerialPort.getCommPorts())
+        List<Port> ports = new ArrayList<>(Arrays.stream(SerialPort.getCommPorts())
                 .map(SerialPorts::describe)
-                .sorted(Comparator.comparing(Port::path))
-                .toList();
+                .toList());
+        ports.addAll(forbidden(ports));
+        ports.sort(Comparator.comparing(Port::path));
+        return List.copyOf(ports);
+    }
+
+    /** Those that the library leaves out because we may not open them: the ones a cook most needs to hear of. */
+    private static List<Port> forbidden(List<Port> listed) {
+        List<Port> ports = new ArrayList<>();
+        try (DirectoryStream<Path> devices = Files.newDirectoryStream(DEVICES, "tty{USB,ACM,AMA,S}[0-9]*")) {
+            for (Path device : devices) {
+                boolean known = listed.stream().anyMatch(port -> port.path().equals(device.toString()));
+                boolean allowed = Files.isReadable(device) && Files.isWritable(device);
+                if (!known && !allowed && isReal(device)) {
+                    ports.add(new Port(
+                            device.toString(),
+                            stablePath(device),
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.of(Trouble.notOpened(device.toString(), 0))));
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot list " + DEVICES + ": " + e.getMessage(), e);
+        }
+        return ports;
+    }
+
+    /** Linux makes ttyS files for ports that the machine does not have; their type is 0. */
+    private static boolean isReal(Path device) {
+        Path type = Path.of("/sys/class/tty", String.valueOf(device.getFileName()), "type");
+        try {
+            return !Files.exists(type) || !Files.readString(type).strip().equals("0");
+        } catch (IOException e) {
+            return true; // better one port too many than one too few
+        }
     }
 
     private static Port describe(SerialPort port) {
