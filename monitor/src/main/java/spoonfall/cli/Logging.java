@@ -27,8 +27,15 @@ final class Logging {
         OURS.setLevel(verbose ? Level.ALL : Level.WARNING);
     }
 
+    /** Says how the thermometer is read once it is found, beside warnings. */
+    static void tellOfProbes() {
+        KITCHEN.setLevel(Level.INFO);
+    }
+
     /** Kept, for a logger that nobody holds forgets its level. */
     private static final Logger OURS = Logger.getLogger("spoonfall");
+
+    private static final Logger KITCHEN = Logger.getLogger("spoonfall.kitchen");
 
     private static final class OneLine extends SimpleFormatter {
         @Override

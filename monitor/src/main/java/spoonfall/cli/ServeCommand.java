@@ -71,6 +71,7 @@ final class ServeCommand implements Callable<Integer> {
                 batch != null ? batch : kitchen.batch().orElse(""),
                 cook.settings(kitchen),
                 Quantities.factor(speed));
+        Logging.tellOfProbes();
         OptionalInt filePort = kitchen.port();
         return Service.runUntilStopped(
                 plan,

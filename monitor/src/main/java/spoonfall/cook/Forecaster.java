@@ -11,8 +11,6 @@ import spoonfall.physics.Syrup;
  * the pan's state may take its place behind the same two methods.
  */
 final class Forecaster {
-    /** Part of the sugar that acid and heat have inverted by the end; typical for a marmalade. */
-    static final double INVERTED = 0.2;
 
     private static final double WINDOW_S = 300;
     private static final double POINT_EVERY_S = 10;
@@ -93,13 +91,13 @@ final class Forecaster {
         return line.filter(fit -> fit.slope() < 0).map(fit -> {
             double solids = solids(riseC);
             double solidsPerMin = -fit.slope() * 60 * solids * solids;
-            return solidsPerMin * Syrup.riseSlopeC(settings.waterBoil().pressurePa(), solids, INVERTED);
+            return solidsPerMin * Syrup.riseSlopeC(settings.waterBoil().pressurePa(), solids, Syrup.TYPICAL_INVERTED);
         });
     }
 
     /** Dissolved solids at {@code riseC} above the water boil, as a fraction by mass. */
     double solids(double riseC) {
-        return Syrup.solids(settings.waterBoil().pressurePa(), riseC, INVERTED);
+        return Syrup.solids(settings.waterBoil().pressurePa(), riseC, Syrup.TYPICAL_INVERTED);
     }
 
     private double u(double riseC) {

@@ -12,6 +12,9 @@ public final class Syrup {
     /** The thickest syrup these functions speak of. */
     public static final double MOST_SOLIDS = 0.90;
 
+    /** The share that acid and heat have typically split in a marmalade near its setting point. */
+    public static final double TYPICAL_INVERTED = 0.2;
+
     private static final double SUCROSE_G_PER_MOL = 342.297;
     private static final double HEXOSE_G_PER_MOL = 180.156;
     private static final double WATER_G_PER_MOL = 18.015;

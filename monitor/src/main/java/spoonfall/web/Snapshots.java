@@ -9,7 +9,6 @@ import spoonfall.physics.Syrup;
 
 /** The snapshot of docs/live-channel.md. */
 final class Snapshots {
-    private static final double INVERTED = 0.2;
     private static final double STEP_C = 0.25;
 
     private final String run;
@@ -56,7 +55,7 @@ final class Snapshots {
 
     private static void addSyrup(ArrayNode syrup, CookSettings settings) {
         for (double riseC = 0; riseC <= settings.riseC() + 2; riseC += STEP_C) {
-            double solids = Syrup.solids(settings.waterBoil().pressurePa(), riseC, INVERTED);
+            double solids = Syrup.solids(settings.waterBoil().pressurePa(), riseC, Syrup.TYPICAL_INVERTED);
             syrup.addArray().add(Views.rounded(riseC)).add(Views.rounded(solids));
         }
     }

@@ -11,7 +11,6 @@ import spoonfall.words.Outlook.FanPoint;
 /** Draws the forecast climb: water leaves at a steady rate, so the rise follows the syrup's curve. */
 final class Fan {
     private static final int POINTS = 24;
-    private static final double INVERTED = 0.2;
     /** Below this rise the syrup's curve is too flat to draw a climb from. */
     private static final double LEAST_C = 0.3;
 
@@ -53,10 +52,10 @@ final class Fan {
 
     private double riseAt(double startU, double targetU, double share, double topC) {
         double u = Math.max(startU + share * (targetU - startU), 1 / Syrup.MOST_SOLIDS);
-        return Math.min(topC, Syrup.riseC(settings.waterBoil().pressurePa(), 1 / u, INVERTED));
+        return Math.min(topC, Syrup.riseC(settings.waterBoil().pressurePa(), 1 / u, Syrup.TYPICAL_INVERTED));
     }
 
     private double solids(double riseC) {
-        return Syrup.solids(settings.waterBoil().pressurePa(), riseC, INVERTED);
+        return Syrup.solids(settings.waterBoil().pressurePa(), riseC, Syrup.TYPICAL_INVERTED);
     }
 }

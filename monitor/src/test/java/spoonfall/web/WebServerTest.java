@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -316,11 +317,49 @@ final class WebServerTest {
         assertThat(answer).startsWith("HTTP/1.1 4").doesNotContain("root:", "<project");
     }
 
+    @Test
+    void aPageThatNeverReads_isCutOffAndSlowsNobody() throws IOException {
+        try (Socket deaf = new Socket()) {
+            deaf.setReceiveBufferSize(4096);
+            deaf.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), server.port()));
+            deaf.getOutputStream()
+                    .write(handshakeRequest("127.0.0.1:" + server.port(), "http://127.0.0.1:" + server.port())
+                            .getBytes(StandardCharsets.US_ASCII));
+            Hearing.await("its joining", () -> metrics().contains("spoonfall_pages 1.0"));
+            Page other = new Page();
+            join(other);
+            // Snapshots fill the line to the page that does not read, and then its queue.
+            Hearing.await("its being cut off", () -> {
+                for (int i = 0; i < 50; i++) {
+                    send(request("/api/cook").POST(HttpRequest.BodyPublishers.noBody()));
+                }
+                return metrics().contains("spoonfall_live_cut_total 1.0");
+            });
+            probe.say(99.5);
+            Hearing.await(
+                    "the other page's reading",
+                    () -> other.messages
+                                    .get(other.messages.size() - 1)
+                                    .path("seenC")
+                                    .asDouble()
+                            == 99.5);
+            assertThat(kitchen.counts().dropped()).isZero();
+        }
+    }
+
+    private String metrics() {
+        return send(request("/metrics")).body();
+    }
+
+    private static String handshakeRequest(String host, String origin) {
+        return "GET /live HTTP/1.1\r\nHost: " + host + "\r\nOrigin: " + origin
+                + "\r\nUpgrade: websocket\r\nConnection: Upgrade\r\nSec-WebSocket-Version: 13\r\n"
+                + "Sec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ==\r\n\r\n";
+    }
+
     private String handshake(String host, String origin) {
         try {
-            return raw("GET /live HTTP/1.1\r\nHost: " + host + "\r\nOrigin: " + origin
-                    + "\r\nUpgrade: websocket\r\nConnection: Upgrade\r\nSec-WebSocket-Version: 13\r\n"
-                    + "Sec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ==\r\n\r\n");
+            return raw(handshakeRequest(host, origin));
         } catch (IOException e) {
             throw new AssertionError(e);
         }

@@ -4,13 +4,13 @@ import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
+import spoonfall.probe.ProbeThread;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.probe.line.LineFormat;
@@ -32,8 +32,7 @@ public final class SerialProbe implements Probe {
     private final SerialSettings settings;
     private final Optional<TemperatureUnit> unit;
     private final LongSupplier nanoClock;
-    private final Thread thread;
-    private final CountDownLatch closing = new CountDownLatch(1);
+    private final ProbeThread thread;
     private final AtomicReference<@Nullable SerialLink> link = new AtomicReference<>();
     private final LineSplitter splitter = new LineSplitter();
     private final Deque<Heard> heard = new ArrayDeque<>();
@@ -67,7 +66,7 @@ public final class SerialProbe implements Probe {
         this.unit = unit;
         this.nanoClock = nanoClock;
         format.ifPresent(known -> how = known.description());
-        thread = new Thread(this::run, "probe-" + name);
+        thread = new ProbeThread(name);
     }
 
     @Override
@@ -81,33 +80,23 @@ public final class SerialProbe implements Probe {
     }
 
     @Override
-    public void start(ProbeListener newListener) {
-        if (listener != null || closing.getCount() == 0) {
-            throw new IllegalStateException("probe " + name + " was started or closed before");
-        }
-        listener = newListener;
-        thread.start();
+    public void start(ProbeListener listener) {
+        thread.start(() -> run(listener));
     }
 
     @Override
     public void close() {
-        closing.countDown();
-        SerialLink open = link.getAndSet(null);
-        if (open != null) {
-            open.close();
-        }
-        if (thread.isAlive() && Thread.currentThread() != thread) {
-            try {
-                thread.join(TimeUnit.SECONDS.toMillis(3));
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
+        thread.close(() -> {
+            SerialLink open = link.getAndSet(null);
+            if (open != null) {
+                open.close();
             }
-        }
+        });
     }
 
-    private void run() {
-        boolean waits = true;
-        while (waits) {
+    private void run(ProbeListener newListener) {
+        listener = newListener;
+        do {
             try (SerialLink open = SerialLink.open(settings)) {
                 link.set(open);
                 splitter.restart();
@@ -118,12 +107,7 @@ public final class SerialProbe implements Probe {
                 lose(e.getMessage() == null ? Trouble.unplugged(settings.path()) : e.getMessage());
             }
             link.set(null);
-            try {
-                waits = !closing.await(RETRY_MILLIS, TimeUnit.MILLISECONDS);
-            } catch (InterruptedException e) {
-                waits = false;
-            }
-        }
+        } while (thread.pause(RETRY_MILLIS));
     }
 
     private void listen(SerialLink open) throws IOException {
@@ -133,7 +117,7 @@ public final class SerialProbe implements Probe {
             find();
         }
         Recogniser recogniser = recogniser();
-        while (closing.getCount() > 0) {
+        while (!thread.closing()) {
             int count = open.read(buffer);
             long atNanos = nanoClock.getAsLong();
             if (format.isPresent()) {
@@ -213,7 +197,7 @@ public final class SerialProbe implements Probe {
     /** Says what is wrong, once until it changes; that a lost device is still not there is no change. */
     private void lose(String what) {
         boolean stillGone = !trouble.isEmpty() && what.equals(Trouble.notThere(settings.path()));
-        if (closing.getCount() > 0 && !stillGone && !what.equals(trouble)) {
+        if (!thread.closing() && !stillGone && !what.equals(trouble)) {
             trouble = what;
             listener().lost(name, what, nanoClock.getAsLong());
         }

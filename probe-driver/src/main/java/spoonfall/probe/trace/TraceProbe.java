@@ -1,12 +1,10 @@
 package spoonfall.probe.trace;
 
 import java.util.OptionalDouble;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
-import org.jspecify.annotations.Nullable;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
+import spoonfall.probe.ProbeThread;
 import spoonfall.probe.Reading;
 
 /**
@@ -20,9 +18,7 @@ public final class TraceProbe implements Probe {
     private final String place;
     private final Trace trace;
     private final LongSupplier nanoClock;
-    private final Thread thread;
-    private final CountDownLatch closing = new CountDownLatch(1);
-    private @Nullable ProbeListener listener;
+    private final ProbeThread thread;
 
     /**
      * A probe that has not started.
@@ -37,7 +33,7 @@ public final class TraceProbe implements Probe {
         this.place = place;
         this.trace = trace;
         this.nanoClock = nanoClock;
-        thread = new Thread(this::run, "probe-" + name);
+        thread = new ProbeThread(name);
     }
 
     @Override
@@ -51,31 +47,16 @@ public final class TraceProbe implements Probe {
     }
 
     @Override
-    public void start(ProbeListener newListener) {
-        if (listener != null || closing.getCount() == 0) {
-            throw new IllegalStateException("probe " + name + " was started or closed before");
-        }
-        listener = newListener;
-        thread.start();
+    public void start(ProbeListener listener) {
+        thread.start(() -> run(listener));
     }
 
     @Override
     public void close() {
-        closing.countDown();
-        if (thread.isAlive() && Thread.currentThread() != thread) {
-            try {
-                thread.join(TimeUnit.SECONDS.toMillis(3));
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
-        }
+        thread.close(() -> {});
     }
 
-    private void run() {
-        ProbeListener hears = listener;
-        if (hears == null) {
-            throw new IllegalStateException("probe " + name + " was not started");
-        }
+    private void run(ProbeListener hears) {
         long startNanos = nanoClock.getAsLong();
         hears.found(name, "a recorded cook, " + place, startNanos);
         for (int i = 0; i < trace.size(); i++) {
@@ -94,15 +75,11 @@ public final class TraceProbe implements Probe {
 
     /** Whether the time came before the probe was closed. */
     private boolean waitUntil(long dueNanos) {
-        try {
-            while (nanoClock.getAsLong() - dueNanos < 0) {
-                if (closing.await(LOOK_EVERY_MILLIS, TimeUnit.MILLISECONDS)) {
-                    return false;
-                }
+        while (nanoClock.getAsLong() - dueNanos < 0) {
+            if (!thread.pause(LOOK_EVERY_MILLIS)) {
+                return false;
             }
-            return closing.getCount() > 0;
-        } catch (InterruptedException e) {
-            return false;
         }
+        return !thread.closing();
     }
 }
