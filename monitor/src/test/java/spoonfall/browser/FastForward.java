@@ -10,11 +10,13 @@ import spoonfall.probe.trace.Trace;
 final class FastForward implements Probe {
     private final Trace trace;
     private final double untilS;
+    private final boolean thenLost;
     private final LongSupplier nanoClock;
 
-    FastForward(Trace trace, double untilS, LongSupplier nanoClock) {
+    FastForward(Trace trace, double untilS, boolean thenLost, LongSupplier nanoClock) {
         this.trace = trace;
         this.untilS = untilS;
+        this.thenLost = thenLost;
         this.nanoClock = nanoClock;
     }
 
@@ -35,6 +37,9 @@ final class FastForward implements Probe {
         for (int i = 0; i < trace.size() && trace.elapsedS(i) < untilS; i++) {
             long at = start + Math.round(trace.elapsedS(i) * 1e9);
             trace.temperatureC(i).ifPresent(c -> listener.reading(Reading.good(name(), at, c, Double.toString(c))));
+        }
+        if (thenLost) {
+            listener.lost(name(), "/dev/ttyUSB0 was unplugged. Plug it in again; I keep looking.", start);
         }
     }
 

@@ -56,10 +56,14 @@ final class PageTest {
 
     /** Serves a cook as it stands after {@code untilS} seconds. */
     private void serve(Scenario scenario, double untilS) {
+        serve(scenario, untilS, false);
+    }
+
+    private void serve(Scenario scenario, double untilS, boolean thenLost) {
         Trace trace = Cooks.trace(scenario, 1);
         KitchenPlan plan =
                 KitchenPlan.live("Hollin Bank", "Seville orange and ginger, batch 14", Cooks.settings(trace), 1);
-        Kitchen started = new Kitchen(plan, clock -> new FastForward(trace, untilS, clock), System::nanoTime);
+        Kitchen started = new Kitchen(plan, clock -> new FastForward(trace, untilS, thenLost, clock), System::nanoTime);
         kitchen = started;
         server = new WebServer(started, plan, "127.0.0.1", 0);
         started.start();
@@ -117,6 +121,21 @@ final class PageTest {
         serve(Scenario.CLEAN, untilS);
         Page page = page(width, height, scheme);
         assertThat(part(page, "temperature")).isVisible();
+        axeFindsNothing(page);
+        nothingSticksOut(page);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"390,844,LIGHT", "1180,820,DARK"})
+    void aLostProbe_isUnmistakable(int width, int height, ColorScheme scheme) {
+        serve(Scenario.CLEAN, 900, true);
+        Page page = page(width, height, scheme);
+        assertThat(part(page, "sentence-state")).containsText("No word from the probe since");
+        assertThat(part(page, "sentence-act")).containsText("Last seen 97.");
+        assertThat(part(page, "note")).hasText("/dev/ttyUSB0 was unplugged. Plug it in again; I keep looking.");
+        assertThat(part(page, "temperature")).isHidden();
+        assertThat(part(page, "probe")).hasText("probe on ttyUSB0 · not there");
+        assertThat(page.locator("body")).hasAttribute("data-look", "lost");
         axeFindsNothing(page);
         nothingSticksOut(page);
     }

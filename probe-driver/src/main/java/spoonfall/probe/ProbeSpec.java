@@ -13,6 +13,7 @@ import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import spoonfall.probe.line.JsonLines;
 import spoonfall.probe.line.LineFormat;
+import spoonfall.probe.line.Meaning;
 import spoonfall.probe.line.TemperatureUnit;
 import spoonfall.probe.line.TextLines;
 import spoonfall.probe.serial.SerialProbe;
@@ -54,6 +55,9 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
             } else if (this == JSON) {
                 all.add("field");
             }
+            if (this == TEXT || this == JSON) {
+                all.addAll(SensorOptions.KEYS);
+            }
             return all;
         }
 
@@ -92,6 +96,7 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         if (kind != Kind.TRACE) {
             serial(place, options);
             unit(options);
+            SensorOptions.meaning(options, unit(options));
         }
         String decimal = options.getOrDefault("decimal", "point");
         if (!decimal.equals("point") && !decimal.equals("comma")) {
@@ -139,11 +144,12 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
      */
     public Probe open(String name, LongSupplier nanoClock) {
         Optional<TemperatureUnit> unit = unit(options);
+        Meaning meaning = SensorOptions.meaning(options, unit);
         Optional<LineFormat> format = switch (kind) {
             case TEXT ->
                 Optional.of(new TextLines(
-                        Optional.ofNullable(options.get("column")), unit, "comma".equals(options.get("decimal"))));
-            case JSON -> Optional.of(new JsonLines(options.getOrDefault("field", ""), unit));
+                        Optional.ofNullable(options.get("column")), meaning, "comma".equals(options.get("decimal"))));
+            case JSON -> Optional.of(new JsonLines(options.getOrDefault("field", ""), meaning));
             case AUTO, TRACE -> Optional.empty();
         };
         if (kind == Kind.TRACE) {

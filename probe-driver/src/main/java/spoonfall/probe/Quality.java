@@ -12,6 +12,8 @@ public enum Quality {
     NOT_FINITE,
     /** A finite number that no working pan thermometer shows. */
     OUT_OF_RANGE,
+    /** A value that the sensor itself never has: it is open, shorted or wrongly wired. */
+    SENSOR_FAULT,
     /** A line too long to be a reading. */
     TOO_LONG
 }

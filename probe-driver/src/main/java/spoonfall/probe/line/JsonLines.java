@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Lines that are JSON objects, with the temperature in one field, such as {@code {"temp": 98.4}}. */
 public final class JsonLines implements LineFormat {
@@ -22,7 +23,7 @@ public final class JsonLines implements LineFormat {
             .build());
 
     private final String field;
-    private final Optional<TemperatureUnit> unit;
+    private final Meaning meaning;
 
     /**
      * A format of JSON lines.
@@ -31,8 +32,13 @@ public final class JsonLines implements LineFormat {
      * @param unit unit of the number; empty means °C
      */
     public JsonLines(String field, Optional<TemperatureUnit> unit) {
+        this(field, Meaning.temperature(unit));
+    }
+
+    /** A format of JSON lines whose field has any meaning. */
+    public JsonLines(String field, Meaning meaning) {
         this.field = field;
-        this.unit = unit;
+        this.meaning = meaning;
     }
 
     @Override
@@ -41,23 +47,33 @@ public final class JsonLines implements LineFormat {
         if (object.isEmpty()) {
             return Parsed.NONE;
         }
-        JsonNode node = object.get().path(field);
+        JsonNode node = value(object.get(), field);
+        if (node.isTextual()) {
+            return new TextLines(Optional.empty(), meaning, false).parse(node.textValue());
+        }
+        return node.isNumber()
+                ? meaning.rule().of(node.doubleValue(), Optional.empty(), name -> number(value(object.get(), name)))
+                : Parsed.NONE;
+    }
+
+    private static OptionalDouble number(JsonNode node) {
+        return node.isNumber() ? OptionalDouble.of(node.doubleValue()) : OptionalDouble.empty();
+    }
+
+    private static JsonNode value(JsonNode object, String path) {
+        JsonNode node = object.path(path);
         if (node.isMissingNode()) {
-            node = object.get();
-            for (String name : field.split("\\.", DEEPEST)) {
+            node = object;
+            for (String name : path.split("\\.", DEEPEST)) {
                 node = node.path(name);
             }
         }
-        if (node.isTextual()) {
-            return new TextLines(Optional.empty(), unit, false).parse(node.textValue());
-        }
-        return node.isNumber() ? Parsed.of(node.doubleValue(), unit.orElse(TemperatureUnit.C)) : Parsed.NONE;
+        return node;
     }
 
     @Override
     public String description() {
-        return "field " + field + " of JSON lines, in "
-                + unit.orElse(TemperatureUnit.C).sign();
+        return "field " + field + " of JSON lines, " + meaning.description();
     }
 
     /** The object that a line holds; empty if it holds none. */

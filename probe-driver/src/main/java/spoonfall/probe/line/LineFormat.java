@@ -29,5 +29,15 @@ public interface LineFormat {
             return new Parsed(
                     quality == Quality.GOOD ? OptionalDouble.of(temperatureC) : OptionalDouble.empty(), quality);
         }
+
+        /** What a sensor's own value says; empty for one that it never has. */
+        static Parsed ofSensor(double value, OptionalDouble temperatureC) {
+            if (!Double.isFinite(value)) {
+                return new Parsed(OptionalDouble.empty(), Quality.NOT_FINITE);
+            }
+            return temperatureC.isPresent()
+                    ? of(temperatureC.getAsDouble(), TemperatureUnit.C)
+                    : new Parsed(OptionalDouble.empty(), Quality.SENSOR_FAULT);
+        }
     }
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.probe.sensor;
+
+import org.jspecify.annotations.NullMarked;
