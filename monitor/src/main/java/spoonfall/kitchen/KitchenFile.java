@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
 import org.tomlj.TomlArray;
@@ -41,8 +42,9 @@ public record KitchenFile(
         Optional<NamedProbe> probe) {
 
     private static final List<String> KEYS = List.of("name", "batch", "elevation", "pressure", "rise", "port", "probe");
-    private static final List<String> PROBE_KEYS = List.of(
-            "name", "kind", "place", "baud", "databits", "parity", "stopbits", "unit", "column", "decimal", "field");
+    private static final List<String> PROBE_KEYS = Stream.concat(
+                    Stream.of("name", "kind", "place"), ProbeSpec.optionNames().stream())
+            .toList();
     private static final long LARGEST_BYTES = 64 * 1024;
 
     /**
@@ -137,7 +139,7 @@ public record KitchenFile(
             TomlTable probe = probes.getTable(0);
             refuseUnknown(probe, PROBE_KEYS);
             Map<String, String> options = new LinkedHashMap<>();
-            for (String key : PROBE_KEYS.subList(3, PROBE_KEYS.size())) {
+            for (String key : ProbeSpec.optionNames()) {
                 Object option = probe.get(key);
                 if (option instanceof TomlArray || option instanceof TomlTable) {
                     throw complaint(probe, key, "must be a single value");

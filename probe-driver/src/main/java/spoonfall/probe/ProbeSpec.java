@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import spoonfall.probe.line.JsonLines;
@@ -16,6 +18,7 @@ import spoonfall.probe.line.LineFormat;
 import spoonfall.probe.line.Meaning;
 import spoonfall.probe.line.TemperatureUnit;
 import spoonfall.probe.line.TextLines;
+import spoonfall.probe.modbus.ModbusProbe;
 import spoonfall.probe.serial.SerialProbe;
 import spoonfall.probe.serial.SerialSettings;
 import spoonfall.probe.trace.Trace;
@@ -40,6 +43,8 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         TEXT,
         /** Lines that are JSON objects. */
         JSON,
+        /** An instrument that answers Modbus RTU. */
+        MODBUS,
         /** A recorded cook. */
         TRACE;
 
@@ -54,6 +59,9 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
                 all.addAll(List.of("column", "decimal"));
             } else if (this == JSON) {
                 all.add("field");
+            }
+            if (this == MODBUS) {
+                all.addAll(ModbusOptions.KEYS);
             }
             if (this == TEXT || this == JSON) {
                 all.addAll(SensorOptions.KEYS);
@@ -93,8 +101,11 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         if (kind == Kind.JSON && !options.containsKey("field")) {
             throw new IllegalArgumentException("a json probe needs the field of the temperature, such as field=temp");
         }
+        if (kind == Kind.MODBUS) {
+            ModbusOptions.register(options);
+        }
         if (kind != Kind.TRACE) {
-            serial(place, options);
+            serial(kind, place, options);
             unit(options);
             SensorOptions.meaning(options, unit(options));
         }
@@ -130,6 +141,15 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         return new ProbeSpec(Kind.named(text.substring(0, colon).strip()), parts[0].strip(), options);
     }
 
+    /** The names of every option of any kind. */
+    public static Set<String> optionNames() {
+        Set<String> names = new TreeSet<>();
+        for (Kind kind : Kind.values()) {
+            names.addAll(kind.options());
+        }
+        return names;
+    }
+
     /** A spec of a kind by its name, as in {@link #parse}. */
     public static ProbeSpec of(String kind, String place, Map<String, String> options) {
         return new ProbeSpec(Kind.named(kind), place, options);
@@ -150,12 +170,20 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
                 Optional.of(new TextLines(
                         Optional.ofNullable(options.get("column")), meaning, "comma".equals(options.get("decimal"))));
             case JSON -> Optional.of(new JsonLines(options.getOrDefault("field", ""), meaning));
-            case AUTO, TRACE -> Optional.empty();
+            case AUTO, MODBUS, TRACE -> Optional.empty();
         };
         if (kind == Kind.TRACE) {
             return new TraceProbe(name, place, Trace.read(file()), nanoClock);
         }
-        return new SerialProbe(name, serial(place, options), format, unit, nanoClock);
+        if (kind == Kind.MODBUS) {
+            return new ModbusProbe(
+                    name,
+                    serial(kind, place, options),
+                    ModbusOptions.register(options),
+                    unit.orElse(TemperatureUnit.C),
+                    nanoClock);
+        }
+        return new SerialProbe(name, serial(kind, place, options), format, unit, nanoClock);
     }
 
     private Path file() {
@@ -166,13 +194,13 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         }
     }
 
-    private static SerialSettings serial(String place, Map<String, String> options) {
+    private static SerialSettings serial(Kind kind, String place, Map<String, String> options) {
         SerialSettings defaults = SerialSettings.defaults(place);
         return new SerialSettings(
                 place,
                 number(options, "baud", defaults.baud()),
                 number(options, "databits", defaults.dataBits()),
-                parity(options.getOrDefault("parity", "none")),
+                parity(options.getOrDefault("parity", kind == Kind.MODBUS ? "even" : "none")),
                 stopBits(options.getOrDefault("stopbits", "1")));
     }
 

@@ -14,6 +14,12 @@ public enum Quality {
     OUT_OF_RANGE,
     /** A value that the sensor itself never has: it is open, shorted or wrongly wired. */
     SENSOR_FAULT,
+    /** An instrument that was asked and did not answer. */
+    NO_ANSWER,
+    /** An answer that is broken, cut off, or somebody else's. */
+    BAD_FRAME,
+    /** An instrument that says that it cannot do what it was asked. */
+    REFUSED,
     /** A line too long to be a reading. */
     TOO_LONG
 }

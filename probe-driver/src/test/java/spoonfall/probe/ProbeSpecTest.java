@@ -21,7 +21,7 @@ final class ProbeSpecTest {
             delimiter = '|',
             value = {
                 "/dev/ttyUSB0|auto:/dev/ttyUSB0",
-                "usb:/dev/ttyUSB0|unknown kind of probe \"usb\"; it can be auto, text, json, trace",
+                "usb:/dev/ttyUSB0|unknown kind of probe \"usb\"; it can be auto, text, json, modbus, trace",
                 "text:|a probe needs a port",
                 "text:/dev/ttyUSB0,baud=fast|baud must be a whole number, not \"fast\"",
                 "text:/dev/ttyUSB0,baud=1|baud must be 50 to 4000000",
@@ -32,6 +32,12 @@ final class ProbeSpecTest {
                 "text:/dev/ttyUSB0,decimal=dot|decimal must be point or comma",
                 "text:/dev/ttyUSB0,baud|\"baud\" is not an option",
                 "json:/dev/ttyUSB0|needs the field",
+                "modbus:/dev/ttyUSB0|needs the register of the temperature",
+                "modbus:/dev/ttyUSB0,register=70000|register must be 0 to 65535",
+                "modbus:/dev/ttyUSB0,register=0,id=0|id must be 1 to 247",
+                "modbus:/dev/ttyUSB0,register=0,function=6|function must be 3",
+                "modbus:/dev/ttyUSB0,register=0,type=int8|type must be int16, uint16, int32, uint32, float",
+                "modbus:/dev/ttyUSB0,register=0,words=middle|words must be high or low",
                 "trace:cook.csv,baud=9600|it has none"
             })
     void aWrongSpec_isNamedWithTheWayOut(String spec, String message) {

@@ -5,7 +5,7 @@ import com.fazecast.jSerialComm.SerialPortInvalidPortException;
 import java.io.IOException;
 
 /** One opening of a serial port: from the plug to the unplug. */
-final class SerialLink implements AutoCloseable {
+public final class SerialLink implements AutoCloseable {
     private static final int READ_TIMEOUT_MILLIS = 500;
 
     private final String path;
@@ -21,7 +21,7 @@ final class SerialLink implements AutoCloseable {
      *
      * @throws IOException with one line that names the port, what is wrong and the way out
      */
-    static SerialLink open(SerialSettings settings) throws IOException {
+    public static SerialLink open(SerialSettings settings) throws IOException {
         NativeLibrary.prepare();
         SerialPort port;
         try {
@@ -45,12 +45,28 @@ final class SerialLink implements AutoCloseable {
      * @return how many came, 0 if none did
      * @throws IOException if the device is gone
      */
-    int read(byte[] buffer) throws IOException {
+    public int read(byte[] buffer) throws IOException {
         int count = port.readBytes(buffer, buffer.length);
         if (count < 0) {
             throw new IOException(Trouble.unplugged(path));
         }
         return count;
+    }
+
+    /**
+     * Sends bytes.
+     *
+     * @throws IOException if the device is gone
+     */
+    public void write(byte[] bytes) throws IOException {
+        if (port.writeBytes(bytes, bytes.length) < bytes.length) {
+            throw new IOException(Trouble.unplugged(path));
+        }
+    }
+
+    /** Throws away what came unasked. */
+    public void discardInput() {
+        port.flushIOBuffers();
     }
 
     /** Frees the port; a read that waits returns at once. */

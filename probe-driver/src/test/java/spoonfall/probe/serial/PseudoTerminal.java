@@ -34,6 +34,8 @@ public final class PseudoTerminal implements AutoCloseable {
 
         int ptsname_r(int fd, byte[] name, long size);
 
+        long read(int fd, byte[] bytes, long count);
+
         long write(int fd, byte[] bytes, long count);
 
         int close(int fd);
@@ -80,6 +82,13 @@ public final class PseudoTerminal implements AutoCloseable {
             }
             rest = Arrays.copyOfRange(rest, (int) sent, rest.length);
         }
+    }
+
+    /** Waits for what the other side sends; empty when the line is gone. */
+    public byte[] receive() {
+        byte[] bytes = new byte[1024];
+        long count = open ? C.read(master, bytes, bytes.length) : 0;
+        return Arrays.copyOf(bytes, (int) Math.max(0, count));
     }
 
     /** Pulls the plug. */

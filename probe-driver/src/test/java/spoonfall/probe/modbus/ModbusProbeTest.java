@@ -1,0 +1,135 @@
+package spoonfall.probe.modbus;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BiFunction;
+import org.junit.jupiter.api.Test;
+import spoonfall.probe.Hearing;
+import spoonfall.probe.Probe;
+import spoonfall.probe.ProbeContract;
+import spoonfall.probe.ProbeSpec;
+import spoonfall.probe.Quality;
+import spoonfall.probe.serial.PseudoTerminal;
+
+final class ModbusProbeTest extends ProbeContract {
+    /** An instrument at the other end of the line that answers each request as it is told to. */
+    private static final class Instrument implements Rig {
+        private final PseudoTerminal line = PseudoTerminal.open();
+        private final Probe probe;
+        private final AtomicInteger asked = new AtomicInteger();
+        private volatile BiFunction<Integer, byte[], byte[]> answers = (n, request) -> new byte[0];
+
+        private Instrument() {
+            probe = ProbeSpec.parse("modbus:" + line.path() + ",register=0,type=int16,scale=0.01,baud=19200")
+                    .open("pan", System::nanoTime);
+            Thread thread = new Thread(this::run, "instrument");
+            thread.setDaemon(true);
+            thread.start();
+        }
+
+        private void run() {
+            for (byte[] request = line.receive(); request.length > 0; request = line.receive()) {
+                byte[] answer = answers.apply(asked.getAndIncrement(), request);
+                if (answer.length > 0) {
+                    line.send(answer);
+                }
+            }
+        }
+
+        @Override
+        public Probe probe() {
+            return probe;
+        }
+
+        @Override
+        public void play(List<Double> temperaturesC) {
+            int from = asked.get();
+            answers =
+                    (n, request) -> value(temperaturesC.get(Math.min(Math.max(0, n - from), temperaturesC.size() - 1)));
+        }
+
+        @Override
+        public void close() {
+            probe.close();
+            line.close();
+        }
+    }
+
+    /** The answer of instrument 1 with a temperature in hundredths. */
+    private static byte[] value(double celsius) {
+        int hundredths = (int) Math.round(celsius * 100);
+        return signed(new byte[] {1, 4, 2, (byte) (hundredths >> 8), (byte) hundredths});
+    }
+
+    private static byte[] signed(byte[] body) {
+        byte[] frame = Arrays.copyOf(body, body.length + 2);
+        int crc = Frames.crc(body, body.length);
+        frame[body.length] = (byte) crc;
+        frame[body.length + 1] = (byte) (crc >> 8);
+        return frame;
+    }
+
+    @Override
+    protected Rig rig(List<Double> temperaturesC) {
+        Instrument instrument = new Instrument();
+        instrument.play(temperaturesC);
+        return instrument;
+    }
+
+    /** Starts, lets the instrument answer once or more as told, and returns what was heard. */
+    private static Hearing heard(BiFunction<Integer, byte[], byte[]> answers, int readings) {
+        Hearing hearing = new Hearing();
+        try (Instrument instrument = new Instrument()) {
+            instrument.answers = answers;
+            instrument.probe().start(hearing);
+            Hearing.await("readings", () -> hearing.readings().size() >= readings);
+        }
+        return hearing;
+    }
+
+    @Test
+    void aBrokenAnswer_isAskedForAgainAndNeverRead() {
+        Hearing hearing = heard((n, request) -> n == 0 ? HexFormat.of().parseHex("0104022901ffff") : value(98.4), 1);
+        assertThat(hearing.temperaturesC()).containsExactly(98.4);
+        assertThat(hearing.lost()).isEmpty();
+    }
+
+    @Test
+    void anInstrumentThatAnswersForAnother_isNeverRead() {
+        Hearing hearing = heard((n, request) -> signed(new byte[] {2, 4, 2, 0x26, 0x70}), 1);
+        assertThat(hearing.readings().get(0).quality()).isEqualTo(Quality.BAD_FRAME);
+        assertThat(hearing.lost().get(0)).contains("instrument 1 answers, but instrument 2 answered for another");
+    }
+
+    @Test
+    void aRegisterThatDoesNotExist_isNamed() {
+        Hearing hearing = heard((n, request) -> signed(new byte[] {1, (byte) 0x84, 2}), 1);
+        assertThat(hearing.readings().get(0).quality()).isEqualTo(Quality.REFUSED);
+        assertThat(hearing.lost().get(0)).contains("refuses register 0 (exception 2)");
+    }
+
+    @Test
+    void anEchoingTwoWireLine_isReadAllTheSame() {
+        Hearing hearing = heard(
+                (n, request) -> {
+                    byte[] answer = value(98.4);
+                    byte[] both = Arrays.copyOf(request, request.length + answer.length);
+                    System.arraycopy(answer, 0, both, request.length, answer.length);
+                    return both;
+                },
+                1);
+        assertThat(hearing.temperaturesC()).containsExactly(98.4);
+    }
+
+    @Test
+    void silence_isNamedOnceWithWhatToCheck() {
+        Hearing hearing = heard((n, request) -> new byte[0], 1);
+        assertThat(hearing.readings().get(0).quality()).isEqualTo(Quality.NO_ANSWER);
+        assertThat(hearing.lost()).hasSize(1);
+        assertThat(hearing.lost().get(0)).contains("does not answer at 19200 baud 8E1", "Check its address");
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.probe.modbus;
+
+import org.jspecify.annotations.NullMarked;
