@@ -18,7 +18,10 @@ import spoonfall.probe.line.LineFormat;
 import spoonfall.probe.line.Meaning;
 import spoonfall.probe.line.TemperatureUnit;
 import spoonfall.probe.line.TextLines;
-import spoonfall.probe.modbus.ModbusProbe;
+import spoonfall.probe.modbus.ModbusQuestion;
+import spoonfall.probe.scpi.ScpiQuestion;
+import spoonfall.probe.serial.AskingProbe;
+import spoonfall.probe.serial.Question;
 import spoonfall.probe.serial.SerialProbe;
 import spoonfall.probe.serial.SerialSettings;
 import spoonfall.probe.trace.Trace;
@@ -45,6 +48,8 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         JSON,
         /** An instrument that answers Modbus RTU. */
         MODBUS,
+        /** An instrument that answers SCPI queries. */
+        SCPI,
         /** A recorded cook. */
         TRACE;
 
@@ -59,6 +64,9 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
                 all.addAll(List.of("column", "decimal"));
             } else if (this == JSON) {
                 all.add("field");
+            }
+            if (this == SCPI) {
+                all.addAll(List.of("ask", "column"));
             }
             if (this == MODBUS) {
                 all.addAll(ModbusOptions.KEYS);
@@ -103,6 +111,9 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         }
         if (kind == Kind.MODBUS) {
             ModbusOptions.register(options);
+        }
+        if (kind == Kind.SCPI) {
+            scpi(options);
         }
         if (kind != Kind.TRACE) {
             serial(kind, place, options);
@@ -170,20 +181,24 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
                 Optional.of(new TextLines(
                         Optional.ofNullable(options.get("column")), meaning, "comma".equals(options.get("decimal"))));
             case JSON -> Optional.of(new JsonLines(options.getOrDefault("field", ""), meaning));
-            case AUTO, MODBUS, TRACE -> Optional.empty();
+            case AUTO, MODBUS, SCPI, TRACE -> Optional.empty();
         };
         if (kind == Kind.TRACE) {
             return new TraceProbe(name, place, Trace.read(file()), nanoClock);
         }
         if (kind == Kind.MODBUS) {
-            return new ModbusProbe(
-                    name,
-                    serial(kind, place, options),
-                    ModbusOptions.register(options),
-                    unit.orElse(TemperatureUnit.C),
-                    nanoClock);
+            Question question = new ModbusQuestion(ModbusOptions.register(options), unit.orElse(TemperatureUnit.C));
+            return new AskingProbe(name, serial(kind, place, options), question, nanoClock);
+        }
+        if (kind == Kind.SCPI) {
+            return new AskingProbe(name, serial(kind, place, options), scpi(options), nanoClock);
         }
         return new SerialProbe(name, serial(kind, place, options), format, unit, nanoClock);
+    }
+
+    private static ScpiQuestion scpi(Map<String, String> options) {
+        TextLines format = new TextLines(Optional.ofNullable(options.get("column")), unit(options), false);
+        return new ScpiQuestion(options.getOrDefault("ask", "MEASure:TEMPerature?"), format);
     }
 
     private Path file() {

@@ -21,7 +21,7 @@ final class ProbeSpecTest {
             delimiter = '|',
             value = {
                 "/dev/ttyUSB0|auto:/dev/ttyUSB0",
-                "usb:/dev/ttyUSB0|unknown kind of probe \"usb\"; it can be auto, text, json, modbus, trace",
+                "usb:/dev/ttyUSB0|unknown kind of probe \"usb\"; it can be auto, text, json, modbus, scpi, trace",
                 "text:|a probe needs a port",
                 "text:/dev/ttyUSB0,baud=fast|baud must be a whole number, not \"fast\"",
                 "text:/dev/ttyUSB0,baud=1|baud must be 50 to 4000000",

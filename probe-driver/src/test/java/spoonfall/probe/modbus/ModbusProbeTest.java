@@ -5,59 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
 import org.junit.jupiter.api.Test;
 import spoonfall.probe.Hearing;
-import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeContract;
-import spoonfall.probe.ProbeSpec;
 import spoonfall.probe.Quality;
-import spoonfall.probe.serial.PseudoTerminal;
+import spoonfall.probe.serial.Instrument;
+import spoonfall.probe.serial.InstrumentRig;
 
 final class ModbusProbeTest extends ProbeContract {
-    /** An instrument at the other end of the line that answers each request as it is told to. */
-    private static final class Instrument implements Rig {
-        private final PseudoTerminal line = PseudoTerminal.open();
-        private final Probe probe;
-        private final AtomicInteger asked = new AtomicInteger();
-        private volatile BiFunction<Integer, byte[], byte[]> answers = (n, request) -> new byte[0];
-
-        private Instrument() {
-            probe = ProbeSpec.parse("modbus:" + line.path() + ",register=0,type=int16,scale=0.01,baud=19200")
-                    .open("pan", System::nanoTime);
-            Thread thread = new Thread(this::run, "instrument");
-            thread.setDaemon(true);
-            thread.start();
-        }
-
-        private void run() {
-            for (byte[] request = line.receive(); request.length > 0; request = line.receive()) {
-                byte[] answer = answers.apply(asked.getAndIncrement(), request);
-                if (answer.length > 0) {
-                    line.send(answer);
-                }
-            }
-        }
-
-        @Override
-        public Probe probe() {
-            return probe;
-        }
-
-        @Override
-        public void play(List<Double> temperaturesC) {
-            int from = asked.get();
-            answers =
-                    (n, request) -> value(temperaturesC.get(Math.min(Math.max(0, n - from), temperaturesC.size() - 1)));
-        }
-
-        @Override
-        public void close() {
-            probe.close();
-            line.close();
-        }
-    }
+    private static final String SPEC = "modbus:%s,register=0,type=int16,scale=0.01,baud=19200";
 
     /** The answer of instrument 1 with a temperature in hundredths. */
     private static byte[] value(double celsius) {
@@ -75,16 +32,13 @@ final class ModbusProbeTest extends ProbeContract {
 
     @Override
     protected Rig rig(List<Double> temperaturesC) {
-        Instrument instrument = new Instrument();
-        instrument.play(temperaturesC);
-        return instrument;
+        return new InstrumentRig(SPEC, ModbusProbeTest::value, temperaturesC);
     }
 
     /** Starts, lets the instrument answer once or more as told, and returns what was heard. */
     private static Hearing heard(BiFunction<Integer, byte[], byte[]> answers, int readings) {
         Hearing hearing = new Hearing();
-        try (Instrument instrument = new Instrument()) {
-            instrument.answers = answers;
+        try (Instrument instrument = new Instrument(SPEC, answers)) {
             instrument.probe().start(hearing);
             Hearing.await("readings", () -> hearing.readings().size() >= readings);
         }
@@ -130,6 +84,7 @@ final class ModbusProbeTest extends ProbeContract {
         Hearing hearing = heard((n, request) -> new byte[0], 1);
         assertThat(hearing.readings().get(0).quality()).isEqualTo(Quality.NO_ANSWER);
         assertThat(hearing.lost()).hasSize(1);
-        assertThat(hearing.lost().get(0)).contains("does not answer at 19200 baud 8E1", "Check its address");
+        assertThat(hearing.lost().get(0))
+                .contains("at 19200 baud 8E1: instrument 1 does not answer", "Check its address");
     }
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.probe.scpi;
+
+import org.jspecify.annotations.NullMarked;
