@@ -49,10 +49,35 @@ final class SyrupTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"40,1.5", "50,2.0", "60,3.0", "62,3.4", "64,4.0", "66,4.8"})
-    void rise_liesNearBrownesTable(double percent, double riseC) {
-        // Browne (1912), boiling points of sucrose solutions. Published tables differ by half a degree and more here.
+    @CsvSource({
+        "40,1.5,0.5",
+        "50,2.0,0.5",
+        "60,3.0,0.5",
+        "62,3.4,0.5",
+        "64,4.0,0.5",
+        "66,4.8,0.5",
+        "68,5.6,1.05",
+        "70,6.5,1.05",
+        "80,12.0,1.05"
+    })
+    void rise_liesNearBrownesTable(double percent, double riseC, double doubtC) {
+        // Browne (1912), boiling points of sucrose solutions. Published tables differ by a degree from 66 % on.
+        assertThat(Syrup.riseC(ATM, percent / 100, 0)).isEqualTo(riseC, Offset.offset(doubtC));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"66,3.94", "68,5.03"})
+    void rise_liesNearPublishedSyrups(double percent, double riseC) {
+        // Maple syrup of 66 %: +7.1 °F. A syrup of 68 % boils at 105 °C (Practical Action), here less 99.97 °C.
         assertThat(Syrup.riseC(ATM, percent / 100, 0)).isEqualTo(riseC, Offset.offset(0.5));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"80,230,234", "85,234,241", "87,244,248"})
+    void boilingPoint_liesNearThePublishedSugarStages(double percent, double fromF, double toF) {
+        // Thread, soft ball and firm ball with their sugar. Far above a preserve: Norrish gives up to 4 °F more there.
+        double fahrenheit = Syrup.boilingPointC(ATM, percent / 100, 0) * 1.8 + 32;
+        assertThat(fahrenheit).isBetween(fromF, toF + 4);
     }
 
     @Test
