@@ -86,8 +86,7 @@ function basisWords(basis, unit) {
   if (basis.from === 'standard') {
     return `${sets}. Sea level assumed: start Spoonfall with your elevation, or this is wrong in the hills.`;
   }
-  const doubt = basis.from === 'elevation' ? '; the weather moves it by up to ' + difference(0.4, unit) : '';
-  return `${sets}, by ${basis.detail}${doubt}.`;
+  return `${sets}, by ${basis.detail}; true to ±${difference(basis.doubtC, unit)}.`;
 }
 
 /** What comes up. Returns update(state). */

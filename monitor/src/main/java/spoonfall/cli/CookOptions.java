@@ -26,6 +26,13 @@ final class CookOptions {
     private @Nullable String pressure;
 
     @Option(
+            names = "--sea-level-pressure",
+            paramLabel = "PRESSURE",
+            description = "Air pressure as weather reports give it, reduced to sea level, such as 1016hPa; "
+                    + "needs --elevation too.")
+    private @Nullable String seaLevelPressure;
+
+    @Option(
             names = "--rise",
             paramLabel = "RISE",
             description = "How far above boiling water it sets, such as 8F (usual), 9F (firmer) or 4.4C.")
@@ -43,14 +50,21 @@ final class CookOptions {
 
     private CookSettings settings(
             Optional<Double> otherElevationM, Optional<Double> otherPressurePa, Optional<Double> otherRiseC) {
-        if (elevation != null && pressure != null) {
-            throw new CommandException("give --elevation or --pressure, not both");
+        if (pressure != null && (elevation != null || seaLevelPressure != null)) {
+            throw new CommandException("give --pressure alone: it is the kitchen's own, whatever its elevation");
+        }
+        if (seaLevelPressure != null && elevation == null) {
+            throw new CommandException("--sea-level-pressure needs --elevation too, such as --elevation 1240m");
         }
         double riseC = rise != null ? Quantities.differenceC(rise) : otherRiseC.orElse(GelPoint.DEFAULT_RISE_C);
         return new CookSettings(waterBoil(otherElevationM, otherPressurePa), riseC);
     }
 
     private WaterBoil waterBoil(Optional<Double> otherElevationM, Optional<Double> otherPressurePa) {
+        if (elevation != null && seaLevelPressure != null) {
+            return WaterBoil.atSeaLevelPressure(
+                    Quantities.pressurePa(seaLevelPressure), Quantities.elevationM(elevation));
+        }
         if (elevation != null) {
             return WaterBoil.atElevation(Quantities.elevationM(elevation));
         }

@@ -23,9 +23,23 @@ final class PortsCommand implements Callable<Integer> {
     @Option(names = "--json", description = "One JSON object a line.")
     private boolean json;
 
+    @Option(
+            names = "--watch",
+            paramLabel = "PROBE",
+            description = "Show what comes from a port, such as /dev/ttyUSB0 or text:/dev/ttyUSB0,baud=115200, "
+                    + "and count it by what it is.")
+    private @Nullable String watch;
+
+    @Option(names = "--seconds", paramLabel = "N", description = "How long to watch; until Ctrl-C unless given.")
+    private double seconds = Double.POSITIVE_INFINITY;
+
     @Override
-    public Integer call() {
+    public Integer call() throws InterruptedException {
         PrintWriter out = Output.of(spec);
+        if (watch != null) {
+            PortWatch.watch(watch, seconds, out);
+            return 0;
+        }
         List<SerialPorts.Port> ports = SerialPorts.list();
         if (json) {
             ports.forEach(port -> out.println(Views.text(object(port))));

@@ -10,14 +10,29 @@ import spoonfall.physics.Water;
  * @param pressurePa air pressure in pascals
  * @param from what it was worked out from
  * @param detail the same for people, such as "1,240 m above sea level"
+ * @param doubtC how far the temperature may be off, in °C
  */
-public record WaterBoil(double temperatureC, double pressurePa, From from, String detail) {
+public record WaterBoil(double temperatureC, double pressurePa, From from, String detail, double doubtC) {
+    /** Weather: ±15 hPa about the standard atmosphere move the boiling point by that much. */
+    private static final double WEATHER_C = 0.4;
+
+    /** A barometer that is 3 hPa off, at 0.028 °C each. */
+    private static final double BAROMETER_C = 0.1;
+
+    /** A report from some way off, and air that is warmer or colder than the standard's on the way up. */
+    private static final double REPORT_C = 0.2;
+
+    /** Nobody said how high the kitchen is: 1,000 m would make it 3.3 °C. */
+    private static final double UNKNOWN_C = 3;
+
     /** What a boiling point of water rests on. */
     public enum From {
         /** The elevation of the kitchen, through the standard atmosphere. */
         ELEVATION("elevation"),
         /** A barometer's pressure at the kitchen. */
         PRESSURE("pressure"),
+        /** A weather report's pressure, reduced to sea level, and the elevation. */
+        SEA_LEVEL_PRESSURE("sea-level-pressure"),
         /** Nothing was given: sea level is assumed. */
         STANDARD("standard");
 
@@ -35,20 +50,31 @@ public record WaterBoil(double temperatureC, double pressurePa, From from, Strin
 
     /** The water boil at {@code elevationM} metres above sea level in the standard atmosphere (ISO 2533). */
     public static WaterBoil atElevation(double elevationM) {
-        return at(Air.pressurePa(elevationM), From.ELEVATION, "%,.0f m above sea level".formatted(elevationM));
+        return at(
+                Air.pressurePa(elevationM), From.ELEVATION, "%,.0f m above sea level".formatted(elevationM), WEATHER_C);
     }
 
     /** The water boil at {@code pressurePa}, the pressure at the kitchen itself (not reduced to sea level). */
     public static WaterBoil atPressure(double pressurePa) {
-        return at(pressurePa, From.PRESSURE, "%,.0f hPa on the barometer".formatted(pressurePa / 100));
+        return at(pressurePa, From.PRESSURE, "%,.0f hPa on the barometer".formatted(pressurePa / 100), BAROMETER_C);
+    }
+
+    /**
+     * The water boil where a weather report gives {@code seaLevelPa}, reduced to sea level as reports are, and the
+     * kitchen lies at {@code elevationM}: the standard atmosphere's share of it is left at that height.
+     */
+    public static WaterBoil atSeaLevelPressure(double seaLevelPa, double elevationM) {
+        double pressurePa = seaLevelPa * Air.pressurePa(elevationM) / Air.SEA_LEVEL_PA;
+        String detail = "a report of %,.0f hPa at sea level, at %,.0f m".formatted(seaLevelPa / 100, elevationM);
+        return at(pressurePa, From.SEA_LEVEL_PRESSURE, detail, REPORT_C);
     }
 
     /** The water boil at sea level, for want of anything better. */
     public static WaterBoil standard() {
-        return at(Air.pressurePa(0), From.STANDARD, "sea level assumed");
+        return at(Air.pressurePa(0), From.STANDARD, "sea level assumed", UNKNOWN_C);
     }
 
-    private static WaterBoil at(double pressurePa, From from, String detail) {
-        return new WaterBoil(Water.boilingPointC(pressurePa), pressurePa, from, detail);
+    private static WaterBoil at(double pressurePa, From from, String detail, double doubtC) {
+        return new WaterBoil(Water.boilingPointC(pressurePa), pressurePa, from, detail, doubtC);
     }
 }

@@ -36,6 +36,7 @@ final class Snapshots {
                 .put("waterBoilC", Views.rounded(settings.waterBoil().temperatureC()))
                 .put("from", settings.waterBoil().from().wireName())
                 .put("detail", settings.waterBoil().detail())
+                .put("doubtC", settings.waterBoil().doubtC())
                 .put("riseC", Views.rounded(settings.riseC()))
                 .put("gelPointC", Views.rounded(settings.gelPointC()))
                 .put("windowFromC", Views.rounded(settings.windowFromC()));

@@ -16,6 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spoonfall.probe.Hearing;
+import spoonfall.probe.serial.PseudoTerminal;
 
 final class MainTest {
     private final StringWriter out = new StringWriter();
@@ -36,7 +38,8 @@ final class MainTest {
                 "serve --probe /dev/ttyUSB0|write a kind and a place, such as auto:/dev/ttyUSB0",
                 "serve --probe auto:/dev/x --elevation -20000m|is not where anyone cooks",
                 "serve --probe auto:/dev/x --elevation 1240|needs a unit",
-                "serve --probe auto:/dev/x --elevation 1m --pressure 898hPa|not both",
+                "serve --probe auto:/dev/x --elevation 1m --pressure 898hPa|give --pressure alone",
+                "serve --probe auto:/dev/x --sea-level-pressure 1016hPa|needs --elevation too",
                 "serve --probe auto:/dev/x --rise 40C|must be 1 to 15",
                 "serve --probe auto:/dev/x --port 99999|--port must be 0 to 65535",
                 "serve --probe auto:/dev/x --port many|'many'",
@@ -156,6 +159,22 @@ final class MainTest {
     void ports_answers() {
         assertThat(run("ports")).isZero();
         assertThat(run("ports", "--json")).isZero();
+    }
+
+    @Test
+    void watchingAPort_showsWhatComesAndCountsIt() throws InterruptedException {
+        try (PseudoTerminal line = PseudoTerminal.open()) {
+            Thread player = new Thread(() -> {
+                Hearing.await("the port being found", () -> out.toString().contains("one number a line"));
+                line.send("x\nbanner\n98.4\nNaN\n98.5\n");
+            });
+            player.start();
+            assertThat(run("ports", "--watch", "text:" + line.path(), "--seconds", "3"))
+                    .isZero();
+            player.join();
+        }
+        assertThat(out.toString())
+                .contains("98.40 °C   98.4", "no number   banner", "Heard: 2 good, 1 no number, 1 not finite.");
     }
 
     @Test
