@@ -188,13 +188,24 @@ public final class Kitchen implements AutoCloseable {
     private void beginCook() {
         pan.beginCook();
         KitchenState state = pan.state();
-        listeners.forEach(listener -> listener.begin(state));
+        tell(listener -> listener.begin(state));
     }
 
     private void publish() {
         List<KitchenChange> changes = pan.takeChanges();
-        changes.forEach(change -> listeners.forEach(listener -> listener.changed(change)));
-        pan.takeView().ifPresent(view -> listeners.forEach(listener -> listener.pan(view)));
+        changes.forEach(change -> tell(listener -> listener.changed(change)));
+        pan.takeView().ifPresent(view -> tell(listener -> listener.pan(view)));
+    }
+
+    /** A listener that fails is said to, and neither the pan nor the others hear of it. */
+    private void tell(Consumer<KitchenListener> news) {
+        for (KitchenListener listener : listeners) {
+            try {
+                news.accept(listener);
+            } catch (RuntimeException e) {
+                LOG.error("{} could not take the news", listener.getClass().getSimpleName(), e);
+            }
+        }
     }
 
     private void submit(Runnable task) {

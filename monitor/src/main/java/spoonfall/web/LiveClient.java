@@ -21,6 +21,7 @@ final class LiveClient {
     private final Deque<String> changes = new ArrayDeque<>();
     private @Nullable Status status;
     private boolean sending;
+    private boolean draining;
     private long sendingSinceNanos;
     private boolean cut;
 
@@ -54,24 +55,33 @@ final class LiveClient {
         sendNext();
     }
 
+    /** A send may end before it returns; the loop, and not the stack, then takes the next one. */
     private void sendNext() {
-        if (sending || cut) {
+        if (draining) {
             return;
         }
-        String change = changes.poll();
-        if (change != null) {
-            send(change, OptionalLong.empty());
-        } else if (status != null) {
-            Status next = status;
-            status = null;
-            send(next.text(), next.heardNanos());
+        draining = true;
+        while (!sending && !cut && (!changes.isEmpty() || status != null)) {
+            String change = changes.poll();
+            if (change != null) {
+                send(change, OptionalLong.empty());
+            } else if (status != null) {
+                Status next = status;
+                status = null;
+                send(next.text(), next.heardNanos());
+            }
         }
+        draining = false;
     }
 
     private void send(String text, OptionalLong heardNanos) {
         sending = true;
         sendingSinceNanos = System.nanoTime();
-        session.sendText(text, Callback.from(() -> sent(heardNanos), this::failed));
+        try {
+            session.sendText(text, Callback.from(() -> sent(heardNanos), this::failed));
+        } catch (RuntimeException e) {
+            failed(e); // a page that goes at this very moment must not trouble the pan
+        }
     }
 
     private synchronized void sent(OptionalLong heardNanos) {
