@@ -47,6 +47,11 @@ test('statuses lengthen the climb, once a second, and silence breaks it once', (
   assert.deepEqual(state.climb.slice(before).map((p) => p.riseC), [1.3, null, 1.4]);
 });
 
+test('a silence that went by between two statuses is a gap too', () => {
+  const state = store.receive(started(), { type: 'status', seq: 5, t: 160, fresh: true, riseC: 2 });
+  assert.deepEqual(state.climb.slice(-2).map((p) => p.riseC), [null, 2]);
+});
+
 test('alarms call until acknowledged, then stand, then go', () => {
   let state = store.receive(started(), { type: 'alarm', seq: 6, alarm: alarm('stalled', 'unacknowledged', 'medium') });
   state = store.receive(state, { type: 'alarm', seq: 7, alarm: alarm('gel-point', 'unacknowledged') });

@@ -1,6 +1,7 @@
 // What the page knows, and how a message changes it. Pure: (state, message) -> state.
 
 const MOST_POINTS = 4000;
+const LONGEST_STEP_S = 60;
 
 /** Nothing is known yet. */
 export function empty() {
@@ -84,7 +85,13 @@ function follow(state, status) {
   const last = climb[climb.length - 1];
   const riseC = status.fresh ? status.riseC : null;
   const news = riseC === null ? last && last.riseC !== null : !last || last.riseC === null || status.t - last.t >= 1;
-  return { ...state, status, climb: news ? thinned([...climb, { t: status.t, riseC }]) : climb };
+  if (!news) {
+    return { ...state, status };
+  }
+  // played so fast that the silence went by between two statuses
+  const jumped = riseC !== null && last && last.riseC !== null && status.t - last.t > LONGEST_STEP_S;
+  const gap = jumped ? [{ t: last.t + 1, riseC: null }] : [];
+  return { ...state, status, climb: thinned([...climb, ...gap, { t: status.t, riseC }]) };
 }
 
 function thinned(points) {

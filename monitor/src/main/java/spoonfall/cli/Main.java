@@ -14,6 +14,7 @@ import picocli.CommandLine.ScopeType;
         name = "spoonfall",
         description = "Watches a pan of marmalade, jam or jelly climb to its setting point, and says when to act.",
         mixinStandardHelpOptions = true,
+        scope = ScopeType.INHERIT,
         versionProvider = Main.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {

@@ -35,8 +35,9 @@ final class ServeCommand implements Callable<Integer> {
     @Option(
             names = "--probe",
             paramLabel = "PROBE",
-            description = "The thermometer: auto:PORT, text:PORT, json:PORT,field=NAME or trace:FILE; "
-                    + "more options behind commas, such as baud=115200,unit=F,column=2.")
+            description =
+                    "The thermometer: auto:PORT, text:PORT, json:PORT,field=NAME, modbus:PORT,register=N, scpi:PORT or trace:FILE; "
+                            + "more options behind commas, such as baud=115200,unit=F,column=2.")
     private @Nullable String probe;
 
     @Option(names = "--name", paramLabel = "NAME", description = "The kitchen's name.")

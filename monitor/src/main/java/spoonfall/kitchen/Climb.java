@@ -8,6 +8,7 @@ import spoonfall.cook.CookStatus;
 /** The picture of the cook so far: its temperatures, thinned so that there are never too many to draw. */
 public final class Climb {
     private static final int MOST = 1500;
+    private static final double LONGEST_STEP_S = 60;
 
     private final List<Point> points = new ArrayList<>();
     private double everyS = 2;
@@ -24,6 +25,10 @@ public final class Climb {
         boolean breaks = status.temperatureC().isEmpty();
         if (!points.isEmpty()) {
             Point last = points.get(points.size() - 1);
+            if (!breaks && last.temperatureC().isPresent() && status.t() - last.t() > LONGEST_STEP_S) {
+                // Played so fast that the silence went by between two statuses.
+                points.add(new Point(last.t() + everyS, OptionalDouble.empty()));
+            }
             boolean lastBreaks = last.temperatureC().isEmpty();
             if (breaks ? lastBreaks : !lastBreaks && status.t() - last.t() < everyS) {
                 return;

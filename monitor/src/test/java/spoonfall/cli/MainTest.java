@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.serial.PseudoTerminal;
 
@@ -69,6 +70,13 @@ final class MainTest {
                     .isEqualTo("spoonfall demo: port " + port
                             + " is taken by another program; give another one, such as --port " + (port + 1));
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"serve", "demo", "ports", "replay", "simulate"})
+    void everyCommand_helps(String command) {
+        assertThat(run(command, "--help")).isZero();
+        assertThat(out.toString()).contains("Usage: spoonfall " + command).doesNotContain("\u001b");
     }
 
     @Test
