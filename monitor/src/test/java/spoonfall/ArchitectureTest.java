@@ -30,6 +30,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.alarm")
             .layer("physics")
             .definedBy("spoonfall.physics")
+            .layer("calibration")
+            .definedBy("spoonfall.calibration")
             .layer("lab")
             .definedBy("spoonfall.lab")
             .layer("units")
@@ -52,6 +54,8 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook")
             .whereLayer("physics")
             .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook")
+            .whereLayer("calibration")
+            .mayOnlyBeAccessedByLayers("cli", "kitchen", "log")
             .whereLayer("lab")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("units")
@@ -60,7 +64,12 @@ final class ArchitectureTest {
     @ArchTest
     static final ArchRule THE_COOK_IS_PURE = noClasses()
             .that()
-            .resideInAnyPackage("spoonfall.cook", "spoonfall.alarm", "spoonfall.physics", "spoonfall.words")
+            .resideInAnyPackage(
+                    "spoonfall.cook",
+                    "spoonfall.alarm",
+                    "spoonfall.physics",
+                    "spoonfall.words",
+                    "spoonfall.calibration")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(

@@ -21,6 +21,7 @@ import picocli.CommandLine.ScopeType;
             DemoCommand.class,
             ServeCommand.class,
             PortsCommand.class,
+            CalibrateCommand.class,
             ReplayCommand.class,
             SimulateCommand.class,
             WarmUpCommand.class

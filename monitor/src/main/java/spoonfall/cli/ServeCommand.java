@@ -1,8 +1,11 @@
 package spoonfall.cli;
 
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -10,8 +13,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spoonfall.kitchen.CorrectedProbe;
 import spoonfall.kitchen.KitchenFile;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.log.CalibrationBook;
+import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeSpec;
 import spoonfall.units.Quantities;
 
@@ -72,13 +78,32 @@ final class ServeCommand implements Callable<Integer> {
                 batch != null ? batch : kitchen.batch().orElse(""),
                 cook.settings(kitchen),
                 Quantities.factor(speed));
+        Optional<CalibrationBook.Entry> calibration =
+                CalibrationBook.ofUser().latest(named.spec().place());
         Logging.tellOfProbes();
         OptionalInt filePort = kitchen.port();
         return Service.runUntilStopped(
                 plan,
-                clock -> named.spec().open(named.name(), clock),
+                clock -> opened(named, calibration, clock),
                 port.port(filePort),
                 "watches " + named.spec().place(),
                 Output.of(spec));
+    }
+
+    private static Probe opened(
+            KitchenFile.NamedProbe named, Optional<CalibrationBook.Entry> calibration, LongSupplier clock) {
+        Probe bare = named.spec().open(named.name(), clock);
+        return calibration
+                .<Probe>map(entry -> new CorrectedProbe(bare, entry.correction(), corrected(entry)))
+                .orElse(bare);
+    }
+
+    private static String corrected(CalibrationBook.Entry entry) {
+        String day = entry.at().toString().substring(0, 10);
+        return String.format(
+                Locale.ROOT,
+                "corrected by %+.2f °C, checked in boiling water on %s",
+                entry.correction().offsetC(),
+                day);
     }
 }

@@ -1,0 +1,127 @@
+package spoonfall.cli;
+
+import java.io.PrintWriter;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import spoonfall.calibration.Correction;
+import spoonfall.calibration.Point;
+import spoonfall.calibration.Reference;
+import spoonfall.cook.WaterBoil;
+import spoonfall.kitchen.KitchenFile;
+import spoonfall.log.CalibrationBook;
+import spoonfall.probe.ProbeSpec;
+import spoonfall.units.Quantities;
+
+/** {@code spoonfall calibrate}: compares a thermometer with boiling water, and with ice, and keeps the correction. */
+@Command(
+        name = "calibrate",
+        description = "Compare a thermometer with boiling water (and ice), and keep the correction.",
+        footer = {
+            "",
+            "For example:",
+            "  spoonfall calibrate --probe auto:/dev/ttyUSB0 --elevation 1240m",
+            "  spoonfall calibrate --probe auto:/dev/ttyUSB0 --pressure 898hPa --ice",
+            "  spoonfall calibrate --probe auto:/dev/ttyUSB0 --undo"
+        })
+final class CalibrateCommand implements Callable<Integer> {
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Option(names = "--probe", paramLabel = "PROBE", required = true, description = "The thermometer, as for serve.")
+    private String probe = "";
+
+    @Option(names = "--ice", description = "Compare it with ice too, after the boiling water.")
+    private boolean ice;
+
+    @Option(names = "--undo", description = "Take its latest calibration back; the one before counts again.")
+    private boolean undo;
+
+    @Option(names = "--list", description = "List its calibrations.")
+    private boolean list;
+
+    @Option(names = "--minutes", paramLabel = "N", description = "How long to wait for each plateau; 20 unless given.")
+    private double minutes = 20;
+
+    @Option(names = "--speed", hidden = true, description = "How fast time passes; for a thermometer played at speed.")
+    private String speed = "1";
+
+    @Mixin
+    private CookOptions cook = new CookOptions();
+
+    @Override
+    public Integer call() throws InterruptedException {
+        PrintWriter out = Output.of(spec);
+        ProbeSpec thermometer = ProbeSpec.parse(probe);
+        CalibrationBook book = CalibrationBook.ofUser();
+        if (undo) {
+            CalibrationBook.Entry entry = book.undo(thermometer.place())
+                    .orElseThrow(() -> new CommandException(thermometer.place() + " has no calibration to take back"));
+            out.println("Took back: " + words(entry));
+            return 0;
+        }
+        if (list) {
+            List<CalibrationBook.Entry> entries = book.entries().stream()
+                    .filter(entry -> entry.probe().equals(thermometer.place()))
+                    .toList();
+            entries.forEach(entry -> out.println(words(entry) + (entry.undone() ? " (taken back)" : "")));
+            if (entries.isEmpty()) {
+                out.println(thermometer.place() + " was never calibrated.");
+            }
+            return 0;
+        }
+        book.latest(thermometer.place()); // a book that cannot be read is found out now, not after the boil
+        measure(thermometer, book, out);
+        return 0;
+    }
+
+    private void measure(ProbeSpec thermometer, CalibrationBook book, PrintWriter out) throws InterruptedException {
+        WaterBoil boil = cook.settings(KitchenFile.empty()).waterBoil();
+        if (boil.from() == WaterBoil.From.STANDARD) {
+            throw new CommandException("where does water boil here? Give --elevation 1240m or --pressure 898hPa");
+        }
+        out.printf(
+                "Water boils at %.2f °C here (%s, true to ±%.1f °C).%n",
+                boil.temperatureC(), boil.detail(), boil.doubtC());
+        out.println("Put the tip into plain water at a rolling boil, clear of the base. Hot steam burns.");
+        List<Point> points = new ArrayList<>();
+        try (PlateauWatch watch = PlateauWatch.open(thermometer, minutes, Quantities.factor(speed), out)) {
+            points.add(watch.await(Reference.boilingWater(boil.temperatureC(), boil.doubtC())));
+            if (ice) {
+                out.println("Now into a well-stirred slush of clean crushed ice and water.");
+                points.add(watch.await(Reference.ice()));
+            }
+        }
+        Correction correction = new Correction(points);
+        CalibrationBook.Entry entry =
+                new CalibrationBook.Entry(thermometer.place(), Instant.now(), boil.detail(), false, correction);
+        Optional<CalibrationBook.Entry> before = book.latest(thermometer.place());
+        book.add(entry);
+        out.println("Kept: " + words(entry));
+        before.ifPresent(old -> out.println("Before: " + words(old)));
+    }
+
+    private static String words(CalibrationBook.Entry entry) {
+        StringBuilder text =
+                new StringBuilder(entry.at().toString().substring(0, 16).replace('T', ' '));
+        text.append(", ").append(entry.conditions()).append(':');
+        for (Point point : entry.correction().points()) {
+            text.append(String.format(
+                    Locale.ROOT,
+                    " at %.1f °C add %+.2f °C (±%.2f, 19 times of 20)",
+                    point.reference().temperatureC(),
+                    point.correctionC(),
+                    point.half95C()));
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,167 @@
+package spoonfall.log;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spoonfall.calibration.Correction;
+import spoonfall.calibration.Point;
+import spoonfall.calibration.Reference;
+
+/**
+ * The calibrations of all thermometers in one JSON file, the latest last. None is ever taken out: undoing one marks
+ * it, and the one before it counts again.
+ */
+public final class CalibrationBook {
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final long LARGEST_BYTES = 4 * 1024 * 1024;
+
+    private final Path file;
+
+    /** The book in {@code file}, which need not be there yet. */
+    public CalibrationBook(Path file) {
+        this.file = file;
+    }
+
+    /** The book of this user: below XDG_CONFIG_HOME, else below .config in the home folder. */
+    public static CalibrationBook ofUser() {
+        String config = System.getenv("XDG_CONFIG_HOME");
+        Path home = config == null || config.isBlank()
+                ? Path.of(System.getProperty("user.home", "."), ".config")
+                : Path.of(config);
+        return new CalibrationBook(home.resolve("spoonfall").resolve("calibrations.json"));
+    }
+
+    /**
+     * One calibration.
+     *
+     * @param probe identity of the thermometer: its place, at best a stable name
+     * @param at when it was made
+     * @param conditions under which, for people
+     * @param undone whether it was taken back
+     * @param correction what came of it
+     */
+    public record Entry(String probe, Instant at, String conditions, boolean undone, Correction correction) {}
+
+    /** All of them, oldest first. */
+    public List<Entry> entries() {
+        List<Entry> entries = new ArrayList<>();
+        for (JsonNode node : read()) {
+            entries.add(entry(node));
+        }
+        return entries;
+    }
+
+    /** The one that counts for a thermometer. */
+    public Optional<Entry> latest(String probe) {
+        return entries().stream()
+                .filter(entry -> entry.probe().equals(probe) && !entry.undone())
+                .reduce((first, second) -> second);
+    }
+
+    /** Adds one. */
+    public void add(Entry entry) {
+        ArrayNode all = read();
+        ObjectNode node = all.addObject();
+        node.put("probe", entry.probe());
+        node.put("at", entry.at().toString());
+        node.put("conditions", entry.conditions());
+        ArrayNode points = node.putArray("points");
+        for (Point point : entry.correction().points()) {
+            points.addObject()
+                    .put("reference", point.reference().kind() == Reference.Kind.ICE ? "ice" : "boiling-water")
+                    .put("referenceC", point.reference().temperatureC())
+                    .put("referenceLimitC", point.reference().limitC())
+                    .put("shownC", point.shownC())
+                    .put("shownUncertaintyC", point.shownUncertaintyC());
+        }
+        write(all);
+    }
+
+    /** Takes back the latest of a thermometer; empty if there is none. */
+    public Optional<Entry> undo(String probe) {
+        ArrayNode all = read();
+        for (int i = all.size() - 1; i >= 0; i--) {
+            Entry entry = entry(all.get(i));
+            if (entry.probe().equals(probe) && !entry.undone() && all.get(i) instanceof ObjectNode node) {
+                node.put("undone", true);
+                write(all);
+                return Optional.of(entry);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Entry entry(JsonNode node) {
+        try {
+            List<Point> points = new ArrayList<>();
+            for (JsonNode point : node.path("points")) {
+                boolean ice = point.path("reference").asText().equals("ice");
+                Reference.Kind kind = ice ? Reference.Kind.ICE : Reference.Kind.BOILING_WATER;
+                Reference reference =
+                        new Reference(kind, number(point, "referenceC"), number(point, "referenceLimitC"));
+                points.add(new Point(reference, number(point, "shownC"), number(point, "shownUncertaintyC")));
+            }
+            return new Entry(
+                    node.path("probe").asText(),
+                    Instant.parse(node.path("at").asText()),
+                    node.path("conditions").asText(),
+                    node.path("undone").asBoolean(false),
+                    new Correction(points));
+        } catch (IllegalArgumentException | DateTimeException e) {
+            throw new IllegalArgumentException(file + " holds a calibration that cannot be: " + e.getMessage(), e);
+        }
+    }
+
+    private static double number(JsonNode point, String name) {
+        JsonNode node = point.path(name);
+        if (!node.isNumber()) {
+            throw new IllegalArgumentException(name + " is not a number");
+        }
+        return node.doubleValue();
+    }
+
+    private ArrayNode read() {
+        try {
+            if (Files.size(file) > LARGEST_BYTES) {
+                throw new IllegalArgumentException(file + " is larger than 4 MiB; move it away to start afresh");
+            }
+            JsonNode root = MAPPER.readTree(Files.readAllBytes(file));
+            if (root instanceof ArrayNode all) {
+                return all;
+            }
+            throw new IllegalArgumentException(file + " is not a list of calibrations; move it away to start afresh");
+        } catch (NoSuchFileException e) {
+            return MAPPER.createArrayNode();
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException(
+                    file + ", line " + e.getLocation().getLineNr() + " is not JSON; mend it or move it away", e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(file + " cannot be read: " + e.getMessage(), e);
+        }
+    }
+
+    private void write(ArrayNode all) {
+        try {
+            Path folder = file.toAbsolutePath().getParent();
+            Files.createDirectories(folder);
+            Path part = Files.createTempFile(folder, "calibrations", ".part");
+            Files.write(part, MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(all));
+            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            throw new UncheckedIOException(file + " cannot be written: " + e.getMessage(), e);
+        }
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.calibration;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,62 @@
+package spoonfall.log;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spoonfall.calibration.Correction;
+import spoonfall.calibration.Point;
+import spoonfall.calibration.Reference;
+
+final class CalibrationBookTest {
+    @TempDir
+    Path folder = Path.of("");
+
+    private CalibrationBook book() {
+        return new CalibrationBook(folder.resolve("new").resolve("calibrations.json"));
+    }
+
+    private static CalibrationBook.Entry entry(String probe, double shownC) {
+        Correction correction = new Correction(List.of(
+                new Point(Reference.boilingWater(95.8, 0.4), shownC, 0.02), new Point(Reference.ice(), 0.1, 0.01)));
+        return new CalibrationBook.Entry(
+                probe, Instant.parse("2026-11-25T18:00:00Z"), "1,240 m above sea level", false, correction);
+    }
+
+    @Test
+    void aCalibration_isKeptForItsThermometer() {
+        book().add(entry("/dev/a", 95.2));
+        book().add(entry("/dev/b", 96.2));
+        assertThat(book().latest("/dev/a")).contains(entry("/dev/a", 95.2));
+        assertThat(book().latest("/dev/c")).isEmpty();
+    }
+
+    @Test
+    void undoing_bringsTheOneBeforeBackAndForgetsNone() {
+        book().add(entry("/dev/a", 95.2));
+        book().add(entry("/dev/a", 95.4));
+        assertThat(book().undo("/dev/a")).contains(entry("/dev/a", 95.4));
+        assertThat(book().latest("/dev/a")).contains(entry("/dev/a", 95.2));
+        assertThat(book().entries()).hasSize(2);
+        book().undo("/dev/a");
+        assertThat(book().undo("/dev/a")).isEmpty();
+    }
+
+    @Test
+    void aBrokenBook_isNamedAndLeftAsItIs() throws IOException {
+        book().add(entry("/dev/a", 95.2));
+        Path file = folder.resolve("new").resolve("calibrations.json");
+        Files.writeString(file, "[\n{oops");
+        assertThatThrownBy(() -> book().add(entry("/dev/a", 95.4))).hasMessageContaining(file + ", line 2 is not JSON");
+        assertThat(file).hasContent("[\n{oops");
+        Files.writeString(file, "[{\"probe\":\"/dev/a\",\"at\":\"2026-11-25T18:00:00Z\",\"points\":[]}]");
+        assertThatThrownBy(() -> book().latest("/dev/a"))
+                .hasMessageContaining("cannot be: a calibration has one point");
+    }
+}
