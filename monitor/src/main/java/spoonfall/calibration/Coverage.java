@@ -13,6 +13,9 @@ final class Coverage {
 
     /** Half the interval that holds the sum in 95 of 100 cases. */
     static double half95(double limit, double sigma) {
+        if (sigma == 0) {
+            return LEVEL * limit;
+        }
         double low = 0;
         double high = limit + 6 * sigma;
         for (int i = 0; i < STEPS; i++) {
@@ -37,9 +40,6 @@ final class Coverage {
 
     /** The normal distribution function, by Abramowitz and Stegun 26.2.17 (off by less than 1e-7). */
     private static double normal(double x, double sigma) {
-        if (sigma == 0) {
-            return x < 0 ? 0 : 1;
-        }
         double z = Math.abs(x / sigma);
         double t = 1 / (1 + 0.2316419 * z);
         double tail = Math.exp(-z * z / 2)
