@@ -1,25 +1,20 @@
 package spoonfall.probe.serial;
 
 import java.io.IOException;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.LongSupplier;
-import org.jspecify.annotations.Nullable;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
-import spoonfall.probe.ProbeThread;
 import spoonfall.probe.Reading;
 
 /** A thermometer that speaks only when asked. It is asked once a second. */
 public final class AskingProbe implements Probe {
-    private static final long RETRY_OPEN_MILLIS = 400;
     private static final long ASK_EVERY_MILLIS = 1000;
 
     private final String name;
     private final SerialSettings settings;
     private final Question question;
     private final LongSupplier nanoClock;
-    private final ProbeThread thread;
-    private final AtomicReference<@Nullable SerialLink> link = new AtomicReference<>();
+    private final SerialPlug plug;
     private String trouble = "";
     private boolean found;
 
@@ -36,7 +31,7 @@ public final class AskingProbe implements Probe {
         this.settings = settings;
         this.question = question;
         this.nanoClock = nanoClock;
-        thread = new ProbeThread(name);
+        plug = new SerialPlug(name, settings);
     }
 
     @Override
@@ -51,37 +46,24 @@ public final class AskingProbe implements Probe {
 
     @Override
     public void start(ProbeListener listener) {
-        thread.start(() -> run(listener));
+        plug.start(
+                open -> {
+                    found = false;
+                    do {
+                        ask(open, listener);
+                    } while (plug.pause(ASK_EVERY_MILLIS));
+                },
+                what -> lose(listener, what));
     }
 
     @Override
     public void close() {
-        thread.close(() -> {
-            SerialLink open = link.getAndSet(null);
-            if (open != null) {
-                open.close();
-            }
-        });
-    }
-
-    private void run(ProbeListener listener) {
-        do {
-            found = false;
-            try (SerialLink open = SerialLink.open(settings)) {
-                link.set(open);
-                do {
-                    ask(open, listener);
-                } while (thread.pause(ASK_EVERY_MILLIS));
-            } catch (IOException e) {
-                lose(listener, String.valueOf(e.getMessage()));
-            }
-            link.set(null);
-        } while (thread.pause(RETRY_OPEN_MILLIS));
+        plug.close();
     }
 
     private void ask(SerialLink open, ProbeListener listener) throws IOException {
-        Question.Outcome outcome = question.ask(open, thread::closing);
-        if (thread.closing()) {
+        Question.Outcome outcome = question.ask(open, plug::closing);
+        if (plug.closing()) {
             return;
         }
         long atNanos = nanoClock.getAsLong();
@@ -105,7 +87,7 @@ public final class AskingProbe implements Probe {
     /** Says what is wrong, once until the instrument answers again. */
     private void lose(ProbeListener listener, String what) {
         found = false;
-        if (!thread.closing() && trouble.isEmpty()) {
+        if (!plug.closing() && trouble.isEmpty()) {
             trouble = what;
             listener.lost(name, what, nanoClock.getAsLong());
         }

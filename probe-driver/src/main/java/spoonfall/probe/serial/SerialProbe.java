@@ -5,12 +5,10 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
-import spoonfall.probe.ProbeThread;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.probe.line.LineFormat;
@@ -23,7 +21,6 @@ import spoonfall.probe.line.TemperatureUnit;
  * is closed. Without a format it listens for three seconds first and finds out how to read the device.
  */
 public final class SerialProbe implements Probe {
-    private static final long RETRY_MILLIS = 400;
     private static final long LISTEN_NANOS = TimeUnit.SECONDS.toNanos(3);
     private static final int HEARD_MOST = 4096;
     private static final int FAINT_AFTER = 5;
@@ -32,8 +29,7 @@ public final class SerialProbe implements Probe {
     private final SerialSettings settings;
     private final Optional<TemperatureUnit> unit;
     private final LongSupplier nanoClock;
-    private final ProbeThread thread;
-    private final AtomicReference<@Nullable SerialLink> link = new AtomicReference<>();
+    private final SerialPlug plug;
     private final LineSplitter splitter = new LineSplitter();
     private final Deque<Heard> heard = new ArrayDeque<>();
     private Optional<LineFormat> format;
@@ -66,7 +62,7 @@ public final class SerialProbe implements Probe {
         this.unit = unit;
         this.nanoClock = nanoClock;
         format.ifPresent(known -> how = known.description());
-        thread = new ProbeThread(name);
+        plug = new SerialPlug(name, settings);
     }
 
     @Override
@@ -80,34 +76,24 @@ public final class SerialProbe implements Probe {
     }
 
     @Override
-    public void start(ProbeListener listener) {
-        thread.start(() -> run(listener));
+    public void start(ProbeListener newListener) {
+        plug.start(
+                open -> {
+                    listener = newListener;
+                    splitter.restart();
+                    heard.clear();
+                    unreadable = 0;
+                    listen(open);
+                },
+                what -> {
+                    listener = newListener;
+                    lose(what);
+                });
     }
 
     @Override
     public void close() {
-        thread.close(() -> {
-            SerialLink open = link.getAndSet(null);
-            if (open != null) {
-                open.close();
-            }
-        });
-    }
-
-    private void run(ProbeListener newListener) {
-        listener = newListener;
-        do {
-            try (SerialLink open = SerialLink.open(settings)) {
-                link.set(open);
-                splitter.restart();
-                heard.clear();
-                unreadable = 0;
-                listen(open);
-            } catch (IOException e) {
-                lose(e.getMessage() == null ? Trouble.unplugged(settings.path()) : e.getMessage());
-            }
-            link.set(null);
-        } while (thread.pause(RETRY_MILLIS));
+        plug.close();
     }
 
     private void listen(SerialLink open) throws IOException {
@@ -117,7 +103,7 @@ public final class SerialProbe implements Probe {
             find();
         }
         Recogniser recogniser = recogniser();
-        while (!thread.closing()) {
+        while (!plug.closing()) {
             int count = open.read(buffer);
             long atNanos = nanoClock.getAsLong();
             if (format.isPresent()) {
@@ -197,7 +183,7 @@ public final class SerialProbe implements Probe {
     /** Says what is wrong, once until it changes; that a lost device is still not there is no change. */
     private void lose(String what) {
         boolean stillGone = !trouble.isEmpty() && what.equals(Trouble.notThere(settings.path()));
-        if (!thread.closing() && !stillGone && !what.equals(trouble)) {
+        if (!plug.closing() && !stillGone && !what.equals(trouble)) {
             trouble = what;
             listener().lost(name, what, nanoClock.getAsLong());
         }

@@ -1,0 +1,61 @@
+package spoonfall.probe.serial;
+
+import java.io.IOException;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import spoonfall.probe.ProbeThread;
+
+/** Opens a probe's port on the probe's thread, again and again, until the probe is closed. */
+final class SerialPlug {
+    /** So that a device is found within two seconds of its coming back. */
+    private static final long RETRY_MILLIS = 400;
+
+    private final SerialSettings settings;
+    private final ProbeThread thread;
+    private final AtomicReference<@Nullable SerialLink> link = new AtomicReference<>();
+
+    /** What a probe does while its port is open. */
+    interface Session {
+        /** Uses the open port until the probe is closing; a lost device ends it with an exception. */
+        void use(SerialLink link) throws IOException;
+    }
+
+    SerialPlug(String probe, SerialSettings settings) {
+        this.settings = settings;
+        thread = new ProbeThread(probe);
+    }
+
+    /** Starts; {@code trouble} hears, in one line, why the port could not be opened or was lost. */
+    void start(Session session, Consumer<String> trouble) {
+        thread.start(() -> {
+            do {
+                try (SerialLink open = SerialLink.open(settings)) {
+                    link.set(open);
+                    session.use(open);
+                } catch (IOException e) {
+                    trouble.accept(e.getMessage() == null ? Trouble.unplugged(settings.path()) : e.getMessage());
+                }
+                link.set(null);
+            } while (thread.pause(RETRY_MILLIS));
+        });
+    }
+
+    boolean closing() {
+        return thread.closing();
+    }
+
+    /** Waits, and returns whether the probe goes on. */
+    boolean pause(long millis) {
+        return thread.pause(millis);
+    }
+
+    void close() {
+        thread.close(() -> {
+            SerialLink open = link.getAndSet(null);
+            if (open != null) {
+                open.close();
+            }
+        });
+    }
+}
