@@ -106,7 +106,7 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
                             ? "a trace probe needs a file, such as trace:cook.csv"
                             : "a probe needs a port, such as " + kind.wireName() + ":/dev/ttyUSB0");
         }
-        if (kind == Kind.JSON && !options.containsKey("field")) {
+        if (kind == Kind.JSON && options.getOrDefault("field", "").isBlank()) {
             throw new IllegalArgumentException("a json probe needs the field of the temperature, such as field=temp");
         }
         if (kind == Kind.MODBUS) {
@@ -119,6 +119,10 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
             serial(kind, place, options);
             unit(options);
             SensorOptions.meaning(options, unit(options));
+        }
+        String column = options.getOrDefault("column", "1").strip();
+        if (column.isEmpty() || column.matches("0+")) {
+            throw new IllegalArgumentException("column must be a number from 1 or a name, not \"" + column + "\"");
         }
         String decimal = options.getOrDefault("decimal", "point");
         if (!decimal.equals("point") && !decimal.equals("comma")) {
@@ -145,9 +149,10 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
                 throw new IllegalArgumentException(
                         "\"" + parts[i] + "\" is not an option; write option=value, such as baud=115200");
             }
-            options.put(
-                    parts[i].substring(0, equals).strip(),
-                    parts[i].substring(equals + 1).strip());
+            String key = parts[i].substring(0, equals).strip();
+            if (options.put(key, parts[i].substring(equals + 1).strip()) != null) {
+                throw new IllegalArgumentException("the option " + key + " is given twice; keep one of them");
+            }
         }
         return new ProbeSpec(Kind.named(text.substring(0, colon).strip()), parts[0].strip(), options);
     }

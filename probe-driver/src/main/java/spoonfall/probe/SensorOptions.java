@@ -30,7 +30,9 @@ final class SensorOptions {
             KEYS.stream().filter(options::containsKey).findFirst().ifPresent(key -> {
                 throw new IllegalArgumentException("option " + key + " needs a sensor, such as sensor=ntc");
             });
-            return Meaning.temperature(unit);
+            String name = options.getOrDefault("field", options.getOrDefault("column", ""));
+            Optional<TemperatureUnit> named = unit.isPresent() ? Optional.empty() : TemperatureUnit.inName(name);
+            return named.map(Meaning::temperatureElse).orElseGet(() -> Meaning.temperature(unit));
         }
         if (unit.isPresent()) {
             throw new IllegalArgumentException("give sensor or unit, not both: a sensor's numbers are no temperatures");

@@ -11,13 +11,19 @@ final class Columns {
     private Columns() {}
 
     static List<String> of(String line, boolean decimalComma) {
+        char separator = separator(line, decimalComma);
+        return cut(line, separator == ' ' ? SPACE : Pattern.compile(Pattern.quote(String.valueOf(separator))));
+    }
+
+    /** What cuts the line; a space stands for any white space. */
+    static char separator(String line, boolean decimalComma) {
         for (char separator : new char[] {';', '\t', ','}) {
             boolean usable = separator != ',' || !decimalComma;
             if (usable && line.indexOf(separator) >= 0) {
-                return cut(line, Pattern.compile(Pattern.quote(String.valueOf(separator))));
+                return separator;
             }
         }
-        return cut(line, SPACE);
+        return ' ';
     }
 
     private static List<String> cut(String line, Pattern separator) {

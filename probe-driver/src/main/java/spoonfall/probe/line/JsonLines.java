@@ -3,7 +3,9 @@ package spoonfall.probe.line;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.Optional;
@@ -13,14 +15,17 @@ import java.util.OptionalDouble;
 public final class JsonLines implements LineFormat {
     private static final int DEEPEST = 20;
     private static final ObjectMapper MAPPER = new ObjectMapper(JsonFactory.builder()
-            .streamReadConstraints(StreamReadConstraints.builder()
-                    .maxNestingDepth(DEEPEST)
-                    .maxNumberLength(60)
-                    .maxStringLength(LineSplitter.LONGEST)
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxNestingDepth(DEEPEST)
+                            .maxNumberLength(60)
+                            .maxStringLength(LineSplitter.LONGEST)
+                            .build())
+                    // Micro-controllers print NaN for an open sensor: it must be counted as that, not as noise.
+                    .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
+                    // A field that comes twice, or a second object, would be a choice between two temperatures.
+                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                     .build())
-            // Micro-controllers print NaN for an open sensor: it must be counted as that, not as noise.
-            .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
-            .build());
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
     private final String field;
     private final Meaning meaning;

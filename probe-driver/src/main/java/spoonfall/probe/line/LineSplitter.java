@@ -1,7 +1,7 @@
 package spoonfall.probe.line;
 
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
+import java.nio.CharBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.function.Consumer;
 
@@ -70,21 +70,22 @@ public final class LineSplitter {
         noise |= strange || b < 0;
         if (length < LONGEST) {
             line[length++] = b;
-        } else {
+        } else if (!overlong) {
             overlong = true;
+            lines.accept(new Line.TooLong(sample()));
         }
         boolean due = length == NOISE ? noise : strange && length > NOISE;
-        if (due && !overlong && !isText()) {
+        if (due && !overlong && !isText(false)) {
             lines.accept(new Line.NotText(sample()));
             reset();
+            // What follows is glued to the noise: half a number is a wrong temperature here too.
+            started = false;
         }
     }
 
     private void end(Consumer<Line> lines) {
-        if (length > 0 && started) {
-            if (overlong) {
-                lines.accept(new Line.TooLong(sample()));
-            } else if (!isText()) {
+        if (length > 0 && started && !overlong) {
+            if (!isText(true)) {
                 lines.accept(new Line.NotText(sample()));
             } else {
                 String text = text().strip();
@@ -102,26 +103,26 @@ public final class LineSplitter {
         noise = false;
     }
 
-    private boolean isText() {
+    /** Whether it is text; of a line that goes on, the last character may be cut. */
+    private boolean isText(boolean whole) {
         for (int i = 0; i < length; i++) {
             if (isStrange(line[i])) {
                 return false;
             }
         }
-        return isUtf8() || onlyDegreeSigns();
+        return isUtf8(whole) || onlyDegreeSigns();
     }
 
     private static boolean isStrange(byte b) {
         return (b >= 0 && b < ' ' && b != '\t') || b == 0x7f;
     }
 
-    private boolean isUtf8() {
-        try {
-            StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(line, 0, length));
-            return true;
-        } catch (CharacterCodingException e) {
-            return false;
-        }
+    private boolean isUtf8(boolean whole) {
+        ByteBuffer bytes = ByteBuffer.wrap(line, 0, length);
+        return !StandardCharsets.UTF_8
+                .newDecoder()
+                .decode(bytes, CharBuffer.allocate(length), whole)
+                .isError();
     }
 
     /** Whether the only bytes beyond ASCII are the degree signs of Latin-1, which many instruments send. */
@@ -136,7 +137,7 @@ public final class LineSplitter {
     }
 
     private String text() {
-        return new String(line, 0, length, isUtf8() ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1);
+        return new String(line, 0, length, isUtf8(true) ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1);
     }
 
     private String sample() {

@@ -35,6 +35,13 @@ public record Meaning(String description, Rule rule) {
                         LineFormat.Parsed.of(value, unit.or(() -> written).orElse(TemperatureUnit.C)));
     }
 
+    /** A temperature in the unit written behind it, else in {@code otherwise}. */
+    public static Meaning temperatureElse(TemperatureUnit otherwise) {
+        return new Meaning(
+                "in the unit it names, else " + otherwise.sign(),
+                (value, written, others) -> LineFormat.Parsed.of(value, written.orElse(otherwise)));
+    }
+
     /** The resistance of a platinum sensor in ohms. */
     public static Meaning platinum(Platinum sensor, String name) {
         return new Meaning(

@@ -6,11 +6,12 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Finds numbers in text. A digit that belongs to a name, as in {@code T1}, is not a number. */
+/** Finds numbers in text. A digit of a name, as in {@code T1}, is not a number, and neither is a percentage. */
 final class Numbers {
     private static final String VALUE =
             "[+-]?(?:\\d{1,40}(?:%s\\d{1,40})?(?:[eE][+-]?\\d{1,4})?|(?i:nan|inf(?:inity)?))";
-    private static final String UNIT = "(?:\\s*(?:°|º|deg(?:rees)?)?\\s*(?<unit>[CFKcfk])(?![A-Za-z0-9_]))?";
+    private static final String UNIT = "(?:\\s*(?:°|º|deg(?:rees)?)?\\s*"
+            + "(?<unit>℃|℉|(?:[CFKcfk]|(?i:celsius|fahrenheit|kelvin))(?![A-Za-z0-9_])))?";
     private static final Pattern WITH_POINT = pattern("\\.");
     private static final Pattern WITH_COMMA = pattern("[.,]");
 
@@ -26,7 +27,7 @@ final class Numbers {
 
     private static Pattern pattern(String decimal) {
         return Pattern.compile("(?<![A-Za-z0-9_.])(?<value>" + VALUE.formatted(decimal)
-                + ")(?![A-Za-z0-9_]*[0-9_]|[.]\\d)" + UNIT + "(?![A-Za-z_])");
+                + ")(?![A-Za-z0-9_]*[0-9_]|[.]\\d)" + UNIT + "(?![A-Za-z_]|\\s*%)");
     }
 
     static List<Found> in(String text, boolean decimalComma) {
@@ -34,7 +35,7 @@ final class Numbers {
         Matcher matcher = (decimalComma ? WITH_COMMA : WITH_POINT).matcher(text);
         while (matcher.find()) {
             Optional<TemperatureUnit> unit =
-                    Optional.ofNullable(matcher.group("unit")).flatMap(TemperatureUnit::of);
+                    Optional.ofNullable(matcher.group("unit")).flatMap(TemperatureUnit::written);
             found.add(new Found(value(matcher.group("value").replace(',', '.')), unit));
         }
         return found;

@@ -4,11 +4,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import spoonfall.probe.Reading;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Finds out how to read a device from the first lines it sends, says why, and refuses to guess between two
@@ -17,14 +17,21 @@ import spoonfall.probe.Reading;
 public final class Recogniser {
     private static final double MOST = 0.8;
     private static final int MOST_LINES = 500;
-    private static final double SURELY_F = 130;
-    private static final double SURELY_K = 250;
+    private static final double FEW_STRANGE = 0.25;
+
+    /** So many lines that all have a name of their own are numbered, and no sensors. */
+    private static final int NUMBERED = 5;
+
+    private static final Pattern LABEL = Pattern.compile("\\W*([A-Za-z][\\w .-]*?)\\s*[:=].*");
 
     private final String port;
     private final int baud;
     private final Optional<TemperatureUnit> givenUnit;
     private final List<String> lines = new ArrayList<>();
     private int noise;
+    private int overlong;
+    private long bytes;
+    private long strangeBytes;
 
     /** What came of listening. */
     public sealed interface Verdict {
@@ -64,19 +71,39 @@ public final class Recogniser {
             if (lines.size() < MOST_LINES) {
                 lines.add(text.text());
             }
+        } else if (line instanceof LineSplitter.Line.TooLong) {
+            overlong++;
         } else {
             noise++;
         }
     }
 
+    /** Takes the first {@code count} bytes that came, whether or not they make up lines. */
+    public void hear(byte[] came, int count) {
+        bytes += count;
+        for (int i = 0; i < count; i++) {
+            boolean text = (came[i] >= ' ' && came[i] < 0x7f) || came[i] == '\n' || came[i] == '\r' || came[i] == '\t';
+            strangeBytes += text ? 0 : 1;
+        }
+    }
+
     /** What the lines so far say. */
     public Verdict verdict() {
-        if (lines.isEmpty() && noise == 0) {
-            return new Verdict.Refused(port + " is open but sends nothing. Is the thermometer switched on?", false);
-        }
-        if (noise > lines.size()) {
+        if (noise > lines.size() || (lines.isEmpty() && strangeBytes > FEW_STRANGE * bytes)) {
             return refuse(port + " sends bytes that are no text at " + baud + " baud. Try another rate, such as text:"
                     + port + ",baud=" + otherBaud());
+        }
+        if (lines.isEmpty() && overlong > 0) {
+            return refuse(port + " sends a line longer than " + LineSplitter.LONGEST
+                    + " bytes, which is no reading. Set it to end each reading with a line end");
+        }
+        if (lines.isEmpty() && bytes > 0) {
+            return refuse(port + " sends bytes but no whole line so far, at " + baud
+                    + " baud. If it sends more often than every few seconds, try another rate, such as text:" + port
+                    + ",baud=" + otherBaud());
+        }
+        if (lines.isEmpty()) {
+            return new Verdict.Refused(port + " is open but sends nothing. Is the thermometer switched on?", false);
         }
         List<JsonNode> objects =
                 lines.stream().map(JsonLines::object).flatMap(Optional::stream).toList();
@@ -90,23 +117,21 @@ public final class Recogniser {
     private Verdict json(List<JsonNode> objects) {
         Map<String, List<Double>> fields = new LinkedHashMap<>();
         objects.forEach(object -> collect("", object, fields));
-        fields.values().removeIf(values -> !plausible(values));
-        if (fields.isEmpty()) {
+        Candidates candidates = new Candidates();
+        fields.forEach((name, values) -> candidates.add(name, name, values, Optional.empty()));
+        if (candidates.isEmpty()) {
             return refuse(port + " sends JSON without a field that could be a temperature, such as "
                     + shortened(lines.get(lines.size() - 1)));
         }
-        List<String> named =
-                fields.keySet().stream().filter(Recogniser::saysTemperature).toList();
-        if (fields.size() > 1 && named.size() != 1) {
-            return refuse("Several fields could be the temperature: " + examples(fields) + ". Name one: json:" + port
-                    + ",field=" + fields.keySet().iterator().next());
+        Optional<Candidates.One> chosen = candidates.chosen();
+        if (chosen.isEmpty()) {
+            return refuse("Several fields could be the temperature: " + candidates.examples() + ". Name one: json:"
+                    + port + ",field=" + candidates.firstKey());
         }
-        String field =
-                named.size() == 1 ? named.get(0) : fields.keySet().iterator().next();
-        Guess unit = guess(fields.getOrDefault(field, List.of()), Optional.empty());
+        UnitGuess unit = UnitGuess.of(givenUnit, chosen.get());
         return new Verdict.Recognised(
-                new JsonLines(field, Optional.of(unit.unit())),
-                "JSON lines; the temperature is field " + field + ", in " + unit.why());
+                new JsonLines(chosen.get().key(), unit.meaning()),
+                "JSON lines; the temperature is field " + chosen.get().key() + ", in " + unit.why());
     }
 
     private static void collect(String prefix, JsonNode object, Map<String, List<Double>> fields) {
@@ -147,65 +172,82 @@ public final class Recogniser {
     }
 
     private Verdict oneNumber(List<String> usual, boolean comma) {
-        List<Numbers.Found> numbers =
-                usual.stream().map(line -> Numbers.in(line, comma).get(0)).toList();
-        Guess unit = guess(
-                numbers.stream().map(Numbers.Found::value).toList(),
-                numbers.stream().flatMap(n -> n.unit().stream()).findFirst());
+        Map<String, List<Numbers.Found>> byLabel = new LinkedHashMap<>();
+        for (String line : usual) {
+            Matcher label = LABEL.matcher(line);
+            byLabel.computeIfAbsent(label.matches() ? label.group(1) : "", n -> new ArrayList<>())
+                    .add(Numbers.in(line, comma).get(0));
+        }
+        boolean numbered = byLabel.size() == usual.size() && usual.size() >= NUMBERED;
+        if (byLabel.size() > 1 && !byLabel.containsKey("") && !numbered) {
+            Candidates candidates = new Candidates();
+            byLabel.forEach((label, numbers) -> candidates.addFound(label, label, numbers));
+            return chosenOf("names", candidates, usual, comma);
+        }
+        UnitGuess unit = UnitGuess.of(
+                givenUnit,
+                Candidates.One.of(
+                        "",
+                        byLabel.keySet().iterator().next(),
+                        byLabel.values().stream().flatMap(List::stream).toList()));
         return new Verdict.Recognised(
-                new TextLines(Optional.empty(), Optional.of(unit.unit()), comma),
+                new TextLines(Optional.empty(), unit.meaning(), comma),
                 "One number a line" + (comma ? " with a decimal comma" : "") + ", in " + unit.why());
     }
 
     private Verdict columns(List<String> usual, boolean comma) {
-        List<String> heading = heading(comma);
-        Map<String, List<Double>> candidates = new LinkedHashMap<>();
-        List<String> withUnit = new ArrayList<>();
-        Optional<TemperatureUnit> writtenUnit = Optional.empty();
-        int width = Columns.of(usual.get(usual.size() - 1), comma).size();
+        String last = usual.get(usual.size() - 1);
+        int width = Columns.of(last, comma).size();
+        List<String> heading = heading(Columns.separator(last, comma), width, comma);
+        Candidates candidates = new Candidates();
         for (int i = 0; i < width; i++) {
-            List<Double> values = new ArrayList<>();
-            Optional<TemperatureUnit> unit = Optional.empty();
+            List<Numbers.Found> numbers = new ArrayList<>();
             for (String line : usual) {
                 List<String> cells = Columns.of(line, comma);
                 List<Numbers.Found> found = i < cells.size() ? Numbers.in(cells.get(i), comma) : List.of();
                 if (found.size() == 1) {
-                    values.add(found.get(0).value());
-                    unit = unit.or(found.get(0)::unit);
+                    numbers.add(found.get(0));
                 }
             }
-            if (values.size() >= MOST * usual.size() && plausible(values)) {
-                String name = i < heading.size() ? heading.get(i) : String.valueOf(i + 1);
-                candidates.put(name, values);
-                if (unit.isPresent() || saysTemperature(name)) {
-                    withUnit.add(name);
-                    writtenUnit = unit;
-                }
+            String number = String.valueOf(i + 1);
+            String title = i < heading.size() && !heading.get(i).isBlank() ? heading.get(i) : number;
+            if (numbers.size() >= MOST * usual.size()) {
+                candidates.addFound(number, title, numbers);
             }
         }
+        return chosenOf("columns", candidates, usual, comma);
+    }
+
+    /** Reads the one candidate that can be told to be the temperature, or refuses. */
+    private Verdict chosenOf(String what, Candidates candidates, List<String> usual, boolean comma) {
         if (candidates.isEmpty()) {
             return refuse(port + " sends several numbers a line and none is always a temperature, such as "
                     + shortened(usual.get(usual.size() - 1)));
         }
-        if (candidates.size() > 1 && withUnit.size() != 1) {
-            return refuse("Several columns could be the temperature: " + examples(candidates) + ". Name one: text:"
-                    + port + ",column=" + candidates.keySet().iterator().next());
+        Optional<Candidates.One> chosen = candidates.chosen();
+        if (chosen.isEmpty()) {
+            return refuse("Several " + what + " could be the temperature: " + candidates.examples()
+                    + ". Name one: text:" + port + ",column=" + candidates.firstKey());
         }
-        String column = withUnit.size() == 1
-                ? withUnit.get(0)
-                : candidates.keySet().iterator().next();
-        Guess unit = guess(candidates.getOrDefault(column, List.of()), writtenUnit);
-        String why = withUnit.size() == 1 ? "the only one that says it is a temperature" : "the only one that could be";
+        UnitGuess unit = UnitGuess.of(givenUnit, chosen.get());
+        String why =
+                chosen.get().saysSo() ? "the only one that says it is a temperature" : "the only one that could be";
         return new Verdict.Recognised(
-                new TextLines(Optional.of(column), Optional.of(unit.unit()), comma),
-                "Several columns; the temperature is column " + column + ", " + why + ", in " + unit.why());
+                new TextLines(Optional.of(chosen.get().key()), unit.meaning(), comma),
+                "Several " + what + "; the temperature is column "
+                        + chosen.get().title() + ", " + why + ", in " + unit.why());
     }
 
-    private List<String> heading(boolean comma) {
+    /**
+     * The titles of the columns. Words between spaces are not believed, for a banner such as {@code
+     * Temperature logger} looks the same.
+     */
+    private List<String> heading(char separator, int width, boolean comma) {
         return lines.stream()
                 .filter(line -> Numbers.in(line, comma).isEmpty())
+                .filter(line -> separator != ' ' && Columns.separator(line, comma) == separator)
                 .map(line -> Columns.of(line, comma))
-                .filter(cells -> cells.size() > 1)
+                .filter(cells -> cells.size() == width)
                 .findFirst()
                 .orElse(List.of());
     }
@@ -218,50 +260,6 @@ public final class Recogniser {
                                 .count()
                         >= MOST * lines.size()
                 && lines.stream().allMatch(line -> line.indexOf(',') == line.lastIndexOf(',') || line.contains(";"));
-    }
-
-    private record Guess(TemperatureUnit unit, String why) {}
-
-    private Guess guess(List<Double> values, Optional<TemperatureUnit> written) {
-        if (givenUnit.isPresent()) {
-            return new Guess(givenUnit.get(), givenUnit.get().sign() + " as you said");
-        }
-        if (written.isPresent()) {
-            return new Guess(written.get(), written.get().sign() + " as it says");
-        }
-        double[] sorted = values.stream()
-                .mapToDouble(v -> v)
-                .filter(Double::isFinite)
-                .sorted()
-                .toArray();
-        double middle = sorted.length == 0 ? 0 : sorted[sorted.length / 2];
-        if (middle > SURELY_K) {
-            return new Guess(TemperatureUnit.K, "K, since no pan is that hot in °C or °F");
-        }
-        if (middle > SURELY_F) {
-            return new Guess(TemperatureUnit.F, "°F, since no pan of preserve is that hot in °C");
-        }
-        return new Guess(TemperatureUnit.C, "°C, since it names no unit (if that is wrong, add unit=F)");
-    }
-
-    private static boolean plausible(List<Double> values) {
-        return values.stream().allMatch(v -> v.isNaN() || (v >= Reading.LOWEST_C && v <= Reading.HIGHEST_C))
-                && values.stream().anyMatch(v -> !v.isNaN());
-    }
-
-    private static boolean saysTemperature(String name) {
-        String lower = name.toLowerCase(Locale.ROOT);
-        return lower.contains("temp") || lower.endsWith("_c") || lower.endsWith("_f") || lower.endsWith("celsius");
-    }
-
-    private static String examples(Map<String, List<Double>> candidates) {
-        StringBuilder text = new StringBuilder();
-        candidates.forEach((name, values) -> text.append(text.isEmpty() ? "" : ", ")
-                .append(name)
-                .append(" (")
-                .append(values.get(values.size() - 1))
-                .append(')'));
-        return text.toString();
     }
 
     private static String shortened(String line) {

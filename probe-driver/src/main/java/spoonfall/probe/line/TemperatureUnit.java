@@ -2,6 +2,8 @@ package spoonfall.probe.line;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The unit in which a probe speaks. */
 public enum TemperatureUnit {
@@ -27,6 +29,11 @@ public enum TemperatureUnit {
         }
     };
 
+    private static final Pattern IN_NAME = Pattern.compile(".*(?<word>(?i:celsius|fahrenheit|kelvin)).*"
+            + "|.*[(\\[°](?<bracketed>[CFKcfk])[)\\]]?"
+            + "|.*(?i:temp).*[_ -](?<apart>[CFKcfk])"
+            + "|.*(?i:temp|temperature)(?<last>[CFK])");
+
     private final String sign;
 
     TemperatureUnit(String sign) {
@@ -39,6 +46,29 @@ public enum TemperatureUnit {
     /** How the unit is written. */
     public String sign() {
         return sign;
+    }
+
+    /** The unit of a letter, a word or a sign, such as {@code F}, {@code fahrenheit} or {@code ℉}. */
+    static Optional<TemperatureUnit> written(String text) {
+        return switch (text) {
+            case "℃" -> Optional.of(C);
+            case "℉" -> Optional.of(F);
+            default -> of(text.substring(0, 1));
+        };
+    }
+
+    /** The unit that the name of a column or a field says, as {@code temp_f} or {@code Temperature (°F)} does. */
+    public static Optional<TemperatureUnit> inName(String name) {
+        Matcher matcher = IN_NAME.matcher(name.strip());
+        if (!matcher.matches()) {
+            return Optional.empty();
+        }
+        for (String group : new String[] {"word", "bracketed", "apart", "last"}) {
+            if (matcher.group(group) != null) {
+                return written(matcher.group(group));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The unit of a letter, in either case. */

@@ -62,6 +62,9 @@ public final class TextLines implements LineFormat {
 
     /** The text of a column, by number, heading, or the name before its value. */
     private Optional<String> cell(String name, String line, List<String> cells) {
+        if (name.isBlank()) {
+            return Optional.empty();
+        }
         if (name.chars().allMatch(Character::isDigit)) {
             int index = name.length() > 4 ? 0 : Integer.parseInt(name);
             return index >= 1 && index <= cells.size() ? Optional.of(cells.get(index - 1)) : Optional.empty();

@@ -6,9 +6,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Puts the serial library's native part into a folder that only this user can write. Left to itself the
@@ -20,6 +23,9 @@ final class NativeLibrary {
     private static final String PROPERTY = "jSerialComm.library.path";
     private static final List<String> ARCHITECTURES =
             List.of("x86_64", "x86", "armv8_64", "armv8_32", "armv7hf", "armv6hf", "armv5", "ppc64le");
+
+    private static final FileAttribute<Set<PosixFilePermission>> OURS_ALONE =
+            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------"));
 
     private static boolean ready;
 
@@ -33,6 +39,9 @@ final class NativeLibrary {
         }
         try {
             Path folder = cacheFolder();
+            Files.createDirectories(folder, OURS_ALONE);
+            // It may have been there before, open to others.
+            Files.setPosixFilePermissions(folder, OURS_ALONE.value());
             for (String architecture : ARCHITECTURES) {
                 unpack(folder, "Linux/" + architecture + "/" + FILE);
             }
@@ -64,9 +73,7 @@ final class NativeLibrary {
             if (Files.exists(file) && Arrays.equals(Files.readAllBytes(file), wanted)) {
                 return;
             }
-            Files.createDirectories(
-                    file.getParent(),
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
+            Files.createDirectories(file.getParent(), OURS_ALONE);
             Path part = Files.createTempFile(file.getParent(), FILE, ".part");
             Files.write(part, wanted);
             Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

@@ -3,6 +3,7 @@ package spoonfall.probe.serial;
 import com.fazecast.jSerialComm.SerialPort;
 import com.fazecast.jSerialComm.SerialPortInvalidPortException;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 
 /** One opening of a serial port: from the plug to the unplug. */
 public final class SerialLink implements AutoCloseable {
@@ -22,11 +23,13 @@ public final class SerialLink implements AutoCloseable {
      * @throws IOException with one line that names the port, what is wrong and the way out
      */
     public static SerialLink open(SerialSettings settings) throws IOException {
-        NativeLibrary.prepare();
         SerialPort port;
         try {
+            NativeLibrary.prepare();
             // Anew on every attempt: a link is resolved here, once.
             port = SerialPort.getCommPort(settings.path());
+        } catch (UncheckedIOException e) {
+            throw new IOException(settings.path() + ": " + e.getMessage(), e);
         } catch (SerialPortInvalidPortException e) {
             throw new IOException(Trouble.notOpened(settings.path(), 0), e);
         }

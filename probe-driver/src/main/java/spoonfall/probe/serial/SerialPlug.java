@@ -33,6 +33,10 @@ final class SerialPlug {
                 try (SerialLink open = SerialLink.open(settings)) {
                     link.set(open);
                     session.use(open);
+                } catch (RuntimeException e) {
+                    // A fault of ours: the thread ends, but whoever waits for readings hears of it first.
+                    trouble.accept(settings.path() + " can no longer be read: " + e + ". Start Spoonfall again");
+                    throw e;
                 } catch (IOException e) {
                     trouble.accept(e.getMessage() == null ? Trouble.unplugged(settings.path()) : e.getMessage());
                 }

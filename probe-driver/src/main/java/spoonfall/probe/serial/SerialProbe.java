@@ -111,6 +111,7 @@ public final class SerialProbe implements Probe {
                 continue;
             }
             Recogniser listening = recogniser;
+            listening.hear(buffer, count);
             splitter.feed(buffer, count, line -> {
                 listening.hear(line);
                 if (heard.size() == HEARD_MOST) {

@@ -1,10 +1,13 @@
 package spoonfall.probe.serial;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Says why a port cannot be used, and the way out. */
 final class Trouble {
+    private static final Path TERMINALS = Path.of("/sys/class/tty");
+    private static final Path PSEUDO_TERMINALS = Path.of("/dev/pts");
     private static final int EACCES = 13;
     private static final int EIO = 5;
     private static final int ENXIO = 6;
@@ -37,7 +40,7 @@ final class Trouble {
         if (errno == EACCES || !Files.isReadable(file) || !Files.isWritable(file)) {
             return notAllowed(path);
         }
-        if (Files.isRegularFile(file) || Files.isDirectory(file)) {
+        if (!isTerminal(file)) {
             return path + " is not a serial port. \"spoonfall ports\" lists the ports.";
         }
         if (errno == EIO || errno == ENXIO || errno == ENODEV) {
@@ -45,5 +48,20 @@ final class Trouble {
         }
         // The library locks what it opens, and its error number for a lock that is held is not to be relied on.
         return inUse(path);
+    }
+
+    /** Whether it is a terminal, as far as the system says. */
+    private static boolean isTerminal(Path file) {
+        if (Files.isRegularFile(file) || Files.isDirectory(file)) {
+            return false;
+        }
+        try {
+            Path device = file.toRealPath();
+            return !Files.isDirectory(TERMINALS)
+                    || device.startsWith(PSEUDO_TERMINALS)
+                    || Files.exists(TERMINALS.resolve(String.valueOf(device.getFileName())));
+        } catch (IOException e) {
+            return true; // it went away while we looked; the next attempt says so
+        }
     }
 }

@@ -1,5 +1,6 @@
 package spoonfall.probe.trace;
 
+import java.io.BufferedReader;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.Reader;
@@ -14,6 +15,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVPrinter;
@@ -47,7 +49,7 @@ final class TraceFile {
                 throw new TraceException(csv + " is larger than 64 MiB; a cook never is. Cut it in pieces");
             }
             TraceInfo info = TraceMetadata.readBeside(csv);
-            try (Reader reader = Files.newBufferedReader(csv, StandardCharsets.UTF_8);
+            try (Reader reader = withoutMark(Files.newBufferedReader(csv, StandardCharsets.UTF_8));
                     CSVParser parser = READ.parse(reader)) {
                 return rows(csv, parser).build(info);
             }
@@ -60,6 +62,15 @@ final class TraceFile {
         } catch (IllegalArgumentException e) {
             throw new TraceException(csv + " is not a CSV file with a heading: " + oneLine(e), e);
         }
+    }
+
+    /** Passes over a byte order mark, which spreadsheets put at the beginning. */
+    private static Reader withoutMark(BufferedReader reader) throws IOException {
+        reader.mark(1);
+        if (reader.read() != '\ufeff') {
+            reader.reset();
+        }
+        return reader;
     }
 
     private static Trace.Builder rows(Path csv, CSVParser parser) {
@@ -103,10 +114,14 @@ final class TraceFile {
     }
 
     private static int column(Path csv, List<String> names, String wanted) {
-        for (int i = 0; i < names.size(); i++) {
-            if (names.get(i).equalsIgnoreCase(wanted)) {
-                return i;
-            }
+        int[] places = IntStream.range(0, names.size())
+                .filter(i -> names.get(i).equalsIgnoreCase(wanted))
+                .toArray();
+        if (places.length > 1) {
+            throw new TraceException(csv + " has several columns " + wanted + "; keep one of them");
+        }
+        if (places.length == 1) {
+            return places[0];
         }
         throw new TraceException(csv + " has no column " + wanted + "; a trace needs the heading " + TraceMetadata.TIME
                 + "," + TraceMetadata.TEMPERATURE);
@@ -115,8 +130,11 @@ final class TraceFile {
     private static double number(Path csv, long line, String column, String cell) {
         try {
             double value = Double.parseDouble(cell);
-            if (Double.isFinite(value)) {
+            if (Double.isFinite(value) && !isJavaOnly(cell)) {
                 return value;
+            }
+            if (Double.isFinite(value)) {
+                throw new NumberFormatException(cell);
             }
         } catch (NumberFormatException e) {
             throw new TraceException(
@@ -125,12 +143,19 @@ final class TraceFile {
         throw at(csv, line, "has " + shortened(cell) + " as " + column + "; leave it empty for a lost reading");
     }
 
+    /** Java reads hexadecimal numbers and a final d or f, so 209.1F would become a temperature in °C. */
+    private static boolean isJavaOnly(String cell) {
+        char last = cell.charAt(cell.length() - 1);
+        return (last != '.' && !Character.isDigit(last)) || cell.indexOf('x') >= 0 || cell.indexOf('X') >= 0;
+    }
+
     private static TraceException at(Path csv, long line, String what) {
         return new TraceException(csv + ", line " + line + " " + what);
     }
 
     private static String shortened(String cell) {
-        return cell.length() > 30 ? cell.substring(0, 29) + "…" : cell;
+        String line = cell.replaceAll("\\p{Cntrl}", "·");
+        return line.length() > 30 ? line.substring(0, 29) + "…" : line;
     }
 
     private static String oneLine(Exception e) {

@@ -48,6 +48,9 @@ final class TraceMetadata {
             throw new TraceException(
                     file + ", line " + e.getLocation().getLineNr() + " is not JSON: " + e.getOriginalMessage(), e);
         }
+        if (root == null || !root.isObject()) {
+            throw new TraceException(file + " must be a JSON object, such as {\"dc:title\": \"A cook\"}");
+        }
         return info(file, root, String.valueOf(csv.getFileName()));
     }
 
@@ -55,15 +58,33 @@ final class TraceMetadata {
         return new TraceInfo(
                 root.path("dc:title").asText(name),
                 root.path("dc:description").asText(""),
-                root.path(OURS + "provenance").asText("recorded"),
+                provenance(file, root),
                 number(file, root, "elevationM"),
                 number(file, root, "pressurePa"),
                 number(file, root, "riseC"),
-                root.path(OURS + "seed").canConvertToLong() && root.has(OURS + "seed")
-                        ? OptionalLong.of(root.path(OURS + "seed").longValue())
-                        : OptionalLong.empty(),
+                seed(file, root),
                 startedAt(file, root),
                 labels(file, root));
+    }
+
+    private static String provenance(Path file, JsonNode root) {
+        JsonNode node = root.path(OURS + "provenance");
+        String provenance = node.asText("recorded");
+        if (!provenance.equals("recorded") && !provenance.equals("simulated")) {
+            throw new TraceException(file + ": " + OURS + "provenance must be recorded or simulated, not " + node);
+        }
+        return provenance;
+    }
+
+    private static OptionalLong seed(Path file, JsonNode root) {
+        JsonNode node = root.path(OURS + "seed");
+        if (node.isMissingNode()) {
+            return OptionalLong.empty();
+        }
+        if (!node.isIntegralNumber() || !node.canConvertToLong()) {
+            throw new TraceException(file + ": " + OURS + "seed must be a whole number, not " + node);
+        }
+        return OptionalLong.of(node.longValue());
     }
 
     private static OptionalDouble number(Path file, JsonNode root, String name) {
@@ -92,7 +113,11 @@ final class TraceMetadata {
 
     private static List<TraceInfo.Label> labels(Path file, JsonNode root) {
         List<TraceInfo.Label> labels = new ArrayList<>();
-        for (JsonNode label : root.path(OURS + "labels")) {
+        JsonNode list = root.path(OURS + "labels");
+        if (!list.isMissingNode() && !list.isArray()) {
+            throw new TraceException(file + ": " + OURS + "labels must be a list, not " + list);
+        }
+        for (JsonNode label : list) {
             if (!label.path("t").isNumber() || !label.path("what").isTextual()) {
                 throw new TraceException(file + ": a label needs a number t and a word what, not " + label);
             }

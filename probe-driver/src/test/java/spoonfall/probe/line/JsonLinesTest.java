@@ -50,4 +50,11 @@ final class JsonLinesTest {
     void aBombOfBrackets_isNoNumber() {
         assertThat(temp.parse("{\"temp\":" + "[".repeat(4000)).quality()).isEqualTo(Quality.NO_NUMBER);
     }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"{\"temp\": 98.4, \"temp\": 23.1}", "{\"temp\": 98.4} {\"temp\": 23.1}", "{\"temp\": 98.4}x"})
+    void twoAnswersInALine_areNotChosenBetween(String line) {
+        assertThat(temp.parse(line).quality()).isEqualTo(Quality.NO_NUMBER);
+    }
 }

@@ -94,4 +94,35 @@ final class LineSplitterTest {
         }
         assertThat(pieces).as("seed %d", seed).isEqualTo(split(bytes));
     }
+
+    @Test
+    void whatIsGluedToNoise_isNotTakenForAWholeLine() {
+        byte[] noise = new byte[199];
+        Arrays.fill(noise, (byte) 0xf3);
+        List<Line> lines = new ArrayList<>();
+        LineSplitter splitter = new LineSplitter();
+        for (byte[] part : List.of(bytes("\n"), noise, bytes("98.4\n99.1\n"))) {
+            splitter.feed(part, part.length, lines::add);
+        }
+        assertThat(lines).hasSize(2);
+        assertThat(lines.get(0)).isInstanceOf(Line.NotText.class);
+        assertThat(lines.get(1)).isEqualTo(new Line.Text("99.1"));
+    }
+
+    @Test
+    void aLineWithoutEnd_isReportedOnceWhileItGoesOn() {
+        assertThat(split("\n" + "7".repeat(100_000))).singleElement().isInstanceOf(Line.TooLong.class);
+        assertThat(split("7".repeat(100_000))).singleElement().isInstanceOf(Line.TooLong.class);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {195, 196, 197, 198, 199, 200, 201})
+    void aLongLine_isTextWhereverItsDegreeSignStands(int before) {
+        String line = "a".repeat(before) + "°C 98.4";
+        assertThat(split("\n" + line + "\n")).containsExactly(new Line.Text(line));
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
 }

@@ -36,14 +36,23 @@ final class TextLinesTest {
                 "-5.5|-5.5",
                 "9.84e1|98.4",
                 "98.4C|98.4",
-                "ch2> 98.4|98.4"
+                "ch2> 98.4|98.4",
+                "209.12 Fahrenheit|98.4",
+                "209.12 degrees fahrenheit|98.4",
+                "98.4 Celsius|98.4",
+                "371.55 kelvin|98.4",
+                "209.12℉|98.4",
+                "98.4℃|98.4",
+                "98.4 C, 45 %|98.4"
             })
     void theOnlyNumberOfALine_isItsTemperature(String line, double expectedC) {
         assertThat(read(oneNumber, line)).isEqualTo(expectedC, EXACT);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "OK", "T1", "98.4 23.1", "12:30:05 98.4", "v1.2.3 ready", "0x62", "98.4.1"})
+    @ValueSource(
+            strings = {"", "OK", "T1", "98.4 23.1", "12:30:05 98.4", "v1.2.3 ready", "0x62", "98.4.1", "RH 45 %", "45%"
+            })
     void aLineWithNoNumberOrSeveral_isNotGuessedAt(String line) {
         assertThat(oneNumber.parse(line).quality()).isEqualTo(Quality.NO_NUMBER);
     }
@@ -93,5 +102,11 @@ final class TextLinesTest {
     void theUnitOfTheOption_winsOverTheLine() {
         TextLines fahrenheit = new TextLines(Optional.empty(), Optional.of(TemperatureUnit.F), false);
         assertThat(read(fahrenheit, "209.12")).isEqualTo(98.4, EXACT);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", " ", "0", "99999999999"})
+    void aColumnThatIsNone_isNoNumberAndNoException(String name) {
+        assertThat(column(name).parse("98.4,23.1").quality()).isEqualTo(Quality.NO_NUMBER);
     }
 }

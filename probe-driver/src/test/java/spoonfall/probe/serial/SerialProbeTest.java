@@ -6,29 +6,35 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeSpec;
 import spoonfall.probe.Quality;
+import spoonfall.probe.line.LineFormat;
 
 final class SerialProbeTest {
     @TempDir
     Path folder = Path.of("");
 
-    @Test
-    void aDevice_isLostOnceAndFoundAgainWithinTwoSecondsUnderAnotherName() throws IOException {
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"text:%s|%s", "json:%s,field=temp|{\"temp\": %s}", "auto:%s|T: %s C", "auto:%s|{\"temp\": %s}"})
+    void aDevice_isLostOnceAndFoundAgainWithinTwoSecondsUnderAnotherName(String spec, String form) throws IOException {
         Path link = folder.resolve("thermometer");
         PseudoTerminal first = PseudoTerminal.open();
         Files.createSymbolicLink(link, first.path());
         Hearing hearing = new Hearing();
-        try (Probe probe = ProbeSpec.parse("text:" + link).open("pan", System::nanoTime)) {
+        try (Probe probe = ProbeSpec.parse(spec.formatted(link)).open("pan", System::nanoTime)) {
             probe.start(hearing);
-            Hearing.await("finding it", () -> hearing.found().size() == 1);
-            first.send("x\n98.4\n");
-            Hearing.await("a reading", () -> hearing.temperaturesC().size() == 1);
+            first.send("x\n" + form.formatted("98.4") + "\n\0\0garbage\n");
+            Hearing.await("a reading", () -> hearing.readings().size() == 2);
             first.close();
             Hearing.await("losing it", () -> !hearing.lost().isEmpty());
             assertThat(hearing.lost().get(0)).startsWith(link.toString()).contains("unplugged");
@@ -38,11 +44,24 @@ final class SerialProbeTest {
                 long back = System.nanoTime();
                 Hearing.await("finding it again", () -> hearing.found().size() == 2);
                 assertThat(Duration.ofNanos(System.nanoTime() - back)).isLessThan(Duration.ofSeconds(2));
-                second.send("4\n99.1\n");
+                second.send("4\n" + form.formatted("99.1") + "\n");
                 Hearing.await("its reading", () -> hearing.temperaturesC().size() == 2);
                 assertThat(hearing.temperaturesC()).containsExactly(98.4, 99.1);
+                assertThat(hearing.readings()).isSortedAccordingTo((a, b) -> Long.compare(a.atNanos(), b.atNanos()));
                 assertThat(hearing.lost()).hasSize(1);
             }
+        }
+    }
+
+    @Test
+    void aSlowDeviceAtAWrongRate_isNotSaidToBeSilent() {
+        Hearing hearing = new Hearing();
+        try (PseudoTerminal line = PseudoTerminal.open();
+                Probe probe = ProbeSpec.parse("auto:" + line.path()).open("pan", System::nanoTime)) {
+            probe.start(hearing);
+            line.send(new byte[] {(byte) 0xf3, (byte) 0x81, 7, (byte) 0xf3, 9, (byte) 0x99});
+            Hearing.await("a refusal", () -> !hearing.lost().isEmpty());
+            assertThat(hearing.lost().get(0)).contains("no text at 9600 baud", "baud=115200");
         }
     }
 
@@ -133,6 +152,48 @@ final class SerialProbeTest {
                             Quality.NO_NUMBER,
                             Quality.TOO_LONG,
                             Quality.GOOD);
+        }
+    }
+
+    @Test
+    void aDeviceThatIsNoSerialPort_isNotCalledInUse() {
+        Hearing hearing = new Hearing();
+        try (Probe probe = ProbeSpec.parse("text:/dev/null").open("pan", System::nanoTime)) {
+            probe.start(hearing);
+            Hearing.await("trouble", () -> !hearing.lost().isEmpty());
+            assertThat(hearing.lost().get(0)).startsWith("/dev/null is not a serial port");
+        }
+    }
+
+    @Test
+    void aFormatThatFails_isSaidBeforeTheThreadEnds() {
+        LineFormat broken = new LineFormat() {
+            @Override
+            public Parsed parse(String line) {
+                throw new IllegalStateException("broken");
+            }
+
+            @Override
+            public String description() {
+                return "a format that fails";
+            }
+        };
+        Hearing hearing = new Hearing();
+        try (PseudoTerminal line = PseudoTerminal.open();
+                Probe probe = new SerialProbe(
+                        "pan",
+                        SerialSettings.defaults(line.path().toString()),
+                        Optional.of(broken),
+                        Optional.empty(),
+                        System::nanoTime)) {
+            probe.start(hearing);
+            Hearing.await("finding it", () -> !hearing.found().isEmpty());
+            line.send("x\n98.4\n");
+            Hearing.await("trouble", () -> !hearing.lost().isEmpty());
+            assertThat(hearing.lost())
+                    .singleElement()
+                    .satisfies(said ->
+                            assertThat(said).startsWith(line.path().toString()).contains("broken"));
         }
     }
 }

@@ -83,7 +83,11 @@ final class TraceTest {
                 "elapsed_s,temperature_c\\n-1,20\\n|line 2: not a time",
                 "elapsed_s,temperature_c\\n0,999\\n|which no pan thermometer shows",
                 "elapsed_s,temperature_c\\n0\\n|line 2 has too few columns",
-                "elapsed_s,temperature_c\\n1e9,20\\n|more than 48 hours"
+                "elapsed_s,temperature_c\\n1e9,20\\n|more than 48 hours",
+                "elapsed_s,temperature_c\\n0,209.1F\\n|line 2: temperature_c is \"209.1F\", not a number",
+                "elapsed_s,temperature_c\\n0,0x1p3\\n|line 2: temperature_c is \"0x1p3\", not a number",
+                "elapsed_s,temperature_c\\n0,\"wa\\nrm\"\\n|temperature_c is \"wa·rm\", not a number",
+                "elapsed_s,temperature_c,temperature_c\\n0,20,30\\n|has several columns temperature_c"
             })
     void aWrongTrace_isNamedWithItsPlace(String text, String message) throws IOException {
         Path file = csv(text.replace("\\n", "\n"));
@@ -119,5 +123,33 @@ final class TraceTest {
         assertThatThrownBy(() -> Trace.read(file)).hasMessageContaining("riseC must be a number");
         Files.writeString(metadata, "{\"urn:spoonfall:startedAt\": \"soon\"}");
         assertThatThrownBy(() -> Trace.read(file)).hasMessageContaining("startedAt must be a time");
+    }
+
+    @Test
+    void aByteOrderMark_isPassedOver() throws IOException {
+        assertThat(Trace.read(csv("\ufeffelapsed_s,temperature_c\n0,20\n")).size())
+                .isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "[]|must be a JSON object",
+                "42|must be a JSON object",
+                "''|must be a JSON object",
+                "{\"urn:spoonfall:labels\": 5}|labels must be a list",
+                "{\"urn:spoonfall:seed\": \"x\"}|seed must be a whole number",
+                "{\"urn:spoonfall:seed\": 1.5}|seed must be a whole number",
+                "{\"urn:spoonfall:provenance\": \"maybe\"}|provenance must be recorded or simulated"
+            })
+    void metadataOfAWrongKind_isNamed(String json, String message) throws IOException {
+        Path file = csv("elapsed_s,temperature_c\n0,20\n");
+        Path metadata = Files.writeString(folder.resolve("cook.csv-metadata.json"), json);
+        assertThatThrownBy(() -> Trace.read(file))
+                .isInstanceOf(TraceException.class)
+                .hasMessageStartingWith(metadata.toString())
+                .hasMessageContaining(message)
+                .hasMessageNotContaining("\n");
     }
 }
