@@ -40,7 +40,8 @@ final class NativeLibrary {
         try {
             Path folder = cacheFolder();
             Files.createDirectories(folder, OURS_ALONE);
-            // It may have been there before, open to others.
+            // They may have been there before, open to others, who could put another library in their place.
+            Files.setPosixFilePermissions(parent(folder), OURS_ALONE.value());
             Files.setPosixFilePermissions(folder, OURS_ALONE.value());
             for (String architecture : ARCHITECTURES) {
                 unpack(folder, "Linux/" + architecture + "/" + FILE);
@@ -61,6 +62,11 @@ final class NativeLibrary {
                 ? Path.of(System.getProperty("user.home", "."), ".cache")
                 : Path.of(cache);
         return home.resolve("spoonfall").resolve("native");
+    }
+
+    private static Path parent(Path folder) {
+        Path parent = folder.getParent();
+        return parent == null ? folder : parent;
     }
 
     private static void unpack(Path folder, String name) throws IOException {
