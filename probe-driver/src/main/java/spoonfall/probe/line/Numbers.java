@@ -25,9 +25,11 @@ final class Numbers {
      */
     record Found(double value, Optional<TemperatureUnit> unit) {}
 
+    /** Neither a part of a number nor one that is glued to a name, a sign or another number is taken for one. */
     private static Pattern pattern(String decimal) {
-        return Pattern.compile("(?<![A-Za-z0-9_.])(?<value>" + VALUE.formatted(decimal)
-                + ")(?![A-Za-z0-9_]*[0-9_]|[.]\\d)" + UNIT + "(?![A-Za-z_]|\\s*%)");
+        String glued = "[A-Za-z0-9_]*[0-9_]|%s\\d|[+-]\\d".formatted(decimal);
+        return Pattern.compile("(?<!" + decimal + "|[A-Za-z0-9_]|[A-Za-z0-9_][+-])(?<value>" + VALUE.formatted(decimal)
+                + ")(?!" + glued + ")" + UNIT + "(?![A-Za-z_]|\\s*%)");
     }
 
     static List<Found> in(String text, boolean decimalComma) {

@@ -78,6 +78,26 @@ final class TextLinesTest {
         assertThat(read(second, "12;98,4;23,1")).isEqualTo(98.4, EXACT);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"98,4V", "45,5 %", "98,4x", "98,4.1"})
+    void aPartOfANumber_isNotReadForTheWhole(String line) {
+        TextLines comma = new TextLines(Optional.empty(), Optional.empty(), true);
+        assertThat(comma.parse(line).quality()).isEqualTo(Quality.NO_NUMBER);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"T1-5.3", "11-25", "2026-11-25", "98.4V", "98.4-2.1", "45.5 %"})
+    void aNumberGluedToSomethingElse_isNotATemperature(String line) {
+        assertThat(oneNumber.parse(line).quality()).isEqualTo(Quality.NO_NUMBER);
+    }
+
+    @Test
+    void aDateBeforeTheTemperature_isPassedOver() {
+        assertThat(read(oneNumber, "2026-11-25 98.4")).isEqualTo(98.4, EXACT);
+        assertThat(read(oneNumber, "T1 -5.3")).isEqualTo(-5.3, EXACT);
+        assertThat(read(oneNumber, "-5.3e-1")).isEqualTo(-0.53, EXACT);
+    }
+
     @Test
     void aNumberedColumn_isRead() {
         assertThat(read(column("2"), "1201,98.4,23.1")).isEqualTo(98.4, EXACT);
