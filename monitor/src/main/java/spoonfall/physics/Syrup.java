@@ -1,9 +1,8 @@
 package spoonfall.physics;
 
 /**
- * Boiling syrup. Its boiling point solves {@code psat(T) * aw(solids) = p}, where the water activity is
- * Norrish's: {@code ln aw = ln xw - (sum of sqrt(K_i) x_i)^2} over mole fractions, with K = 6.47 for sucrose
- * and 2.25 for glucose and fructose (constants from memory; the form as in Baeza et al. 2010).
+ * Boiling syrup. Its boiling point solves {@code psat(T) * aw(solids) = p}, with the saturation line of
+ * {@link Water} and the water activity of {@link Norrish}.
  *
  * <p>{@code solids} is the fraction of the mass that is dissolved sugar, 0 to {@link #MOST_SOLIDS}; {@code
  * inverted} is the share of that sugar, by mass, that acid and heat have split into glucose and fructose, 0 to 1.
@@ -15,12 +14,12 @@ public final class Syrup {
     /** The share that acid and heat have typically split in a marmalade near its setting point. */
     public static final double TYPICAL_INVERTED = 0.2;
 
-    private static final double SUCROSE_G_PER_MOL = 342.297;
-    private static final double HEXOSE_G_PER_MOL = 180.156;
-    private static final double WATER_G_PER_MOL = 18.015;
-    private static final double ROOT_K_SUCROSE = Math.sqrt(6.47);
-    private static final double ROOT_K_HEXOSE = Math.sqrt(2.25);
-    private static final double STEP = 1e-6;
+    /** Published tables differ among themselves as if their solids were this far apart (one standard deviation). */
+    private static final double TABLES_SOLIDS = 0.016;
+
+    /** And, in thin syrups, as if their thermometers were this many °C apart. */
+    private static final double TABLES_C = 0.14;
+
     private static final double CLOSE_C = 1e-10;
 
     private Syrup() {}
@@ -28,12 +27,7 @@ public final class Syrup {
     /** How much less readily water leaves than pure water would: 1 for water, falling with the solids. */
     public static double waterActivity(double solids, double inverted) {
         check(solids, inverted);
-        double sucroseMol = solids * (1 - inverted) / SUCROSE_G_PER_MOL;
-        double hexoseMol = solids * inverted / HEXOSE_G_PER_MOL;
-        double waterMol = (1 - solids) / WATER_G_PER_MOL;
-        double allMol = sucroseMol + hexoseMol + waterMol;
-        double pull = (ROOT_K_SUCROSE * sucroseMol + ROOT_K_HEXOSE * hexoseMol) / allMol;
-        return waterMol / allMol * Math.exp(-pull * pull);
+        return new Norrish(solids, inverted).activity();
     }
 
     /** The temperature in °C at which the syrup boils under {@code pressurePa}. */
@@ -48,9 +42,35 @@ public final class Syrup {
 
     /** How much the rise grows with the solids, in °C for a change of the fraction by 1. */
     public static double riseSlopeC(double pressurePa, double solids, double inverted) {
-        double low = Math.max(0, solids - STEP);
-        double high = Math.min(MOST_SOLIDS, solids + STEP);
-        return (boilingPointC(pressurePa, high, inverted) - boilingPointC(pressurePa, low, inverted)) / (high - low);
+        check(solids, inverted);
+        Norrish syrup = new Norrish(solids, inverted);
+        return slopeC(pressurePa / syrup.activity(), syrup.logSlopeBySolids(inverted));
+    }
+
+    /** How much the rise grows with the inverted share, in °C for a change of the share by 1. */
+    public static double riseByInvertedC(double pressurePa, double solids, double inverted) {
+        check(solids, inverted);
+        Norrish syrup = new Norrish(solids, inverted);
+        return slopeC(pressurePa / syrup.activity(), syrup.logSlopeByInverted(solids));
+    }
+
+    private static double slopeC(double waterPa, double activityLogSlope) {
+        return -waterPa * Water.boilingSlopeCPerPa(waterPa) * activityLogSlope;
+    }
+
+    /**
+     * How far to trust {@link #riseC}: one standard deviation in °C of the curve itself, from how far published
+     * tables lie from it (docs/science.md). It holds for a known {@code inverted}; for one that is only guessed,
+     * {@link #riseByInvertedC} times its doubt comes on top.
+     */
+    public static double doubtC(double pressurePa, double solids, double inverted) {
+        return Math.hypot(TABLES_C, TABLES_SOLIDS * riseSlopeC(pressurePa, solids, inverted));
+    }
+
+    /** How far to trust {@link #solids}, found from a rise: one standard deviation of the curve, as a fraction. */
+    public static double solidsDoubt(double pressurePa, double solids, double inverted) {
+        double slopeC = riseSlopeC(pressurePa, solids, inverted);
+        return Math.hypot(TABLES_C / slopeC, TABLES_SOLIDS);
     }
 
     /**
@@ -89,7 +109,7 @@ public final class Syrup {
         return solids;
     }
 
-    private static void check(double solids, double inverted) {
+    static void check(double solids, double inverted) {
         if (!(solids >= 0 && solids <= MOST_SOLIDS)) {
             throw new IllegalArgumentException("solids must be a fraction from 0 to 0.9, not " + solids);
         }

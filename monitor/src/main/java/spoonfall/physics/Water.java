@@ -36,13 +36,37 @@ public final class Water {
             throw new IllegalArgumentException(
                     "pressure must be 611.2 Pa to 22.064 MPa for water to boil, not " + pressurePa + " Pa");
         }
-        double beta = Math.sqrt(Math.sqrt(pressurePa / 1e6));
+        double theta = theta(pressurePa);
+        double sum = N[9] + theta;
+        return (sum - Math.sqrt(sum * sum - 4 * (N[8] + N[9] * theta))) / 2 - ZERO_C_K;
+    }
+
+    /**
+     * How much the boiling point grows with the pressure: the exact derivative of {@link #boilingPointC}.
+     *
+     * @param pressurePa air pressure at the pan, 611.2 Pa to 22.064 MPa
+     * @return °C per pascal
+     */
+    public static double boilingSlopeCPerPa(double pressurePa) {
+        double kelvin = boilingPointC(pressurePa) + ZERO_C_K;
+        double beta = beta(pressurePa);
+        double theta = theta(pressurePa);
+        double byBeta = theta * theta * (2 * beta + N[2]) + theta * (2 * N[0] * beta + N[3]) + 2 * N[1] * beta + N[4];
+        double byTheta = 2 * theta * (beta * beta + N[2] * beta + N[5]) + N[0] * beta * beta + N[3] * beta + N[6];
+        double thetaByPa = -byBeta / byTheta * beta / (4 * pressurePa);
+        return thetaByPa * (kelvin - N[9]) / (2 * kelvin - N[9] - theta);
+    }
+
+    private static double beta(double pressurePa) {
+        return Math.sqrt(Math.sqrt(pressurePa / 1e6));
+    }
+
+    private static double theta(double pressurePa) {
+        double beta = beta(pressurePa);
         double e = beta * beta + N[2] * beta + N[5];
         double f = N[0] * beta * beta + N[3] * beta + N[6];
         double g = N[1] * beta * beta + N[4] * beta + N[7];
-        double d = 2 * g / (-f - Math.sqrt(f * f - 4 * e * g));
-        double sum = N[9] + d;
-        return (sum - Math.sqrt(sum * sum - 4 * (N[8] + N[9] * d))) / 2 - ZERO_C_K;
+        return 2 * g / (-f - Math.sqrt(f * f - 4 * e * g));
     }
 
     /**

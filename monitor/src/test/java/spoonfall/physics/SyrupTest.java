@@ -114,9 +114,36 @@ final class SyrupTest {
     }
 
     @Test
-    void riseSlope_isTheRisesOwn() {
-        double across = (Syrup.riseC(ATM, 0.651, 0.2) - Syrup.riseC(ATM, 0.649, 0.2)) / 0.002;
-        assertThat(Syrup.riseSlopeC(ATM, 0.65, 0.2)).isEqualTo(across, Offset.offset(0.01));
+    void riseSlopes_areTheRisesOwn() {
+        // Against central differences, over every kitchen and syrup.
+        long seed = 20260119;
+        SplittableRandom random = new SplittableRandom(seed);
+        double step = 1e-5;
+        for (int i = 0; i < 5000; i++) {
+            double solids = random.nextDouble(step, Syrup.MOST_SOLIDS - step);
+            double inverted = random.nextDouble(step, 1 - step);
+            double pressurePa = random.nextDouble(45_000, 108_500);
+            double bySolids = (Syrup.riseC(pressurePa, solids + step, inverted)
+                            - Syrup.riseC(pressurePa, solids - step, inverted))
+                    / (2 * step);
+            double byInverted = (Syrup.riseC(pressurePa, solids, inverted + step)
+                            - Syrup.riseC(pressurePa, solids, inverted - step))
+                    / (2 * step);
+            String where = "seed " + seed + ": " + solids + " solids, " + inverted + " inverted, " + pressurePa + " Pa";
+            assertThat(Syrup.riseSlopeC(pressurePa, solids, inverted))
+                    .as(where)
+                    .isCloseTo(bySolids, Offset.offset(1e-5 * bySolids + 1e-7));
+            assertThat(Syrup.riseByInvertedC(pressurePa, solids, inverted))
+                    .as(where)
+                    .isCloseTo(byInverted, Offset.offset(1e-5 * byInverted + 1e-6));
+        }
+    }
+
+    @Test
+    void riseSlopes_reachTheEndsOfTheCurve() {
+        assertThat(Syrup.riseSlopeC(ATM, 0, 0)).isPositive();
+        assertThat(Syrup.riseSlopeC(ATM, Syrup.MOST_SOLIDS, 1)).isPositive();
+        assertThat(Syrup.riseByInvertedC(ATM, 0, 0.5)).isZero();
     }
 
     @Test

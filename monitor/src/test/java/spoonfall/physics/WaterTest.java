@@ -45,6 +45,21 @@ final class WaterTest {
         }
     }
 
+    @Test
+    void boilingSlope_isTheBoilingPointsOwn() {
+        for (double pascals = 1_000; pascals < 20e6; pascals *= 1.07) {
+            double step = pascals * 1e-5;
+            double across = (Water.boilingPointC(pascals + step) - Water.boilingPointC(pascals - step)) / (2 * step);
+            assertThat(Water.boilingSlopeCPerPa(pascals)).isCloseTo(across, Offset.offset(across * 1e-5));
+        }
+    }
+
+    @Test
+    void boilingSlope_atSeaLevelIsThatOfTheProjectsNotes() {
+        // Computed beforehand from IF97 by the project's science notes: 0.0277 K/hPa at one atmosphere.
+        assertThat(Water.boilingSlopeCPerPa(101_325) * 100).isEqualTo(0.0277, Offset.offset(0.00005));
+    }
+
     @ParameterizedTest
     @CsvSource({
         "1030,100.434",
