@@ -73,7 +73,7 @@ final class MainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"serve", "demo", "ports", "replay", "simulate"})
+    @ValueSource(strings = {"serve", "demo", "ports", "replay", "simulate", "science"})
     void everyCommand_helps(String command) {
         assertThat(run(command, "--help")).isZero();
         assertThat(out.toString()).contains("Usage: spoonfall " + command).doesNotContain("\u001b");

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.science;
+
+import org.jspecify.annotations.NullMarked;
