@@ -22,7 +22,13 @@ public enum AlarmName {
     /** Nothing readable has come from the probe of late. */
     PROBE_SILENT(Priority.HIGH, new Delays(0, 0)),
     /** The reading fell as no pan can cool. */
-    PROBE_OUT_OF_PAN(Priority.MEDIUM, new Delays(4, 4));
+    PROBE_OUT_OF_PAN(Priority.MEDIUM, new Delays(4, 4)),
+    /** The reading stays the same where the pan must be moving. */
+    PROBE_STUCK(Priority.MEDIUM, new Delays(0, 5)),
+    /** The reading is one that no pan can have, or jumps about. */
+    PROBE_IMPLAUSIBLE(Priority.MEDIUM, new Delays(3, 10)),
+    /** Two probes in one pan do not agree. */
+    PROBES_DISAGREE(Priority.MEDIUM, new Delays(30, 30));
 
     private final Priority priority;
     private final Delays delays;

@@ -51,6 +51,36 @@ record AlarmText(String title, String act) {
                 "Is the probe still in the pan?");
     }
 
+    static AlarmText probeStuck(double runS, Stage stage) {
+        String pan = stage.boiling() ? "though the pan boils" : "though the pan is on its way";
+        String title =
+                String.format(Locale.ROOT, "The reading has stayed exactly the same for %.0f seconds, %s.", runS, pan);
+        return new AlarmText(title, "Unplug the thermometer and plug it in again, and watch the pan yourself.");
+    }
+
+    static AlarmText probeImplausible(Plausibility plausibility) {
+        if (plausibility.jumpedUp()) {
+            return new AlarmText(
+                    mark("The reading jumped up {diff:%.0f} at once; no pan heats so fast.", plausibility.jumpC()),
+                    "Is the tip on the base, or the plug loose?");
+        }
+        return new AlarmText(
+                "The reading jumps about, or is one that no preserve can have.",
+                "Check the plug and the cable, and watch the pan yourself.");
+    }
+
+    static AlarmText probesDisagree(String first, double firstC, String second, double secondC, String belief) {
+        String title = String.format(
+                Locale.ROOT,
+                "Two thermometers in one pan differ by {diff:%.1f}: %s shows {temp:%.1f}, %s shows {temp:%.1f}.",
+                Math.abs(firstC - secondC),
+                first,
+                firstC,
+                second,
+                secondC);
+        return new AlarmText(title, belief);
+    }
+
     private static String mark(String pattern, double value) {
         return String.format(Locale.ROOT, pattern, value);
     }

@@ -1,7 +1,6 @@
 package spoonfall.cook;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,9 +22,6 @@ public final class CookMonitor {
     /** Seconds of the cook between two status events. */
     public static final int STATUS_EVERY_S = 10;
 
-    private static final double SILENT_AFTER_S = 5;
-    private static final double SILENT_AFTER_INTERVALS = 4;
-
     private final long originNanos;
     private final CookSettings settings;
     private final Senses senses = new Senses();
@@ -33,14 +29,13 @@ public final class CookMonitor {
     private final Forecaster forecaster;
     private final Watches watches;
     private final AlarmBoard board = new AlarmBoard();
-    private final double[] intervals = new double[5];
-    private int intervalCount;
-    private double silentAfterS = SILENT_AFTER_S;
+    private final ProbeWatch probe;
+    private final List<SecondProbe> others;
 
     private long nowMillis;
     private long lastSecond = -1;
-    private Optional<CookStatus.Seen> seen = Optional.empty();
     private Optional<Signals> signals = Optional.empty();
+    private boolean misledLately;
 
     /**
      * A cook in which nothing has happened.
@@ -49,11 +44,27 @@ public final class CookMonitor {
      * @param originNanos the instant, on the readings' scale, at which the cook's seconds begin
      */
     public CookMonitor(CookSettings settings, long originNanos) {
+        this(settings, originNanos, List.of());
+    }
+
+    /**
+     * A cook in which nothing has happened, with several probes in the pan.
+     *
+     * @param settings what it is measured against
+     * @param originNanos the instant, on the readings' scale, at which the cook's seconds begin
+     * @param probes what is known of them; the first is the one that the cook follows
+     */
+    public CookMonitor(CookSettings settings, long originNanos, List<ProbeTrust> probes) {
         this.settings = settings;
+        others = probes.stream()
+                .skip(1)
+                .map(other -> new SecondProbe(settings, probes.get(0), other))
+                .toList();
         this.originNanos = originNanos;
         stages = new Stages(settings);
         forecaster = new Forecaster(settings);
         watches = new Watches(settings);
+        probe = new ProbeWatch(settings);
     }
 
     /** What the cook is measured against. */
@@ -74,11 +85,41 @@ public final class CookMonitor {
         List<CookEvent> events = advanceTo(reading.atNanos());
         if (reading.quality() == Quality.GOOD) {
             double temperatureC = reading.temperatureC().orElseThrow();
-            learnInterval();
-            senses.accept(temperatureC);
-            seen = Optional.of(new CookStatus.Seen(timeS(), temperatureC));
+            if (probe.accept(timeS(), temperatureC, stages.stage().boiling() && !outOfPan())) {
+                senses.accept(temperatureC);
+            }
+        } else {
+            probe.acceptBad(reading.quality());
         }
         return events;
+    }
+
+    /**
+     * Takes a reading of another probe in the same pan, which is compared with the one that the cook follows and
+     * changes nothing else. No time passes with it.
+     *
+     * @throws IllegalArgumentException if no such probe was named at the beginning
+     */
+    public void compare(Reading reading) {
+        double t = Math.max(0, (reading.atNanos() - originNanos) / 1e9);
+        other(reading.probe()).accept(t, reading, stages.stage().boiling());
+    }
+
+    /** The temperature of another probe in the same pan; empty when nothing fresh is known of it. */
+    public OptionalDouble otherTemperatureC(String name) {
+        return other(name).temperatureC(timeS());
+    }
+
+    /** How far the latest reading of another probe in the same pan can be trusted. */
+    public Quality otherQuality(String name) {
+        return other(name).quality(timeS());
+    }
+
+    private SecondProbe other(String name) {
+        return others.stream()
+                .filter(probe -> probe.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no other probe is called " + name));
     }
 
     /** Lets time pass without a reading and returns what came of it. Earlier times change nothing. */
@@ -119,7 +160,7 @@ public final class CookMonitor {
     /** How the pan is now. */
     public CookStatus status() {
         double t = timeS();
-        boolean fresh = heardAt(t);
+        boolean fresh = probe.freshAt(t);
         Optional<Signals> live = fresh ? signals : Optional.empty();
         boolean boiling = stages.stage().boiling();
         OptionalDouble level = live.map(s -> OptionalDouble.of(s.levelC())).orElse(OptionalDouble.empty());
@@ -130,21 +171,40 @@ public final class CookMonitor {
                 .map(s -> OptionalDouble.of(
                         forecaster.solids(s.trendC() - settings.waterBoil().temperatureC())))
                 .orElse(OptionalDouble.empty());
-        boolean climbing = boiling && fresh && !board.active(AlarmName.STALLED) && !outOfPan();
+        boolean climbing = boiling && fresh && !board.active(AlarmName.STALLED) && !misled();
         Optional<Forecast> forecast = climbing ? forecaster.forecast(t) : Optional.empty();
-        return new CookStatus(t, level, seen, stages.stage(), rate, solids, forecast);
+        return new CookStatus(t, level, quality(t), probe.seen(), stages.stage(), rate, solids, forecast);
     }
 
     private void endSecond(long second, List<CookEvent> events) {
         double t = second;
         signals = senses.endSecond(t);
-        watchProbe(t, events);
-        if (signals.isPresent() && heardAt(t)) {
+        probe.watch(t, board, expectedPerMinC(), signals.map(Signals::stepC).orElse(1.0), events);
+        if (signals.isPresent() && probe.freshAt(t)) {
             watchPan(t, signals.get(), events);
+        }
+        if (signals.isPresent()) {
+            compareProbes(t, signals.get(), events);
         }
         if (second % STATUS_EVERY_S == 0) {
             events.add(new CookEvent.StatusTaken(statusAt(t)));
         }
+    }
+
+    private void compareProbes(double t, Signals now, List<CookEvent> events) {
+        Stage stage = stages.stage();
+        Condition apart = Condition.ABSENT;
+        Optional<SecondProbe> contrary = Optional.empty();
+        for (SecondProbe other : others) {
+            Condition condition = other.compare(t, now, stage);
+            if (condition == Condition.PRESENT && contrary.isEmpty()) {
+                contrary = Optional.of(other);
+            }
+            apart = condition.compareTo(apart) < 0 ? condition : apart;
+        }
+        Optional<SecondProbe> said = contrary;
+        board.update(
+                t, AlarmName.PROBES_DISAGREE, apart, () -> said.orElseThrow().text(stage, quality(t)), events);
     }
 
     /** The status as of the whole second {@code t}, which may lie before {@link #timeS()}. */
@@ -156,24 +216,36 @@ public final class CookMonitor {
         return status;
     }
 
-    private void watchProbe(double t, List<CookEvent> events) {
-        Condition silent = Condition.when(seen.isPresent() && !heardAt(t));
-        board.update(
-                t,
-                AlarmName.PROBE_SILENT,
-                silent,
-                () -> AlarmText.probeSilent(seen.orElseThrow().t()),
-                events);
+    /** How fast the pan should be moving just now, whatever the reading does. */
+    private OptionalDouble expectedPerMinC() {
+        if (signals.isEmpty() || !stages.stage().boiling()) {
+            return OptionalDouble.empty();
+        }
+        double riseC = signals.get().levelC() - settings.waterBoil().temperatureC();
+        return forecaster.expectedPerMinC(riseC).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    /** How far the latest reading can be trusted, with what the alarms know. */
+    private Quality quality(double t) {
+        Quality latest = probe.latest(t);
+        if (latest != Quality.GOOD) {
+            return latest;
+        }
+        if (outOfPan()) {
+            return Quality.OUT_OF_PAN;
+        }
+        return board.active(AlarmName.PROBE_STUCK) ? Quality.STUCK : Quality.GOOD;
     }
 
     private void watchPan(double t, Signals now, List<CookEvent> events) {
-        boolean wasOut = outOfPan();
         Condition out = watches.probeOutOfPan(stages.stage(), now);
         board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(now), events);
-        if (out == Condition.PRESENT || outOfPan()) {
+        if (out == Condition.PRESENT || misled()) {
+            misledLately = true;
             return;
         }
-        if (wasOut) {
+        if (misledLately) {
+            misledLately = false;
             senses.restart();
             forecaster.restart();
             return;
@@ -181,6 +253,8 @@ public final class CookMonitor {
         if (stages.follow(now)) {
             events.add(new CookEvent.StageEntered(t, stages.stage()));
         }
+        probe.follow(stages.stage(), t);
+        now.steady().ifPresent(line -> probe.climbs(Signals.perMinute(line)));
         forecaster.observe(now, stages.boilingForS(t));
         raiseAlarms(t, now, events);
     }
@@ -193,7 +267,7 @@ public final class CookMonitor {
         board.update(t, AlarmName.GEL_POINT, gel, () -> AlarmText.gelPoint(settings), events);
         Condition window = board.everRaised(AlarmName.GEL_POINT) ? Condition.ABSENT : watches.startSetTests(stage, now);
         board.update(t, AlarmName.START_SET_TESTS, window, AlarmText::startSetTests, events);
-        Condition stalled = watches.stalled(stages, now);
+        Condition stalled = probe.suspectStuck() ? Condition.UNDECIDED : watches.stalled(stages, now);
         boolean cooling = stage == Stage.OFF_THE_HEAT;
         board.update(t, AlarmName.STALLED, stalled, () -> AlarmText.stalled(settings, now, cooling), events);
         Condition scorch = watches.scorchRisk(stages, now, forecaster);
@@ -210,18 +284,8 @@ public final class CookMonitor {
         return board.active(AlarmName.PROBE_OUT_OF_PAN);
     }
 
-    private boolean heardAt(double t) {
-        return seen.isPresent() && t - seen.get().t() <= silentAfterS;
-    }
-
-    private void learnInterval() {
-        if (seen.isEmpty()) {
-            return;
-        }
-        intervals[intervalCount++ % intervals.length] = timeS() - seen.get().t();
-        if (intervalCount >= intervals.length) {
-            double[] sorted = Arrays.copyOf(intervals, intervals.length);
-            silentAfterS = Math.max(SILENT_AFTER_S, SILENT_AFTER_INTERVALS * RobustLine.median(sorted, sorted.length));
-        }
+    /** What the probe says is not the pan's temperature. */
+    private boolean misled() {
+        return outOfPan() || board.active(AlarmName.PROBE_STUCK) || board.active(AlarmName.PROBE_IMPLAUSIBLE);
     }
 }

@@ -2,12 +2,14 @@ package spoonfall.cook;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.probe.Quality;
 
 /**
  * How the pan is at one instant. What is not known is empty.
  *
  * @param t seconds of the cook
  * @param temperatureC the pan's temperature, single bad readings taken out; empty when nothing fresh is known
+ * @param quality how far the latest reading can be trusted
  * @param seen the last good reading, however old
  * @param stage where the cook is
  * @param ratePerMinC climb in °C per minute
@@ -17,6 +19,7 @@ import java.util.OptionalDouble;
 public record CookStatus(
         double t,
         OptionalDouble temperatureC,
+        Quality quality,
         Optional<Seen> seen,
         Stage stage,
         OptionalDouble ratePerMinC,
@@ -36,6 +39,7 @@ public record CookStatus(
         return new CookStatus(
                 t,
                 OptionalDouble.empty(),
+                Quality.SILENT,
                 seen,
                 stage,
                 OptionalDouble.empty(),

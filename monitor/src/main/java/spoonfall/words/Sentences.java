@@ -20,12 +20,13 @@ final class Sentences {
     }
 
     Saying say(CookStatus status, List<CookAlarm> alarms, Optional<Expected> expected) {
-        if (!status.fresh()) {
-            return silent(status);
-        }
         Optional<CookAlarm> trouble = alarms.stream()
                 .filter(alarm -> alarm.state().active() && tellsMoreThanTheStage(alarm.name()))
                 .findFirst();
+        boolean speaksNonsense = trouble.isPresent() && trouble.get().name() == AlarmName.PROBE_IMPLAUSIBLE;
+        if (!status.fresh() && !speaksNonsense) {
+            return silent(status);
+        }
         if (trouble.isPresent()) {
             return trouble(trouble.get(), status);
         }
@@ -52,7 +53,10 @@ final class Sentences {
     }
 
     private static boolean tellsMoreThanTheStage(AlarmName name) {
-        return name == AlarmName.STALLED || name == AlarmName.SCORCH_RISK || name == AlarmName.PROBE_OUT_OF_PAN;
+        return switch (name) {
+            case STALLED, SCORCH_RISK, PROBE_OUT_OF_PAN, PROBE_STUCK, PROBE_IMPLAUSIBLE -> true;
+            case START_SET_TESTS, GEL_POINT, PAST_GEL_POINT, PROBE_SILENT, PROBES_DISAGREE -> false;
+        };
     }
 
     private static Saying trouble(CookAlarm alarm, CookStatus status) {

@@ -16,6 +16,7 @@ import spoonfall.cook.Cooks;
 import spoonfall.cook.Stage;
 import spoonfall.lab.Scenario;
 import spoonfall.log.TraceReplay;
+import spoonfall.probe.Quality;
 import spoonfall.probe.trace.Trace;
 
 final class StorytellerTest {
@@ -90,6 +91,7 @@ final class StorytellerTest {
         CookStatus silent = new CookStatus(
                         100,
                         OptionalDouble.of(98.2),
+                        Quality.GOOD,
                         Optional.of(new CookStatus.Seen(60, 98.2)),
                         Stage.ROLLING_BOIL,
                         OptionalDouble.empty(),

@@ -1,6 +1,11 @@
 package spoonfall.probe;
 
-/** How far a {@link Reading} can be trusted. Only {@link #GOOD} readings carry a temperature. */
+import java.util.Locale;
+
+/**
+ * How far a {@link Reading} can be trusted. Only {@link #GOOD} readings carry a temperature. The last five are told
+ * by what came before, so only who watches the pan can give them: a driver never does.
+ */
 public enum Quality {
     /** A number in the range a pan thermometer can show. */
     GOOD,
@@ -21,5 +26,20 @@ public enum Quality {
     /** An instrument that says that it cannot do what it was asked. */
     REFUSED,
     /** A line too long to be a reading. */
-    TOO_LONG
+    TOO_LONG,
+    /** A single wild value, gone with the next reading. */
+    SPIKE,
+    /** A jump that no pan can make, or a temperature that no preserve has. */
+    IMPLAUSIBLE,
+    /** The same value again and again where the pan must be moving. */
+    STUCK,
+    /** The temperature of something other than the pan: it fell as no pan can cool. */
+    OUT_OF_PAN,
+    /** Nothing readable for longer than the probe usually takes. */
+    SILENT;
+
+    /** The name on the wire, such as {@code out-of-range}. */
+    public String wireName() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
 }

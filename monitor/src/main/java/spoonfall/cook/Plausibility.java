@@ -1,0 +1,128 @@
+package spoonfall.cook;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.OptionalDouble;
+import spoonfall.alarm.Condition;
+import spoonfall.probe.Quality;
+
+/**
+ * Tells, reading by reading, a single wild value, a jump that no pan can make and a temperature that no preserve has.
+ * A value far from where the pan was waits for the next one: if that agrees, it is real; if not, it was a spike.
+ * The limits are common practice, no source.
+ */
+final class Plausibility {
+    private static final double SPIKE_C = 4;
+    private static final double FASTEST_PER_S_C = 1.5;
+
+    /** A confirmed jump up by so much, out of a boiling pan, is more than any burner can do. */
+    private static final double JUMP_C = 8;
+
+    private static final double BACK_WITHIN_C = 3;
+
+    /** A jump that lasts is where the probe is now. */
+    private static final double BELIEVE_AFTER_S = 60;
+
+    /** Syrup boils so far above water when it is nearly all sugar: nothing that anyone would call a preserve. */
+    private static final double HOTTEST_RISE_C = 40;
+
+    private static final double COLDEST_C = -10;
+    private static final double COUNT_S = 60;
+    private static final int LOOSE_SPIKES = 5;
+
+    private final double waterBoilC;
+    private final Deque<Double> spikes = new ArrayDeque<>();
+    private OptionalDouble lastC = OptionalDouble.empty();
+    private double lastT;
+    private OptionalDouble waitingC = OptionalDouble.empty();
+    private OptionalDouble beforeJumpC = OptionalDouble.empty();
+    private double jumpedT;
+    private double jumpC;
+    private Quality latest = Quality.GOOD;
+
+    Plausibility(double waterBoilC) {
+        this.waterBoilC = waterBoilC;
+    }
+
+    /** What the reading is worth; only a good one says something of the pan. */
+    Quality judge(double t, double temperatureC, boolean boiling) {
+        latest = judged(t, temperatureC, boiling);
+        return latest;
+    }
+
+    private Quality judged(double t, double temperatureC, boolean boiling) {
+        if (temperatureC > waterBoilC + HOTTEST_RISE_C || temperatureC < COLDEST_C) {
+            return wild(t, temperatureC) ? Quality.IMPLAUSIBLE : Quality.SPIKE;
+        }
+        if (lastC.isEmpty()) {
+            return good(t, temperatureC);
+        }
+        double farC = SPIKE_C + FASTEST_PER_S_C * Math.max(0, t - lastT);
+        double offC = temperatureC - lastC.getAsDouble();
+        if (beforeJumpC.isPresent()) {
+            return duringJump(t, temperatureC);
+        }
+        if (Math.abs(offC) <= farC) {
+            waitingC = OptionalDouble.empty();
+            return good(t, temperatureC);
+        }
+        if (!wild(t, temperatureC)) {
+            return Quality.SPIKE;
+        }
+        if (boiling && offC >= JUMP_C) {
+            beforeJumpC = lastC;
+            jumpedT = t;
+            jumpC = offC;
+            waitingC = OptionalDouble.empty();
+            return Quality.IMPLAUSIBLE;
+        }
+        waitingC = OptionalDouble.empty();
+        return good(t, temperatureC);
+    }
+
+    /** Whether a far value is confirmed by the one before it. */
+    private boolean wild(double t, double temperatureC) {
+        boolean confirmed = waitingC.isPresent() && Math.abs(temperatureC - waitingC.getAsDouble()) <= SPIKE_C + JUMP_C;
+        if (!confirmed) {
+            spikes.addLast(t);
+        }
+        waitingC = OptionalDouble.of(temperatureC);
+        return confirmed;
+    }
+
+    private Quality duringJump(double t, double temperatureC) {
+        boolean back = temperatureC - beforeJumpC.orElseThrow() < Math.max(BACK_WITHIN_C, jumpC / 3);
+        if (back || t - jumpedT >= BELIEVE_AFTER_S) {
+            beforeJumpC = OptionalDouble.empty();
+            return good(t, temperatureC);
+        }
+        return Quality.IMPLAUSIBLE;
+    }
+
+    private Quality good(double t, double temperatureC) {
+        lastC = OptionalDouble.of(temperatureC);
+        lastT = t;
+        return Quality.GOOD;
+    }
+
+    /** The reading is such that no pan can have it, or the value jumps to and fro as with a loose plug. */
+    Condition implausible(double t) {
+        while (!spikes.isEmpty() && spikes.getFirst() < t - COUNT_S) {
+            spikes.removeFirst();
+        }
+        if (latest == Quality.IMPLAUSIBLE || spikes.size() >= LOOSE_SPIKES) {
+            return Condition.PRESENT;
+        }
+        return spikes.size() > LOOSE_SPIKES / 2 ? Condition.UNDECIDED : Condition.ABSENT;
+    }
+
+    /** Whether what is wrong is one jump up, rather than a value that jumps about. */
+    boolean jumpedUp() {
+        return beforeJumpC.isPresent();
+    }
+
+    /** How far the latest jump went, in °C. */
+    double jumpC() {
+        return jumpC;
+    }
+}

@@ -1,0 +1,112 @@
+package spoonfall.cook;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import spoonfall.alarm.Condition;
+import spoonfall.probe.Quality;
+
+/** Watches the thermometer rather than the pan: whether it speaks, and whether what it says can be. */
+final class ProbeWatch {
+    private static final double SILENT_AFTER_S = 5;
+    private static final double SILENT_AFTER_INTERVALS = 4;
+    private static final double MOVING_S = 10;
+
+    private final Plausibility plausibility;
+    private final Stillness stillness = new Stillness();
+    private final double[] intervals = new double[5];
+    private int intervalCount;
+    private double silentAfterS = SILENT_AFTER_S;
+    private OptionalDouble heardT = OptionalDouble.empty();
+    private Optional<CookStatus.Seen> seen = Optional.empty();
+    private Quality latest = Quality.SILENT;
+    private Stage regime = Stage.WAITING;
+    private double warmingPerMinC;
+
+    ProbeWatch(CookSettings settings) {
+        plausibility = new Plausibility(settings.waterBoil().temperatureC());
+    }
+
+    /** Takes a good reading and says whether it tells something of the pan. */
+    boolean accept(double t, double temperatureC, boolean boiling) {
+        learnInterval(t);
+        heardT = OptionalDouble.of(t);
+        latest = plausibility.judge(t, temperatureC, boiling);
+        if (latest != Quality.GOOD) {
+            return false;
+        }
+        stillness.accept(t, temperatureC);
+        seen = Optional.of(new CookStatus.Seen(t, temperatureC));
+        return true;
+    }
+
+    /** Takes note of a bad reading. */
+    void acceptBad(Quality quality) {
+        latest = quality;
+    }
+
+    /** The last reading that told something of the pan. */
+    Optional<CookStatus.Seen> seen() {
+        return seen;
+    }
+
+    /** Whether the thermometer still speaks. */
+    boolean heardAt(double t) {
+        return heardT.isPresent() && t - heardT.getAsDouble() <= silentAfterS;
+    }
+
+    /** Whether what it said last of the pan is fresh. */
+    boolean freshAt(double t) {
+        return seen.isPresent() && t - seen.get().t() <= silentAfterS;
+    }
+
+    /** How far the latest reading can be trusted, before anything is known of the alarms. */
+    Quality latest(double t) {
+        return heardAt(t) ? latest : Quality.SILENT;
+    }
+
+    /** What stillness teaches holds for one kind of movement only. */
+    void follow(Stage stage, double t) {
+        boolean other = stage.boiling() != regime.boiling() || stage == Stage.OFF_THE_HEAT;
+        if (stage != regime && other) {
+            stillness.newRegime(t, stage.boiling());
+        }
+        regime = stage;
+    }
+
+    /** Takes note of how fast the pan climbs, in °C per minute, which a stuck reading would hide. */
+    void climbs(double perMinC) {
+        if (stillness.runS() < MOVING_S) {
+            warmingPerMinC = regime == Stage.WARMING ? Math.max(0, perMinC) : 0;
+        }
+    }
+
+    /** The reading may be stuck, so that nothing should be made of its standing still. */
+    boolean suspectStuck() {
+        return stillness.suspect();
+    }
+
+    /** Runs the alarms of the thermometer. */
+    void watch(double t, AlarmBoard board, OptionalDouble expectedPerMinC, double stepC, List<CookEvent> events) {
+        Condition silent = Condition.when(heardT.isPresent() && !heardAt(t));
+        board.update(t, AlarmName.PROBE_SILENT, silent, () -> AlarmText.probeSilent(heardT.orElseThrow()), events);
+        Condition implausible = heardAt(t) ? plausibility.implausible(t) : Condition.ABSENT;
+        board.update(
+                t, AlarmName.PROBE_IMPLAUSIBLE, implausible, () -> AlarmText.probeImplausible(plausibility), events);
+        OptionalDouble warmingC = regime == Stage.WARMING ? OptionalDouble.of(warmingPerMinC) : expectedPerMinC;
+        Condition stuck = Condition.when(heardAt(t) && stillness.stuck(warmingC, stepC));
+        board.update(t, AlarmName.PROBE_STUCK, stuck, () -> AlarmText.probeStuck(stillness.runS(), regime), events);
+    }
+
+    private void learnInterval(double t) {
+        if (heardT.isEmpty()) {
+            return;
+        }
+        intervals[intervalCount++ % intervals.length] = t - heardT.getAsDouble();
+        if (intervalCount >= intervals.length) {
+            double[] sorted = Arrays.copyOf(intervals, intervals.length);
+            silentAfterS = Math.max(SILENT_AFTER_S, SILENT_AFTER_INTERVALS * RobustLine.median(sorted, sorted.length));
+        }
+    }
+}

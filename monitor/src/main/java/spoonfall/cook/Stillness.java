@@ -1,0 +1,92 @@
+package spoonfall.cook;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.OptionalDouble;
+
+/**
+ * Tells a stuck thermometer from a quiet pan. A boiling pan makes a reading flicker: one that stays exactly the same
+ * for much longer than it ever did of late is stuck, and so is one that should have moved by several of its steps. A
+ * coarse thermometer in a dilute pan stays the same for minutes and is not. The numbers are common practice, no source.
+ */
+final class Stillness {
+    private static final double LEAST_RUN_S = 75;
+    private static final double TIMES_THE_LONGEST = 4;
+    private static final double KEEP_S = 600;
+    private static final double LEARN_S = 150;
+    private static final int LEAST_RUNS = 12;
+    private static final double STEPS_OVERDUE = 5;
+    private static final double LEAST_OVERDUE_S = 150;
+    private static final double SUSPECT_SHARE = 0.4;
+    private static final double SAME_C = 1e-6;
+
+    private final Deque<double[]> runs = new ArrayDeque<>();
+    private OptionalDouble valueC = OptionalDouble.empty();
+    private double runSinceT;
+    private double lastT;
+    private double learntSinceT;
+    private boolean boiling;
+
+    /** Takes a reading. */
+    void accept(double t, double temperatureC) {
+        if (valueC.isEmpty()) {
+            learntSinceT = t;
+            runSinceT = t;
+        } else if (Math.abs(temperatureC - valueC.getAsDouble()) > SAME_C) {
+            runs.addLast(new double[] {t, t - runSinceT});
+            while (runs.getFirst()[0] < t - KEEP_S) {
+                runs.removeFirst();
+            }
+            runSinceT = t;
+        }
+        valueC = OptionalDouble.of(temperatureC);
+        lastT = t;
+    }
+
+    /**
+     * What it learnt of one regime says nothing of the next: a warming pan moves more than one that begins to boil.
+     *
+     * @param isBoiling whether bubbles make the reading flicker from now on
+     */
+    void newRegime(double t, boolean isBoiling) {
+        boiling = isBoiling;
+        runs.clear();
+        learntSinceT = t;
+    }
+
+    /** How long the reading has been exactly the same, in seconds. */
+    double runS() {
+        return valueC.isEmpty() ? 0 : lastT - runSinceT;
+    }
+
+    /**
+     * Whether it is stuck.
+     *
+     * @param expectedPerMinC how fast the pan should be moving; empty when that is not known
+     * @param stepC the smallest step the thermometer has shown
+     */
+    boolean stuck(OptionalDouble expectedPerMinC, double stepC) {
+        double overdueC = expectedPerMinC.orElse(0) * runS() / 60;
+        if (runS() >= LEAST_OVERDUE_S && overdueC >= STEPS_OVERDUE * stepC) {
+            return true;
+        }
+        return runS() >= Math.max(LEAST_RUN_S, TIMES_THE_LONGEST * longestS()) && learnt();
+    }
+
+    /** Whether it may turn out to be stuck: long enough to wait with a judgement that rests on a moving reading. */
+    boolean suspect() {
+        return learnt() && runS() >= SUSPECT_SHARE * Math.max(LEAST_RUN_S, TIMES_THE_LONGEST * longestS());
+    }
+
+    private boolean learnt() {
+        return boiling && runs.size() >= LEAST_RUNS && runSinceT - learntSinceT >= LEARN_S;
+    }
+
+    private double longestS() {
+        double longest = 0;
+        for (double[] run : runs) {
+            longest = Math.max(longest, run[1]);
+        }
+        return longest;
+    }
+}
