@@ -41,14 +41,14 @@ final class ProbesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "text:/dev/x|text:/dev/x|probes pan and sugar cannot both have the port /dev/x: only probes of kind modbus",
+                "text:/dev/x|text:/dev/x|probes pan and sugar cannot both have the port /dev/x: only probes of kind",
                 "text:/dev/x|auto:/dev/x|cannot both have the port /dev/x",
                 "json:/dev/x,field=t|modbus:/dev/x,register=0|cannot both have the port /dev/x",
                 "modbus:/dev/x,register=0|scpi:/dev/x|cannot both have the port /dev/x",
                 "scpi:/dev/x|scpi:/dev/x|cannot both have the port /dev/x",
-                "modbus:/dev/x,register=0|modbus:/dev/x,register=1,baud=19200|pan and sugar share /dev/x, but one is at 9600 baud 8E1 and the other at 19200 baud 8E1",
-                "modbus:/dev/x,register=0|modbus:/dev/x,register=1,parity=none|9600 baud 8E1 and the other at 9600 baud 8N1",
-                "modbus:/dev/x,register=0,id=3|modbus:/dev/x,register=0,id=3,type=float|read the same register of the same instrument at /dev/x"
+                "modbus:/dev/x,register=0|modbus:/dev/x,register=1,baud=19200|9600 baud 8E1 and the other at 19200",
+                "modbus:/dev/x,register=0|modbus:/dev/x,register=1,parity=none|share /dev/x, but one is at",
+                "modbus:/dev/x,register=0,id=3|modbus:/dev/x,register=0,id=3,type=float|read the same register"
             })
     void probesThatDoNotGoTogether_areNamedInOneLine(String pan, String other, String message) {
         assertThatThrownBy(() -> open(pan, other))

@@ -23,7 +23,7 @@ final class Pace {
     private int silences;
     private long dueNanos;
 
-    /** The pace of an instrument that is {@code alone} on its line, where asking in vain costs nobody anything, or not. */
+    /** The pace of an instrument, which asking in vain costs nobody anything if it is {@code alone} on its line. */
     Pace(boolean alone) {
         this.alone = alone;
     }

@@ -288,17 +288,36 @@ final class SharedLineTest {
     }
 
     @Test
-    void anUnpluggedLine_isSaidOnceForEachOfItsProbes() {
+    void anUnpluggedLine_isSaidOnceForEachOfItsProbesAndFoundAgain() {
         try (SharedLine line = line((n, request, to) -> to.send(own(request)), ONE, TWO)) {
             awaitReadings("p1", 1);
             awaitReadings("p2", 1);
-            line.unplug();
+            line.replug();
+            long backNanos = System.nanoTime();
             for (Hearing hearing : heard.values()) {
-                Hearing.await("losing it", () -> !hearing.lost().isEmpty());
+                Hearing.await("finding it again", () -> hearing.found().size() == 2);
                 assertThat(hearing.lost())
                         .singleElement()
                         .satisfies(said -> assertThat(said).contains("was unplugged"));
             }
+            assertThat(Duration.ofNanos(System.nanoTime() - backNanos)).isLessThan(Duration.ofSeconds(2));
+            assertThat(heard("p1").temperaturesC()).containsOnly(20.1);
+            assertThat(heard("p2").temperaturesC()).containsOnly(20.2);
+        }
+    }
+
+    @Test
+    void whatComesWhileNobodyIsAsked_isThrownAwayBeforeTheNextQuestion() {
+        try (SharedLine line = line((n, request, to) -> to.send(own(request)), ONE, TWO)) {
+            for (int i = 1; i <= 3; i++) {
+                awaitReadings("p1", i);
+                awaitReadings("p2", i);
+                byte[] stale = Registers.answer(new byte[] {1, 4}, Registers.hundredths(77));
+                line.send(i == 2 ? Arrays.copyOf(stale, 4) : stale);
+            }
+            awaitReadings("p1", 4);
+            assertThat(heard("p1").readings()).extracting(Reading::quality).containsOnly(Quality.GOOD);
+            assertThat(heard("p1").temperaturesC()).containsOnly(20.1);
         }
     }
 }

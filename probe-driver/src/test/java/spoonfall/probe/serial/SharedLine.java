@@ -1,5 +1,9 @@
 package spoonfall.probe.serial;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -11,10 +15,12 @@ import spoonfall.probe.Probes;
 
 /** Several probes on one pseudo-terminal, with the instruments at its other end. */
 public final class SharedLine implements AutoCloseable {
-    private final PseudoTerminal line = PseudoTerminal.open();
+    private final Path folder;
+    private final Path port;
     private final List<Probe> probes;
     private final List<Asked> asked = new CopyOnWriteArrayList<>();
     private volatile Instruments instruments;
+    private volatile PseudoTerminal line = PseudoTerminal.open();
 
     /** What the instruments do when they hear a question. */
     public interface Instruments {
@@ -39,20 +45,41 @@ public final class SharedLine implements AutoCloseable {
      */
     public SharedLine(Map<String, String> specs, Instruments instruments) {
         this.instruments = instruments;
+        try {
+            folder = Files.createTempDirectory("line");
+            port = folder.resolve("port");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        link();
         List<NamedSpec> named = new ArrayList<>();
-        specs.forEach((name, spec) -> named.add(new NamedSpec(name, ProbeSpec.parse(spec.formatted(line.path())))));
+        specs.forEach((name, spec) -> named.add(new NamedSpec(name, ProbeSpec.parse(spec.formatted(port)))));
         probes = Probes.openAll(named, System::nanoTime);
-        Thread thread = new Thread(this::run, "instruments");
-        thread.setDaemon(true);
-        thread.start();
+        listen();
     }
 
-    private void run() {
-        for (byte[] request = line.receive(); request.length > 0; request = line.receive()) {
-            int before = askedOf(request[0]);
-            asked.add(new Asked(request, System.nanoTime()));
-            instruments.hear(before, request, line);
+    private void link() {
+        try {
+            Files.deleteIfExists(port);
+            Files.createSymbolicLink(port, line.path());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
+    }
+
+    private void listen() {
+        PseudoTerminal at = line;
+        Thread thread = new Thread(
+                () -> {
+                    for (byte[] request = at.receive(); request.length > 0; request = at.receive()) {
+                        int before = askedOf(request[0]);
+                        asked.add(new Asked(request, System.nanoTime()));
+                        instruments.hear(before, request, at);
+                    }
+                },
+                "instruments");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     /** The probe of that name. */
@@ -78,14 +105,29 @@ public final class SharedLine implements AutoCloseable {
         instruments = others;
     }
 
-    /** Pulls the plug. */
-    public void unplug() {
-        line.close();
+    /** Says something unasked. */
+    public void send(byte[] bytes) {
+        line.send(bytes);
+    }
+
+    /** Pulls the plug, and plugs it in again elsewhere: the port of the specs is a link. */
+    public void replug() {
+        PseudoTerminal before = line;
+        line = PseudoTerminal.open();
+        before.close();
+        link();
+        listen();
     }
 
     @Override
     public void close() {
         probes.forEach(Probe::close);
         line.close();
+        try {
+            Files.deleteIfExists(port);
+            Files.deleteIfExists(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }
