@@ -183,7 +183,7 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
             return new TraceProbe(name, place, Trace.read(file()), nanoClock);
         }
         if (kind == Kind.MODBUS || kind == Kind.SCPI) {
-            return AskingLine.open(serial(), List.of(new AskingLine.Asked(name, question())), nanoClock)
+            return AskingLine.open(serial(), List.of(new AskingLine.Asked(name, question(true))), nanoClock)
                     .get(0);
         }
         return new SerialProbe(name, serial(), format(), unit(options), nanoClock);
@@ -194,12 +194,15 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         return serial(kind, place, options);
     }
 
-    /** What an instrument is asked. */
-    Question question() {
+    /** What an instrument is asked that is {@code alone} on its line or not. */
+    Question question(boolean alone) {
         return kind == Kind.SCPI
                 ? scpi(options)
                 : new ModbusQuestion(
-                        ModbusOptions.register(options), unit(options).orElse(TemperatureUnit.C), serial().baud());
+                        ModbusOptions.register(options),
+                        unit(options).orElse(TemperatureUnit.C),
+                        serial().baud(),
+                        alone);
     }
 
     private Optional<LineFormat> format() {

@@ -57,11 +57,11 @@ public final class Probes {
 
     private static List<Probe> openLine(List<NamedSpec> line, LongSupplier nanoClock) {
         ProbeSpec first = line.get(0).spec();
-        if (first.kind() != ProbeSpec.Kind.MODBUS) {
+        if (line.size() == 1) {
             return List.of(first.open(line.get(0).name(), nanoClock));
         }
         List<AskingLine.Asked> asked = line.stream()
-                .map(named -> new AskingLine.Asked(named.name(), named.spec().question()))
+                .map(named -> new AskingLine.Asked(named.name(), named.spec().question(false)))
                 .toList();
         return AskingLine.open(first.serial(), asked, nanoClock);
     }

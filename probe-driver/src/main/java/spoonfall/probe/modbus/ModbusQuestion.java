@@ -18,8 +18,11 @@ import spoonfall.probe.serial.SerialLink;
  * time for an answer is left, so that asking never takes longer than one instrument that keeps silent.
  */
 public final class ModbusQuestion implements Question {
-    /** For the instrument to make up its mind; the time on the wire comes on top. */
+    /** For an instrument to make up its mind while others wait; the time on the wire comes on top. */
     private static final long ANSWER_NANOS = TimeUnit.MILLISECONDS.toNanos(600);
+
+    /** Likewise when nobody waits. */
+    private static final long ANSWER_ALONE_NANOS = TimeUnit.MILLISECONDS.toNanos(1000);
 
     /** What adapters and the system may put between two bytes of one frame. */
     private static final long PARCELS_NANOS = TimeUnit.MILLISECONDS.toNanos(100);
@@ -46,13 +49,14 @@ public final class ModbusQuestion implements Question {
      * @param register where the number is
      * @param unit the unit of the scaled number
      * @param baud rate of the line, bits per second
+     * @param alone whether nothing else is asked on the line, so that there is more time for the answer
      */
-    public ModbusQuestion(RegisterSettings register, TemperatureUnit unit, int baud) {
+    public ModbusQuestion(RegisterSettings register, TemperatureUnit unit, int baud, boolean alone) {
         this.register = register;
         this.unit = unit;
         request = Frames.request(register);
         int characters = request.length + Frames.answerLength(register);
-        answerNanos = ANSWER_NANOS + LineTiming.charactersNanos(characters, baud);
+        answerNanos = (alone ? ANSWER_ALONE_NANOS : ANSWER_NANOS) + LineTiming.charactersNanos(characters, baud);
         silenceNanos = LineTiming.betweenFramesNanos(baud);
         gapNanos = PARCELS_NANOS + LineTiming.withinFrameNanos(baud);
     }

@@ -3,6 +3,7 @@ package spoonfall.probe.modbus;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -112,6 +113,33 @@ final class FramesTest {
         assertThat(judge(INPUT, "11 03 06 AE 41 56 52 43 40 49 AD 01").broken())
                 .as("but what follows it may be")
                 .isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13})
+    void anAnswerAmidWhatOthersSay_isFoundOnlyWhenItIsWhole(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        byte[] request = Frames.request(INPUT);
+        for (int i = 0; i < 5_000; i++) {
+            byte[] heard = new byte[0];
+            for (int others = random.nextInt(4); others > 0; others--) {
+                byte[] data = new byte[random.nextBoolean() ? 2 : 4];
+                random.nextBytes(data);
+                byte[] frame = Registers.answer(new byte[] {(byte) random.nextInt(2, 248), 4}, data);
+                heard = Registers.joined(heard, Arrays.copyOf(frame, random.nextInt(1, frame.length + 1)));
+            }
+            byte[] own = Registers.answer(request, Registers.hundredths(random.nextInt(0, 300)));
+            byte[] all = Registers.joined(heard, own);
+            for (int count = 0; count < all.length; count++) {
+                assertThat(Frames.judge(request, all, count).settled())
+                        .as("seed %d, try %d, %d bytes of %d", seed, i, count, all.length)
+                        .isFalse();
+            }
+            assertThat(Frames.judge(request, all, all.length))
+                    .as("seed %d, try %d", seed, i)
+                    .isInstanceOfSatisfying(
+                            Answer.Data.class, data -> assertThat(data.data()).containsExactly(own[3], own[4]));
+        }
     }
 
     @Test

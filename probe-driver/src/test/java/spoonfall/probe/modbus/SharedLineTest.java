@@ -36,16 +36,13 @@ final class SharedLineTest {
         }
         SharedLine line = new SharedLine(named, instruments);
         for (String name : named.keySet()) {
-            heard.put(name, new Hearing());
             line.probe(name).start(heard(name));
         }
         return line;
     }
 
     private Hearing heard(String name) {
-        Hearing hearing = heard.get(name);
-        assertThat(hearing).isNotNull();
-        return hearing;
+        return heard.computeIfAbsent(name, fresh -> new Hearing());
     }
 
     private void awaitReadings(String name, int count) {
@@ -156,6 +153,16 @@ final class SharedLineTest {
             assertThat(heard("p2").readings()).extracting(Reading::quality).containsOnly(Quality.GOOD);
             assertThat(heard("p2").temperaturesC()).containsOnly(60.0);
             assertThat(line.askedOf(1)).isGreaterThanOrEqualTo(4);
+        }
+    }
+
+    @Test
+    void aSlowInstrumentThatIsAlone_isWaitedFor() {
+        SharedLine.Instruments slow = (n, request, to) -> sendAfter(800, to, own(request));
+        try (SharedLine line = line(slow, ONE)) {
+            awaitReadings("p1", 2);
+            assertThat(heard("p1").temperaturesC()).containsOnly(20.1).hasSizeGreaterThanOrEqualTo(2);
+            assertThat(line.askedOf(1)).isBetween(2, 3);
         }
     }
 
