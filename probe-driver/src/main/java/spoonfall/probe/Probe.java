@@ -4,8 +4,9 @@ package spoonfall.probe;
  * A thermometer: something that gives readings, one after another, until it is closed.
  *
  * <p>A probe is started once and closed once. It owns one thread, named {@code probe-NAME}, on which
- * it calls its listener. Losing the device never ends a probe: it says so once and looks for the
- * device until it is back or the probe is closed.
+ * it calls its listener; probes on one line share theirs, named {@code probe-NAME+NAME}.
+ * Losing the device never ends a probe: it says so once and looks for the device until it is back or
+ * the probe is closed.
  */
 public interface Probe extends AutoCloseable {
     /** Name of the probe, as the kitchen calls it. */
@@ -22,7 +23,10 @@ public interface Probe extends AutoCloseable {
      */
     void start(ProbeListener listener);
 
-    /** Stops reading and frees the device. Returns when the probe's thread has ended; may be called again. */
+    /**
+     * Stops reading and frees the device. Returns when the probe's thread has ended, or goes on for other probes on
+     * the same line only; its listener is not called any more. May be called again.
+     */
     @Override
     void close();
 }

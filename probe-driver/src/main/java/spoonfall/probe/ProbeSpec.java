@@ -20,7 +20,7 @@ import spoonfall.probe.line.TemperatureUnit;
 import spoonfall.probe.line.TextLines;
 import spoonfall.probe.modbus.ModbusQuestion;
 import spoonfall.probe.scpi.ScpiQuestion;
-import spoonfall.probe.serial.AskingProbe;
+import spoonfall.probe.serial.AskingLine;
 import spoonfall.probe.serial.Question;
 import spoonfall.probe.serial.SerialProbe;
 import spoonfall.probe.serial.SerialSettings;
@@ -179,26 +179,41 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
      * @throws spoonfall.probe.trace.TraceException if a trace cannot be read
      */
     public Probe open(String name, LongSupplier nanoClock) {
-        Optional<TemperatureUnit> unit = unit(options);
-        Meaning meaning = SensorOptions.meaning(options, unit);
-        Optional<LineFormat> format = switch (kind) {
+        if (kind == Kind.TRACE) {
+            return new TraceProbe(name, place, Trace.read(file()), nanoClock);
+        }
+        if (kind == Kind.MODBUS || kind == Kind.SCPI) {
+            return AskingLine.open(serial(), List.of(new AskingLine.Asked(name, question(true))), nanoClock)
+                    .get(0);
+        }
+        return new SerialProbe(name, serial(), format(), unit(options), nanoClock);
+    }
+
+    /** How its port is opened. */
+    SerialSettings serial() {
+        return serial(kind, place, options);
+    }
+
+    /** What an instrument is asked that is {@code alone} on its line or not. */
+    Question question(boolean alone) {
+        return kind == Kind.SCPI
+                ? scpi(options)
+                : new ModbusQuestion(
+                        ModbusOptions.register(options),
+                        unit(options).orElse(TemperatureUnit.C),
+                        serial().baud(),
+                        alone);
+    }
+
+    private Optional<LineFormat> format() {
+        Meaning meaning = SensorOptions.meaning(options, unit(options));
+        return switch (kind) {
             case TEXT ->
                 Optional.of(new TextLines(
                         Optional.ofNullable(options.get("column")), meaning, "comma".equals(options.get("decimal"))));
             case JSON -> Optional.of(new JsonLines(options.getOrDefault("field", ""), meaning));
             case AUTO, MODBUS, SCPI, TRACE -> Optional.empty();
         };
-        if (kind == Kind.TRACE) {
-            return new TraceProbe(name, place, Trace.read(file()), nanoClock);
-        }
-        if (kind == Kind.MODBUS) {
-            Question question = new ModbusQuestion(ModbusOptions.register(options), unit.orElse(TemperatureUnit.C));
-            return new AskingProbe(name, serial(kind, place, options), question, nanoClock);
-        }
-        if (kind == Kind.SCPI) {
-            return new AskingProbe(name, serial(kind, place, options), scpi(options), nanoClock);
-        }
-        return new SerialProbe(name, serial(kind, place, options), format, unit, nanoClock);
     }
 
     private static ScpiQuestion scpi(Map<String, String> options) {

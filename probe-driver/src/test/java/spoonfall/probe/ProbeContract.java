@@ -81,7 +81,7 @@ public abstract class ProbeContract {
 
     private static long threads() {
         return Thread.getAllStackTraces().keySet().stream()
-                .filter(thread -> thread.getName().equals("probe-pan"))
+                .filter(thread -> thread.getName().matches("probe-(.*\\+)?pan(\\+.*)?"))
                 .count();
     }
 }

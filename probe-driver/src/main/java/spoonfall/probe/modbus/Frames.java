@@ -8,6 +8,11 @@ final class Frames {
     private static final int CRC_POLYNOMIAL = 0xa001;
     private static final int EXCEPTION = 0x80;
     private static final int EXCEPTION_LENGTH = 5;
+    private static final int HOLDING = 3;
+    private static final int INPUT = 4;
+
+    /** Address, function and length before the data, and the checksum behind it. */
+    private static final int AROUND_DATA = 5;
 
     private Frames() {}
 
@@ -21,6 +26,11 @@ final class Frames {
             }
         }
         return crc;
+    }
+
+    /** How many bytes an answer with a register's number has. */
+    static int answerLength(RegisterSettings register) {
+        return AROUND_DATA + 2 * register.type().registers();
     }
 
     /** A request to read registers. */
@@ -42,65 +52,74 @@ final class Frames {
         return frame;
     }
 
-    /** What came back, judged. */
-    sealed interface Answer {
-        /** Not all of it is there yet. */
-        record Incomplete() implements Answer {}
-
-        /**
-         * The registers' bytes.
-         *
-         * @param data high byte first
-         */
-        @SuppressWarnings("ArrayRecordComponent") // read once, at once
-        record Data(byte[] data) implements Answer {}
-
-        /**
-         * The instrument says that it cannot.
-         *
-         * @param code exception code of the protocol
-         */
-        record Refused(int code) implements Answer {}
-
-        /**
-         * It is not an answer to what was asked.
-         *
-         * @param why in a few words
-         */
-        record Wrong(String why) implements Answer {}
-    }
-
     /**
-     * Judges the first {@code count} bytes as an answer to {@code request}. An echo of the request, as on a
-     * two-wire line, is passed over.
+     * Judges the first {@code count} bytes since {@code request} was sent. Length by function code and checksum decide
+     * what a frame is, wherever it begins: the silence that the protocol puts around a frame cannot be seen through a
+     * USB adapter, which hands over bytes in parcels. An echo of the request, as on a two-wire line, the rest of a late
+     * answer and whole frames of others are passed over.
      */
     static Answer judge(byte[] request, byte[] bytes, int count) {
         boolean echoed = count >= request.length && Arrays.equals(request, 0, request.length, bytes, 0, request.length);
-        byte[] frame = Arrays.copyOfRange(bytes, echoed ? request.length : 0, count);
-        if (frame.length < EXCEPTION_LENGTH) {
-            return new Answer.Incomplete();
+        int explained = echoed ? request.length : 0;
+        Answer soFar = new Answer.Incomplete(false);
+        int at = explained;
+        while (at < count) {
+            int length = length(bytes, at, count);
+            byte[] frame = Arrays.copyOfRange(bytes, at, at + length);
+            if (length == 0 || crc(frame, length) != 0) {
+                at++;
+                continue;
+            }
+            soFar = content(request, frame);
+            if (!(soFar instanceof Answer.Wrong)) {
+                return soFar;
+            }
+            at += length;
+            explained = at;
         }
-        boolean exception = (frame[1] & EXCEPTION) != 0;
-        int expected = exception ? EXCEPTION_LENGTH : 3 + (frame[2] & 0xff) + 2;
-        if (frame.length < expected) {
-            return new Answer.Incomplete();
+        int rest = count - explained;
+        if (rest == 0) {
+            return soFar;
         }
-        int crc = (frame[expected - 2] & 0xff) | (frame[expected - 1] & 0xff) << 8;
-        if (crc != crc(frame, expected - 2)) {
-            return new Answer.Wrong("its checksum is wrong");
+        return rest < AROUND_DATA + dataLength(request)
+                ? new Answer.Incomplete(true)
+                : new Answer.Wrong("answers, but its checksum is wrong", true);
+    }
+
+    /** The bytes of a frame to read registers that wholly lies at {@code at}, by its function code; 0 if none does. */
+    private static int length(byte[] bytes, int at, int count) {
+        int available = count - at;
+        if (available < EXCEPTION_LENGTH) {
+            return 0;
         }
+        int function = bytes[at + 1] & 0xff;
+        int length = 0;
+        if (function == HOLDING || function == INPUT) {
+            length = AROUND_DATA + (bytes[at + 2] & 0xff);
+        } else if (function == (HOLDING | EXCEPTION) || function == (INPUT | EXCEPTION)) {
+            length = EXCEPTION_LENGTH;
+        }
+        return length <= available ? length : 0;
+    }
+
+    /** What a whole frame says. */
+    private static Answer content(byte[] request, byte[] frame) {
         if (frame[0] != request[0]) {
-            return new Answer.Wrong("instrument " + (frame[0] & 0xff) + " answered for another");
+            return new Answer.Wrong("does not answer, but instrument " + (frame[0] & 0xff) + " does", false);
         }
         if ((frame[1] & ~EXCEPTION & 0xff) != request[1]) {
-            return new Answer.Wrong("it answers another question");
+            return new Answer.Wrong("answers another question", false);
         }
-        if (exception) {
+        if ((frame[1] & EXCEPTION) != 0) {
             return new Answer.Refused(frame[2] & 0xff);
         }
-        if ((frame[2] & 0xff) != 2 * request[5]) {
-            return new Answer.Wrong("it has another number of registers");
+        if ((frame[2] & 0xff) != dataLength(request)) {
+            return new Answer.Wrong("answers with another number of registers", false);
         }
-        return new Answer.Data(Arrays.copyOfRange(frame, 3, expected - 2));
+        return new Answer.Data(Arrays.copyOfRange(frame, 3, frame.length - 2));
+    }
+
+    private static int dataLength(byte[] request) {
+        return 2 * request[5];
     }
 }

@@ -63,6 +63,11 @@ public record RegisterSettings(
         }
     }
 
+    /** Whether {@code other} asks the same instrument for the same register, however it reads the number. */
+    public boolean sameAs(RegisterSettings other) {
+        return instrument == other.instrument && function == other.function && register == other.register;
+    }
+
     /** The scaled number in the bytes of an answer, high byte of each register first. */
     double value(byte[] data) {
         ByteBuffer bytes = ByteBuffer.wrap(data);

@@ -50,6 +50,12 @@ public final class ScpiQuestion implements Question {
         return "the answer to " + query + ", " + format.description();
     }
 
+    /** It is alone on its line. */
+    @Override
+    public int instrument() {
+        return 0;
+    }
+
     @Override
     public Outcome ask(SerialLink link, BooleanSupplier closing) throws IOException {
         link.discardInput();
@@ -75,13 +81,13 @@ public final class ScpiQuestion implements Question {
 
     private Outcome read(String text) {
         if (overload(text)) {
-            return new Outcome(OptionalDouble.empty(), Quality.SENSOR_FAULT, text, "");
+            return new Outcome(OptionalDouble.empty(), Quality.SENSOR_FAULT, text, "", false);
         }
         LineFormat.Parsed parsed = format.parse(text);
         if (parsed.quality() == Quality.NO_NUMBER) {
             return bad(Quality.NO_NUMBER, text, "answers \"" + shortened(text) + "\", which is no temperature");
         }
-        return new Outcome(parsed.temperatureC(), parsed.quality(), text, "");
+        return new Outcome(parsed.temperatureC(), parsed.quality(), text, "", false);
     }
 
     private static boolean overload(String text) {
@@ -99,6 +105,7 @@ public final class ScpiQuestion implements Question {
 
     private static Outcome bad(Quality quality, String raw, String what) {
         String check = ". Check the rate, and that it takes commands over this port.";
-        return new Outcome(OptionalDouble.empty(), quality, raw, "the instrument " + what + check);
+        boolean waitedOut = quality == Quality.NO_ANSWER;
+        return new Outcome(OptionalDouble.empty(), quality, raw, "the instrument " + what + check, waitedOut);
     }
 }

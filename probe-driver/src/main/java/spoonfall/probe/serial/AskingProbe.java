@@ -1,37 +1,36 @@
 package spoonfall.probe.serial;
 
-import java.io.IOException;
-import java.util.function.LongSupplier;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
 import spoonfall.probe.Reading;
 
-/** A thermometer that speaks only when asked. It is asked once a second. */
-public final class AskingProbe implements Probe {
-    private static final long ASK_EVERY_MILLIS = 1000;
-
+/** A thermometer that speaks only when asked, alone on its line or with others. */
+final class AskingProbe implements Probe {
+    private final AskingLine line;
     private final String name;
-    private final SerialSettings settings;
     private final Question question;
-    private final LongSupplier nanoClock;
-    private final SerialPlug plug;
+    private final Pace pace;
+    private volatile State state = new State.Fresh();
     private String trouble = "";
     private boolean found;
 
-    /**
-     * A probe that has not started.
-     *
-     * @param name as the kitchen calls it
-     * @param settings how to open the port
-     * @param question what it is asked
-     * @param nanoClock the monotonic clock that stamps readings
-     */
-    public AskingProbe(String name, SerialSettings settings, Question question, LongSupplier nanoClock) {
+    /** How far its life has come. */
+    private sealed interface State {
+        /** Not started. */
+        record Fresh() implements State {}
+
+        /** Started, and heard by somebody. */
+        record Started(ProbeListener listener) implements State {}
+
+        /** Closed for good. */
+        record Closed() implements State {}
+    }
+
+    AskingProbe(AskingLine line, String name, Question question, Pace pace) {
+        this.line = line;
         this.name = name;
-        this.settings = settings;
         this.question = question;
-        this.nanoClock = nanoClock;
-        plug = new SerialPlug(name, settings);
+        this.pace = pace;
     }
 
     @Override
@@ -41,55 +40,76 @@ public final class AskingProbe implements Probe {
 
     @Override
     public String place() {
-        return settings.path();
+        return line.settings().path();
     }
 
     @Override
     public void start(ProbeListener listener) {
-        plug.start(
-                open -> {
-                    found = false;
-                    do {
-                        ask(open, listener);
-                    } while (plug.pause(ASK_EVERY_MILLIS));
-                },
-                what -> lose(listener, what));
+        synchronized (this) {
+            if (!(state instanceof State.Fresh)) {
+                throw new IllegalStateException("probe " + name + " was started or closed before");
+            }
+            state = new State.Started(listener);
+        }
+        line.join();
     }
 
+    /** Waits for a call of the listener that is under way; there is none afterwards. */
     @Override
     public void close() {
-        plug.close();
+        synchronized (this) {
+            state = new State.Closed();
+        }
+        line.leave();
     }
 
-    private void ask(SerialLink open, ProbeListener listener) throws IOException {
-        Question.Outcome outcome = question.ask(open, plug::closing);
-        if (plug.closing()) {
-            return;
+    Question question() {
+        return question;
+    }
+
+    Pace pace() {
+        return pace;
+    }
+
+    /** Whether it was started and not closed. */
+    boolean active() {
+        return state instanceof State.Started;
+    }
+
+    void lineOpened(long nowNanos) {
+        found = false;
+        pace.restart(nowNanos);
+    }
+
+    /** Tells the listener what came of asking. */
+    synchronized void hear(Question.Outcome outcome) {
+        if (state instanceof State.Started started) {
+            long atNanos = line.nowNanos();
+            if (outcome.trouble().isEmpty()) {
+                find(started.listener(), atNanos);
+            } else {
+                lose(place() + " at " + line.settings().description() + ": " + outcome.trouble());
+            }
+            started.listener()
+                    .reading(new Reading(name, atNanos, outcome.temperatureC(), outcome.raw(), outcome.quality()));
         }
-        long atNanos = nanoClock.getAsLong();
-        if (outcome.trouble().isEmpty()) {
-            find(listener, atNanos);
-        } else {
-            lose(listener, settings.path() + " at " + settings.description() + ": " + outcome.trouble());
-        }
-        listener.reading(new Reading(name, atNanos, outcome.temperatureC(), outcome.raw(), outcome.quality()));
     }
 
     private void find(ProbeListener listener, long atNanos) {
         if (!found) {
             found = true;
             trouble = "";
-            String how = settings.path() + ", " + settings.description() + ": " + question.description();
-            listener.found(name, how, atNanos);
+            listener.found(
+                    name, place() + ", " + line.settings().description() + ": " + question.description(), atNanos);
         }
     }
 
     /** Says what is wrong, once until the instrument answers again. */
-    private void lose(ProbeListener listener, String what) {
+    synchronized void lose(String what) {
         found = false;
-        if (!plug.closing() && trouble.isEmpty()) {
+        if (state instanceof State.Started started && trouble.isEmpty()) {
             trouble = what;
-            listener.lost(name, what, nanoClock.getAsLong());
+            started.listener().lost(name, what, line.nowNanos());
         }
     }
 }

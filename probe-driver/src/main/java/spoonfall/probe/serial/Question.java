@@ -8,7 +8,7 @@ import spoonfall.probe.Quality;
 /** What an instrument is asked for its temperature, and how its answer is read. */
 public interface Question {
     /**
-     * Asks once, with whatever tries that takes, and returns within a few seconds.
+     * Asks once, with whatever repeats that takes, and returns when there is an answer or the time for one is over.
      *
      * @param link the open line
      * @param closing whether the probe is being closed, when any answer will do
@@ -19,6 +19,9 @@ public interface Question {
     /** What is asked and read, in a few words. */
     String description();
 
+    /** The address of the instrument that is asked; questions with the same one go to the same instrument. */
+    int instrument();
+
     /**
      * What came of asking.
      *
@@ -27,6 +30,7 @@ public interface Question {
      * @param raw what was answered, for people
      * @param trouble what is wrong and what to check, in a sentence that goes on from the port; empty when the
      *     instrument is understood
+     * @param waitedOut whether the time for an answer ran out, so that one may still be on its way
      */
-    record Outcome(OptionalDouble temperatureC, Quality quality, String raw, String trouble) {}
+    record Outcome(OptionalDouble temperatureC, Quality quality, String raw, String trouble, boolean waitedOut) {}
 }

@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 
 /** One opening of a serial port: from the plug to the unplug. */
 public final class SerialLink implements AutoCloseable {
-    private static final int READ_TIMEOUT_MILLIS = 500;
+    private static final int DISCARD_MOST = 65_536;
 
     private final String path;
     private final SerialPort port;
@@ -20,9 +20,10 @@ public final class SerialLink implements AutoCloseable {
     /**
      * Opens a port.
      *
+     * @param readMillis how long {@link #read} waits; the system counts in tenths of a second
      * @throws IOException with one line that names the port, what is wrong and the way out
      */
-    public static SerialLink open(SerialSettings settings) throws IOException {
+    public static SerialLink open(SerialSettings settings, int readMillis) throws IOException {
         SerialPort port;
         try {
             NativeLibrary.prepare();
@@ -35,7 +36,7 @@ public final class SerialLink implements AutoCloseable {
         }
         port.setComPortParameters(
                 settings.baud(), settings.dataBits(), stopBits(settings.stopBits()), parity(settings.parity()));
-        port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, READ_TIMEOUT_MILLIS, 0);
+        port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, readMillis, 0);
         if (!port.openPort()) {
             throw new IOException(Trouble.notOpened(settings.path(), port.getLastErrorCode()));
         }
@@ -43,7 +44,7 @@ public final class SerialLink implements AutoCloseable {
     }
 
     /**
-     * Waits up to half a second for bytes.
+     * Waits for bytes, as long as was said when it was opened.
      *
      * @return how many came, 0 if none did
      * @throws IOException if the device is gone
@@ -67,9 +68,24 @@ public final class SerialLink implements AutoCloseable {
         }
     }
 
-    /** Throws away what came unasked. */
-    public void discardInput() {
-        port.flushIOBuffers();
+    /**
+     * Throws away what came unasked. Reads it: emptying the system's buffers could take what is still to be sent.
+     *
+     * @return how many bytes there were; a line that never stops is left after 64 KiB
+     * @throws IOException if the device is gone
+     */
+    public int discardInput() throws IOException {
+        byte[] thrown = new byte[512];
+        int count = 0;
+        int waiting = port.bytesAvailable();
+        while (waiting > 0 && count < DISCARD_MOST) {
+            count += read(thrown);
+            waiting = port.bytesAvailable();
+        }
+        if (waiting < 0) {
+            throw new IOException(Trouble.unplugged(path));
+        }
+        return count;
     }
 
     /** Frees the port; a read that waits returns at once. */

@@ -12,6 +12,7 @@ final class SerialPlug {
     private static final long RETRY_MILLIS = 400;
 
     private final SerialSettings settings;
+    private final int readMillis;
     private final ProbeThread thread;
     private final AtomicReference<@Nullable SerialLink> link = new AtomicReference<>();
 
@@ -21,8 +22,16 @@ final class SerialPlug {
         void use(SerialLink link) throws IOException;
     }
 
-    SerialPlug(String probe, SerialSettings settings) {
+    /**
+     * A port that is not open yet.
+     *
+     * @param probe whose port it is, for the thread's name
+     * @param settings how to open it
+     * @param readMillis how long a read waits for bytes
+     */
+    SerialPlug(String probe, SerialSettings settings, int readMillis) {
         this.settings = settings;
+        this.readMillis = readMillis;
         thread = new ProbeThread(probe);
     }
 
@@ -30,7 +39,7 @@ final class SerialPlug {
     void start(Session session, Consumer<String> trouble) {
         thread.start(() -> {
             do {
-                try (SerialLink open = SerialLink.open(settings)) {
+                try (SerialLink open = SerialLink.open(settings, readMillis)) {
                     link.set(open);
                     session.use(open);
                 } catch (RuntimeException e) {

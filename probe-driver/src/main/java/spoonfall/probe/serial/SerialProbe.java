@@ -22,6 +22,7 @@ import spoonfall.probe.line.TemperatureUnit;
  */
 public final class SerialProbe implements Probe {
     private static final long LISTEN_NANOS = TimeUnit.SECONDS.toNanos(3);
+    private static final int READ_MILLIS = 500;
     private static final int HEARD_MOST = 4096;
     private static final int FAINT_AFTER = 5;
 
@@ -62,7 +63,7 @@ public final class SerialProbe implements Probe {
         this.unit = unit;
         this.nanoClock = nanoClock;
         format.ifPresent(known -> how = known.description());
-        plug = new SerialPlug(name, settings);
+        plug = new SerialPlug(name, settings, READ_MILLIS);
     }
 
     @Override

@@ -2,7 +2,6 @@ package spoonfall.probe.modbus;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.function.BiFunction;
@@ -10,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.ProbeContract;
 import spoonfall.probe.Quality;
+import spoonfall.probe.Reading;
 import spoonfall.probe.serial.Instrument;
 import spoonfall.probe.serial.InstrumentRig;
 
@@ -18,16 +18,7 @@ final class ModbusProbeTest extends ProbeContract {
 
     /** The answer of instrument 1 with a temperature in hundredths. */
     private static byte[] value(double celsius) {
-        int hundredths = (int) Math.round(celsius * 100);
-        return signed(new byte[] {1, 4, 2, (byte) (hundredths >> 8), (byte) hundredths});
-    }
-
-    private static byte[] signed(byte[] body) {
-        byte[] frame = Arrays.copyOf(body, body.length + 2);
-        int crc = Frames.crc(body, body.length);
-        frame[body.length] = (byte) crc;
-        frame[body.length + 1] = (byte) (crc >> 8);
-        return frame;
+        return Registers.answer(new byte[] {1, 4}, Registers.hundredths(celsius));
     }
 
     @Override
@@ -53,29 +44,33 @@ final class ModbusProbeTest extends ProbeContract {
     }
 
     @Test
+    void anAnswerThatIsBrokenTwice_isReportedOnce() {
+        Hearing hearing = heard((n, request) -> Registers.damaged(value(98.4)), 2);
+        assertThat(hearing.readings()).extracting(Reading::quality).containsOnly(Quality.BAD_FRAME);
+        assertThat(hearing.readings().get(0).raw()).startsWith("01 04 02 26 70");
+        assertThat(hearing.lost())
+                .singleElement()
+                .satisfies(said -> assertThat(said)
+                        .contains("instrument 1 answers, but its checksum is wrong. Check its address"));
+    }
+
+    @Test
     void anInstrumentThatAnswersForAnother_isNeverRead() {
-        Hearing hearing = heard((n, request) -> signed(new byte[] {2, 4, 2, 0x26, 0x70}), 1);
+        Hearing hearing = heard((n, request) -> Registers.signed(new byte[] {2, 4, 2, 0x26, 0x70}), 1);
         assertThat(hearing.readings().get(0).quality()).isEqualTo(Quality.BAD_FRAME);
-        assertThat(hearing.lost().get(0)).contains("instrument 1 answers, but instrument 2 answered for another");
+        assertThat(hearing.lost().get(0)).contains("instrument 1 does not answer, but instrument 2 does");
     }
 
     @Test
     void aRegisterThatDoesNotExist_isNamed() {
-        Hearing hearing = heard((n, request) -> signed(new byte[] {1, (byte) 0x84, 2}), 1);
+        Hearing hearing = heard((n, request) -> Registers.signed(new byte[] {1, (byte) 0x84, 2}), 1);
         assertThat(hearing.readings().get(0).quality()).isEqualTo(Quality.REFUSED);
         assertThat(hearing.lost().get(0)).contains("refuses register 0 (exception 2)");
     }
 
     @Test
     void anEchoingTwoWireLine_isReadAllTheSame() {
-        Hearing hearing = heard(
-                (n, request) -> {
-                    byte[] answer = value(98.4);
-                    byte[] both = Arrays.copyOf(request, request.length + answer.length);
-                    System.arraycopy(answer, 0, both, request.length, answer.length);
-                    return both;
-                },
-                1);
+        Hearing hearing = heard((n, request) -> Registers.joined(request, value(98.4)), 1);
         assertThat(hearing.temperaturesC()).containsExactly(98.4);
     }
 
