@@ -24,6 +24,7 @@ import picocli.CommandLine.ScopeType;
             CalibrateCommand.class,
             ReplayCommand.class,
             SimulateCommand.class,
+            EvaluateCommand.class,
             WarmUpCommand.class
         })
 public final class Main implements Runnable {
