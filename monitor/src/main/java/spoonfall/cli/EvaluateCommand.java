@@ -45,10 +45,22 @@ final class EvaluateCommand implements Callable<Integer> {
     @Option(names = "--kind", paramLabel = "KIND", description = "What befalls them; mixed unless given.")
     private String kind = VariedCooks.MIXED;
 
+    @Option(names = "--report", paramLabel = "FILE", description = "Also write a page with tables and pictures.")
+    private @Nullable Path report;
+
+    @Option(names = "--json", paramLabel = "FILE", description = "Also write the figures as JSON.")
+    private @Nullable Path json;
+
     @Override
     public Integer call() throws IOException {
         PrintWriter out = Output.of(spec);
         Evaluation evaluation = evaluation();
+        if (report != null) {
+            Files.writeString(report, evaluation.html(subject()));
+        }
+        if (json != null) {
+            Files.writeString(json, evaluation.json(subject()));
+        }
         out.print(evaluation.text());
         out.flush();
         return 0;
@@ -73,6 +85,12 @@ final class EvaluateCommand implements Callable<Integer> {
         }
         Path in = folder;
         return Evaluation.of(traces(in), name -> Trace.read(in.resolve(name)));
+    }
+
+    private String subject() {
+        return simulate == null
+                ? "The traces in " + folder
+                : "Cooks drawn at random, " + kind + ", seeds " + seed + " to " + (seed + simulate - 1);
     }
 
     private static List<String> traces(Path folder) throws IOException {

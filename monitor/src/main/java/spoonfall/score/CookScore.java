@@ -1,6 +1,7 @@
 package spoonfall.score;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -17,6 +18,7 @@ import java.util.OptionalDouble;
  *     though it opened
  * @param hasWindow whether the window truly opened
  * @param gelEarlyS how long before the gel point it was called; empty if it was not called before it
+ * @param gelOnAWrongReading whether a scorch, a jump or a wild value had made the reading wrong when it was called
  * @param mostAlarms the most alarms raised in any ten minutes
  */
 record CookScore(
@@ -30,6 +32,7 @@ record CookScore(
         boolean hasWindow,
         OptionalDouble windowErrorS,
         OptionalDouble gelEarlyS,
+        boolean gelOnAWrongReading,
         int mostAlarms) {
 
     /** Errors are forecast less truth, in seconds; a missing forecast has none. */
@@ -66,6 +69,10 @@ record CookScore(
 
         String title() {
             return title;
+        }
+
+        String wireName() {
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 

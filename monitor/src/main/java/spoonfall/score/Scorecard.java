@@ -132,12 +132,24 @@ record Scorecard(List<CookScore> cooks) {
         return byName;
     }
 
+    double falseAlarmsPer100Hours(Predicate<CookScore> which) {
+        long all = cooks.stream()
+                .filter(which)
+                .mapToLong(cook -> cook.falseAlarms().size())
+                .sum();
+        double hours = hours(which);
+        return hours == 0 ? Double.NaN : 100 * all / hours;
+    }
+
     long windows(Predicate<CookScore> which) {
         return cooks.stream().filter(which).filter(CookScore::hasWindow).count();
     }
 
-    long windowsInTime(Predicate<CookScore> which) {
-        return cooks.stream().filter(which).filter(CookScore::windowInTime).count();
+    /** The share of cooks whose window opened in which set tests were called for in time. */
+    double windowsInTime(Predicate<CookScore> which) {
+        long inTime =
+                cooks.stream().filter(which).filter(CookScore::windowInTime).count();
+        return windows(which) == 0 ? Double.NaN : (double) inTime / windows(which);
     }
 
     /** How far set tests were called for from the truth, sign left out. */
@@ -148,8 +160,12 @@ record Scorecard(List<CookScore> cooks) {
                 .mapToDouble(cook -> Math.abs(cook.windowErrorS().orElse(Double.POSITIVE_INFINITY))));
     }
 
-    long gelTooEarly() {
-        return cooks.stream().filter(CookScore::gelTooEarly).count();
+    /** In how many cooks the gel point was called too early, on a reading that a fault made wrong or on a true one. */
+    long gelTooEarly(boolean onAWrongReading) {
+        return cooks.stream()
+                .filter(CookScore::gelTooEarly)
+                .filter(cook -> cook.gelOnAWrongReading() == onAWrongReading)
+                .count();
     }
 
     int mostAlarmsInCleanCooks() {

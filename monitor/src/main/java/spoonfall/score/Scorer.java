@@ -52,6 +52,7 @@ final class Scorer {
                 windowT.isPresent(),
                 difference(called, windowT),
                 early(gelCall),
+                gelCall.isPresent() && truth.readingWrongAt(gelCall.getAsDouble()),
                 mostAlarms());
     }
 

@@ -29,16 +29,18 @@ final class TextReport {
                     "%-22s %6d  %6s %22s %8s",
                     found.alarm(),
                     found.count(),
-                    percent(found.share()),
-                    number(found.delaysS().median()),
-                    number(found.delaysS().ninety()));
+                    Shown.percent(found.share()),
+                    Shown.seconds(found.delaysS().median()),
+                    Shown.seconds(found.delaysS().ninety()));
         }
         line("");
         falseAlarms("False alarms per 100 h, all cooks", cook -> true);
         falseAlarms("False alarms per 100 h, clean cooks", CookScore::clean);
         window("all cooks", cook -> true);
         window("clean cooks", CookScore::clean);
-        line("Gel point called more than four minutes early: %d cooks", card.gelTooEarly());
+        line(
+                "Gel point called more than four minutes early: %d cooks, in %d of them on a reading that a fault made wrong",
+                card.gelTooEarly(false) + card.gelTooEarly(true), card.gelTooEarly(true));
         line("Most alarms in ten minutes of a clean cook: %d", card.mostAlarmsInCleanCooks());
         return text.toString();
     }
@@ -58,8 +60,8 @@ final class TextReport {
                     horizon.count(),
                     horizon.missing(),
                     row,
-                    percent(horizon.covered()),
-                    minutes(horizon.widthS()));
+                    Shown.percent(horizon.covered()),
+                    Shown.minutes(horizon.widthS()));
         }
     }
 
@@ -70,8 +72,8 @@ final class TextReport {
                 .sum();
         long all = strict.values().stream().mapToLong(Long::longValue).sum();
         line(
-                "%s: %.1f (%d in %.1f h, %d of them beside another fault) %s",
-                title, 100 * all / card.hours(which), all, card.hours(which), beside, strict);
+                "%s: %s (%d in %.1f h, %d of them beside another fault) %s",
+                title, Shown.decimals(card.falseAlarmsPer100Hours(which), 1), all, card.hours(which), beside, strict);
     }
 
     private void window(String title, Predicate<CookScore> which) {
@@ -81,10 +83,10 @@ final class TextReport {
                 "Set tests called for within %.0f s of the window, %s: %s of %d; off by %s s (median), %s s (90 %%)",
                 CookScore.IN_TIME_S,
                 title,
-                percent((double) card.windowsInTime(which) / windows),
+                Shown.percent(card.windowsInTime(which)),
                 windows,
-                number(errors.median()),
-                number(errors.ninety()));
+                Shown.seconds(errors.median()),
+                Shown.seconds(errors.ninety()));
     }
 
     private void line(String format, Object... values) {
@@ -92,22 +94,6 @@ final class TextReport {
     }
 
     private static String pair(Scorecard.Quantiles errors) {
-        return minutes(errors.median()) + " / " + minutes(errors.ninety());
-    }
-
-    static String minutes(double seconds) {
-        return Double.isNaN(seconds) ? "-" : Double.isInfinite(seconds) ? "none" : format(seconds / 60, 2);
-    }
-
-    static String number(double value) {
-        return Double.isNaN(value) ? "-" : Double.isInfinite(value) ? "never" : format(value, 0);
-    }
-
-    static String percent(double share) {
-        return Double.isNaN(share) ? "-" : format(100 * share, 0) + " %";
-    }
-
-    private static String format(double value, int decimals) {
-        return String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return Shown.minutes(errors.median()) + " / " + Shown.minutes(errors.ninety());
     }
 }

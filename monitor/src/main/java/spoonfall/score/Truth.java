@@ -34,6 +34,7 @@ final class Truth {
     private static final List<String> PAN_LABELS =
             List.of("heat-", "stall-", "lid-", "test-", "water-added", "sugar-added");
     private static final double SCORCH_COOLS_S = 180;
+    private static final double WILD_LASTS_S = 10;
 
     private final TraceInfo info;
     private final double lastT;
@@ -95,16 +96,16 @@ final class Truth {
         boolean blind = List.of("probe-out-of-pan", "probe-silent", "probe-stuck").stream()
                 .flatMap(alarm -> faults(alarm).stream())
                 .anyMatch(span -> span.holds(t));
-        boolean jumped = jumps().stream().anyMatch(span -> span.holds(t));
-        boolean scorched = faults(SCORCH).stream()
-                .anyMatch(span -> span.longerBy(SCORCH_COOLS_S).holds(t));
-        return !changed && !blind && !jumped && !scorched;
+        return !changed && !blind && !readingWrongAt(t);
     }
 
-    private List<Span> jumps() {
-        List<Span> spans = new ArrayList<>();
-        addSpans("jump-begins", "jump-ends", spans);
-        return spans;
+    /** Whether a scorch, a jump or a wild value makes the reading wrong at {@code t}. */
+    boolean readingWrongAt(double t) {
+        boolean shifted = faults("probe-implausible").stream()
+                .anyMatch(span -> span.longerBy(WILD_LASTS_S).holds(t));
+        boolean scorched =
+                faults(SCORCH).stream().anyMatch(span -> span.longerBy(SCORCH_COOLS_S).holds(t));
+        return shifted || scorched;
     }
 
     private void addSpans(String begins, String ends, List<Span> spans) {
