@@ -10,13 +10,14 @@ import spoonfall.probe.trace.TraceInfo;
 /** A cook as a picture: the readings, the truth and the alarms; below, how far each forecast was off. */
 final class CookPicture {
     private static final int WIDTH = 760;
-    private static final int PLOT_LEFT = 46;
-    private static final int PLOT_WIDTH = 704;
+    private static final int PLOT_LEFT = 76;
+    private static final int PLOT_WIDTH = 674;
     private static final int COLUMNS = 352;
     private static final double BELOW_C = 4;
     private static final double ABOVE_C = 3;
     private static final double WINDOW_C = 2 / 1.8;
     private static final double MOST_MIN = 10;
+    private static final double NEAR_THE_END = 0.85;
 
     private CookPicture() {}
 
@@ -97,7 +98,9 @@ final class CookPicture {
         for (Observed.Call call : observed.raised()) {
             double atC = levelC + 0.5 * (place++ % 5);
             plot.dot(call.t(), atC, "alarm", 3);
-            plot.text(plot.x(call.t()) + 5, plot.y(atC) + 4, "alarm", "start", call.alarm());
+            boolean leftwards = plot.x(call.t()) > PLOT_LEFT + NEAR_THE_END * PLOT_WIDTH;
+            double besideX = plot.x(call.t()) + (leftwards ? -5 : 5);
+            plot.text(besideX, plot.y(atC) + 4, "alarm", leftwards ? "end" : "start", call.alarm());
         }
     }
 

@@ -15,7 +15,7 @@ final class ReportStyle {
             table { border-collapse: collapse; }
             th, td { padding: 0.25rem 0.7rem; text-align: right; border-bottom: 1px solid var(--grid);
               font-variant-numeric: tabular-nums; }
-            th:first-child, td:first-child { text-align: left; }
+            th:first-child, td:first-child { text-align: left; white-space: nowrap; }
             figure { margin: 1.5rem 0; }
             figcaption { color: var(--soft); font-size: 0.9rem; }
             .pair { display: grid; grid-template-columns: repeat(auto-fit, minmax(18rem, 1fr)); gap: 1rem; }

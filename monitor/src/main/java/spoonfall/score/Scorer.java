@@ -16,6 +16,9 @@ final class Scorer {
     /** A fault's alarm may still come that long after its end without being false. */
     static final double AFTERWARDS_S = 120;
 
+    /** A fault that is over sooner, or with which the cook ends sooner, need not be found. */
+    private static final double LEAST_FAULT_S = 40;
+
     private static final double FLOOD_S = 600;
     private static final Set<String> JUDGED =
             Set.of("stalled", "scorch-risk", "probe-silent", "probe-out-of-pan", "probe-stuck", "probe-implausible");
@@ -92,7 +95,7 @@ final class Scorer {
         List<CookScore.Detection> detections = new ArrayList<>();
         for (String alarm : Truth.faults()) {
             for (Span fault : truth.faults(alarm)) {
-                if (fault.fromT() < truth.endT()) {
+                if (Math.min(fault.toT(), truth.endT()) - fault.fromT() >= LEAST_FAULT_S) {
                     detections.add(new CookScore.Detection(alarm, fault.fromT(), delayS(alarm, fault)));
                 }
             }
