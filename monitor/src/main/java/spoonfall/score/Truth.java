@@ -103,8 +103,8 @@ final class Truth {
     boolean readingWrongAt(double t) {
         boolean shifted = faults("probe-implausible").stream()
                 .anyMatch(span -> span.longerBy(WILD_LASTS_S).holds(t));
-        boolean scorched =
-                faults(SCORCH).stream().anyMatch(span -> span.longerBy(SCORCH_COOLS_S).holds(t));
+        boolean scorched = faults(SCORCH).stream()
+                .anyMatch(span -> span.longerBy(SCORCH_COOLS_S).holds(t));
         return shifted || scorched;
     }
 

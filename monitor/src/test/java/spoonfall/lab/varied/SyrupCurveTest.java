@@ -15,7 +15,8 @@ final class SyrupCurveTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"40,1.15,1.5", "50,1.82,2.0", "60,2.94,3.0", "62,3.25,3.4", "66,4.00,4.8", "68,4.46,5.6", "70,4.99,6.5"})
+    @CsvSource({"40,1.15,1.5", "50,1.82,2.0", "60,2.94,3.0", "62,3.25,3.4", "66,4.00,4.8", "68,4.46,5.6", "70,4.99,6.5"
+    })
     void aCurve_liesBetweenStarzakAndBrowne(double percent, double starzakC, double browneC) {
         // Starzak and Peacock (1997) computed, Browne (1912) read, both in the project's science notes.
         double solids = percent / 100;

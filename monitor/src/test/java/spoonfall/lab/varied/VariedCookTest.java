@@ -75,8 +75,8 @@ final class VariedCookTest {
         for (long seed = 1; seed <= 60; seed++) {
             Trace trace = VariedCook.cook(CookKind.CLEAN, seed);
             TraceInfo info = trace.info();
-            double pressurePa =
-                    info.pressurePa().orElseGet(() -> PanPhysics.pressurePa(info.elevationM().orElseThrow()));
+            double pressurePa = info.pressurePa()
+                    .orElseGet(() -> PanPhysics.pressurePa(info.elevationM().orElseThrow()));
             double gelPointC =
                     PanPhysics.boilingPointC(pressurePa, 0) + info.riseC().orElseThrow();
             double gelT = info.firstT("gel").orElseThrow();
