@@ -9,10 +9,13 @@ import java.util.SplittableRandom;
 final class Episodes {
     private static final double FOREVER_S = 1e9;
     private static final double DECAY_S = 40;
+    private static final double COARSE_C = 0.25;
+    private static final double COARSE_TIMES = 2.5;
 
     private final Draw draw;
     private final SplittableRandom random;
     private final List<Episode> episodes = new ArrayList<>();
+    private OptionalDouble scorchBoiledS = OptionalDouble.empty();
 
     private Episodes(Draw draw, SplittableRandom random) {
         this.draw = draw;
@@ -25,7 +28,8 @@ final class Episodes {
             case STALL -> all.stall();
             case SCORCH -> all.scorch();
             case PROBE_OUT -> all.probeOut();
-            case STUCK -> all.add(all.late(), all.between(120, 360), "stuck", (moment, pan, s) -> moment.stuck = true);
+            case STUCK ->
+                all.add(all.late(), all.seenS(all.between(120, 360)), "stuck", (moment, pan, s) -> moment.stuck = true);
             case SILENT ->
                 all.add(all.anyTime(), all.between(60, 240), "gap", (moment, pan, s) -> moment.silent = true);
             case JUMP -> all.jump();
@@ -42,35 +46,31 @@ final class Episodes {
     }
 
     private void stall() {
-        double seconds = between(240, 600);
         double dice = random.nextDouble();
         if (dice < 0.45) {
-            double part = between(0.3, 0.9);
             double knob = random.nextBoolean() ? 0 : between(0.02, 0.1);
-            add(
-                    part,
-                    seconds,
-                    List.of("stall-begins", "heat-off"),
-                    List.of("stall-ends", "heat-on"),
-                    (moment, pan, s) -> moment.knob = knob);
+            stall(between(0.3, 0.9), between(240, 600), "heat-off", "heat-on", (moment, pan, s) -> moment.knob = knob);
         } else if (dice < 0.75) {
             double lossPart = 1 - draw.netKw() / draw.grossKw();
             double knob = lossPart + between(0.03, 0.1) * (1 - lossPart);
-            add(
-                    between(0.45, 0.9),
-                    seconds,
-                    List.of("stall-begins", "heat-down"),
-                    List.of("stall-ends", "heat-up"),
-                    (moment, pan, s) -> moment.knob = knob);
+            stall(between(0.45, 0.9), flatS(), "heat-down", "heat-up", (moment, pan, s) -> moment.knob = knob);
         } else {
             double returns = between(0.88, 0.97);
-            add(
-                    between(0.45, 0.9),
-                    seconds,
-                    List.of("stall-begins", "lid-on"),
-                    List.of("stall-ends", "lid-off"),
-                    (moment, pan, s) -> moment.lidReturns = returns);
+            stall(between(0.45, 0.9), flatS(), "lid-on", "lid-off", (moment, pan, s) -> moment.lidReturns = returns);
         }
+    }
+
+    /** Long enough that so slow a pan would have been seen to move by so coarse a thermometer. */
+    private double flatS() {
+        return seenS(Math.max(between(240, 600), between(0.1, 0.2) * draw.climbS()));
+    }
+
+    private double seenS(double fineS) {
+        return draw.sensor().stepC() >= COARSE_C ? COARSE_TIMES * fineS : fineS;
+    }
+
+    private void stall(double part, double lastsS, String cause, String cure, Episode.Effect effect) {
+        add(part, lastsS, List.of("stall-begins", cause), List.of("stall-ends", cure), effect);
     }
 
     private void scorch() {
@@ -92,8 +92,6 @@ final class Episodes {
                 List.of(),
                 (moment, pan, s) -> moment.hotterC += left * Math.exp(-s / DECAY_S)));
     }
-
-    private OptionalDouble scorchBoiledS = OptionalDouble.empty();
 
     private boolean scorchedAt(double boiledS, double nowPart, double part, double lasts) {
         if (scorchBoiledS.isEmpty() && boiledS > 0 && nowPart >= part) {
