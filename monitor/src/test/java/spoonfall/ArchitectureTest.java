@@ -33,9 +33,11 @@ final class ArchitectureTest {
             .layer("calibration")
             .definedBy("spoonfall.calibration")
             .layer("lab")
-            .definedBy("spoonfall.lab")
+            .definedBy("spoonfall.lab..")
             .layer("science")
             .definedBy("spoonfall.science")
+            .layer("score")
+            .definedBy("spoonfall.score")
             .layer("units")
             .definedBy("spoonfall.units")
             .layer("probe")
@@ -49,11 +51,11 @@ final class ArchitectureTest {
             .whereLayer("words")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
             .whereLayer("log")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "score")
             .whereLayer("cook")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "score")
             .whereLayer("alarm")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook", "score")
             .whereLayer("physics")
             .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "science")
             .whereLayer("calibration")
@@ -61,6 +63,8 @@ final class ArchitectureTest {
             .whereLayer("lab")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("science")
+            .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("score")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("units")
             .mayOnlyBeAccessedByLayers("cli", "kitchen");
@@ -86,10 +90,18 @@ final class ArchitectureTest {
     @ArchTest
     static final ArchRule THE_LAB_HAS_ITS_OWN_PHYSICS = noClasses()
             .that()
-            .resideInAPackage("spoonfall.lab")
+            .resideInAPackage("spoonfall.lab..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("spoonfall.physics", "spoonfall.cook", "spoonfall.words");
+
+    @ArchTest
+    static final ArchRule THE_SCORE_KNOWS_NOTHING_OF_THE_LAB = noClasses()
+            .that()
+            .resideInAPackage("spoonfall.score")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("spoonfall.lab..", "spoonfall.physics");
 
     @ArchTest
     static final ArchRule PROBES_KNOW_NOTHING_OF_COOKING = noClasses()

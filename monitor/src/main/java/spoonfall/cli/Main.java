@@ -25,6 +25,7 @@ import picocli.CommandLine.ScopeType;
             ReplayCommand.class,
             SimulateCommand.class,
             ScienceCommand.class,
+            EvaluateCommand.class,
             WarmUpCommand.class
         })
 public final class Main implements Runnable {

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -13,10 +14,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 import spoonfall.lab.PanSettings;
 import spoonfall.lab.Scenario;
 import spoonfall.lab.Simulator;
+import spoonfall.lab.varied.CookKind;
 import spoonfall.probe.trace.Trace;
 import spoonfall.units.Quantities;
 
@@ -24,12 +27,22 @@ import spoonfall.units.Quantities;
 @Command(
         name = "simulate",
         description = "Make labelled traces from a simulated pan.",
-        footer = {"", "For example:", "  spoonfall simulate stall --seed 7 --into traces", "  spoonfall simulate all"})
+        footer = {
+            "",
+            "For example:",
+            "  spoonfall simulate stall --seed 7 --into traces",
+            "  spoonfall simulate all",
+            "  spoonfall simulate varied --count 20 --seed 1 --into traces"
+        })
 final class SimulateCommand implements Callable<Integer> {
+    private static final String VARIED = "varied";
+
     @Spec
     private @Nullable CommandSpec spec;
 
-    @Parameters(paramLabel = "SCENARIO", description = "What happens: a scenario by its name, or all.")
+    @Parameters(
+            paramLabel = "SCENARIO",
+            description = "What happens: a scenario by its name, all, or varied: all of it drawn at random.")
     private String scenario = "";
 
     @Option(names = "--seed", paramLabel = "N", description = "Seed of the chance in it; 1 unless given.")
@@ -37,6 +50,12 @@ final class SimulateCommand implements Callable<Integer> {
 
     @Option(names = "--count", paramLabel = "N", description = "How many, with seeds from --seed upwards.")
     private int count = 1;
+
+    @Option(
+            names = "--kind",
+            paramLabel = "KIND",
+            description = "What befalls a varied cook, such as stall; mixed unless given.")
+    private String kind = VariedCooks.MIXED;
 
     @Option(names = "--into", paramLabel = "FOLDER", description = "Where the files go; here unless given.")
     private Path into = Path.of("");
@@ -80,20 +99,38 @@ final class SimulateCommand implements Callable<Integer> {
                 defaults.noiseC(),
                 defaults.resolutionC());
         Files.createDirectories(into);
+        if (scenario.equals(VARIED)) {
+            Optional<CookKind> of = VariedCooks.kind(kind);
+            refuseOptionsOfThePan();
+            for (int i = 0; i < count; i++) {
+                write(VARIED, VariedCooks.cook(of, seed + i), seed + i, Output.of(spec));
+            }
+            return 0;
+        }
         for (Scenario each : scenarios()) {
             for (int i = 0; i < count; i++) {
-                write(each, pan, seed + i, Output.of(spec));
+                write(each.wireName(), Simulator.cook(each, pan, seed + i), seed + i, Output.of(spec));
             }
         }
         return 0;
     }
 
-    private void write(Scenario each, PanSettings pan, long itsSeed, PrintWriter out) {
-        Path csv = into.resolve(each.wireName() + (count == 1 ? "" : "-" + itsSeed) + ".csv");
+    private void refuseOptionsOfThePan() {
+        if (spec != null) {
+            ParseResult parsed = spec.commandLine().getParseResult();
+            for (String option : List.of("--elevation", "--rise", "--mass", "--solids", "--power", "--period")) {
+                if (parsed.hasMatchedOption(option)) {
+                    throw new CommandException(option + " is drawn at random in a varied cook; leave it out");
+                }
+            }
+        }
+    }
+
+    private void write(String name, Trace trace, long itsSeed, PrintWriter out) {
+        Path csv = into.resolve(name + (count == 1 ? "" : "-" + itsSeed) + ".csv");
         if (Files.exists(csv) && !force) {
             throw new CommandException(csv + " is there already; name another folder with --into, or add --force");
         }
-        Trace trace = Simulator.cook(each, pan, itsSeed);
         trace.write(csv);
         String labels = trace.info().labels().stream()
                 .map(label -> label.what() + " " + Math.round(label.t()) + " s")
@@ -112,6 +149,7 @@ final class SimulateCommand implements Callable<Integer> {
                 .orElseThrow(() -> new CommandException("unknown scenario \"" + scenario + "\"; it can be all, "
                         + Arrays.stream(Scenario.values())
                                 .map(Scenario::wireName)
-                                .collect(Collectors.joining(", "))));
+                                .collect(Collectors.joining(", "))
+                        + ", " + VARIED));
     }
 }

@@ -5,9 +5,9 @@ package spoonfall.lab;
  * saturation properties of 1992 (coefficients from memory; a test holds them against IF97), the syrup's water
  * activity is Starzak and Peacock's of 1997, the air is the standard atmosphere.
  */
-final class PanPhysics {
+public final class PanPhysics {
     /** Heat of vaporisation near 100 °C in kJ/kg: 26.6 g of water a minute for each net kW. */
-    static final double VAPORISATION_KJ_PER_KG = 60 / 26.6e-3;
+    public static final double VAPORISATION_KJ_PER_KG = 60 / 26.6e-3;
 
     private static final double CRITICAL_K = 647.096;
     private static final double CRITICAL_PA = 22.064e6;
@@ -17,7 +17,8 @@ final class PanPhysics {
 
     private PanPhysics() {}
 
-    static double pressurePa(double elevationM) {
+    /** Pressure of the standard atmosphere in pascals. */
+    public static double pressurePa(double elevationM) {
         return 101325 * Math.pow(1 - 2.25577e-5 * elevationM, 5.25588);
     }
 
@@ -41,7 +42,7 @@ final class PanPhysics {
     }
 
     /** The temperature in °C at which a syrup boils. */
-    static double boilingPointC(double pressurePa, double solids) {
+    public static double boilingPointC(double pressurePa, double solids) {
         // Secant steps on the logarithm of the vapour's pressure, which is nearly straight: four do.
         double target = Math.log(pressurePa);
         double before = 95;
@@ -58,7 +59,7 @@ final class PanPhysics {
     }
 
     /** Specific heat of a syrup in kJ/(kg K): that of water, less for the sugar (common rule, from memory). */
-    static double heatCapacity(double solids) {
+    public static double heatCapacity(double solids) {
         return 4.187 * (1 - 0.57 * solids);
     }
 }

@@ -53,6 +53,14 @@ final class MainTest {
                 "replay ../sample-traces/clean.csv --page --speed max|needs a speed it can show",
                 "simulate flood|unknown scenario \"flood\"; it can be all, clean, stall",
                 "simulate clean --power 99|power in kW must be",
+                "simulate varied --kind flood|unknown kind \"flood\"; it can be mixed, clean, stall",
+                "simulate varied --power 1.5|--power is drawn at random in a varied cook; leave it out",
+                "evaluate|which traces? Name a folder of them, or give --simulate 300",
+                "evaluate none|there is no folder none",
+                "evaluate ../docs|holds no traces",
+                "evaluate ../sample-traces --simulate 3|not both",
+                "evaluate --simulate 0|--simulate must be 1 to",
+                "evaluate --simulate 1 --kind flood|unknown kind \"flood\"",
                 "fry|Unmatched argument at index 0: 'fry'"
             })
     void whatIsWrong_isOneLineWithTheWayOutAndACodeThatIsNotZero(String line, String message) {
@@ -73,7 +81,7 @@ final class MainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"serve", "demo", "ports", "replay", "simulate", "science"})
+    @ValueSource(strings = {"serve", "demo", "ports", "replay", "simulate", "science", "evaluate"})
     void everyCommand_helps(String command) {
         assertThat(run(command, "--help")).isZero();
         assertThat(out.toString()).contains("Usage: spoonfall " + command).doesNotContain("\u001b");
@@ -161,6 +169,26 @@ final class MainTest {
         assertThat(folder.resolve("gap.csv-metadata.json")).content().contains("\"simulated\"");
         assertThat(run("simulate", "gap", "--into", into)).isEqualTo(1);
         assertThat(err.toString()).contains("is there already").contains("--force");
+    }
+
+    @Test
+    void evaluate_scoresTheCooksThatSimulateMadeAsItScoresThoseItDraws() throws IOException {
+        Path json = folder.resolve("score.json");
+        Path page = folder.resolve("score.html");
+        Path cooks = folder.resolve("cooks");
+        assertThat(run("simulate", "varied", "--count", "4", "--seed", "3", "--into", cooks.toString()))
+                .isZero();
+        out.getBuffer().setLength(0);
+        assertThat(run("evaluate", cooks.toString(), "--json", json.toString(), "--report", page.toString()))
+                .isZero();
+        String ofFiles = out.toString();
+        assertThat(ofFiles).contains("4 cooks", "Forecast of the gel point", "False alarms per 100 h");
+        assertThat(new ObjectMapper().readTree(json.toFile()).path("cooks").asInt())
+                .isEqualTo(4);
+        assertThat(page).content().startsWith("<!DOCTYPE html>").contains("cooks: 4 cooks");
+        out.getBuffer().setLength(0);
+        assertThat(run("evaluate", "--simulate", "4", "--seed", "3")).isZero();
+        assertThat(out.toString()).isEqualTo(ofFiles);
     }
 
     @Test

@@ -1,0 +1,49 @@
+package spoonfall.score;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import spoonfall.probe.trace.Trace;
+
+/** The monitor's score on many labelled traces. The same traces give the same score. */
+public final class Evaluation {
+    private final Scorecard card;
+    private final Function<String, Trace> read;
+
+    private Evaluation(Scorecard card, Function<String, Trace> read) {
+        this.card = card;
+        this.read = read;
+    }
+
+    /**
+     * Scores the monitor, on all processors at once.
+     *
+     * @param names of the traces
+     * @param read gives the trace of a name; called from several threads, each trace is kept only while it is scored
+     */
+    public static Evaluation of(List<String> names, Function<String, Trace> read) {
+        Stream<CookScore> scores = names.parallelStream().map(name -> {
+            Trace trace = read.apply(name);
+            return Scorer.score(name, trace, Observed.of(trace));
+        });
+        return new Evaluation(new Scorecard(scores.toList()), read);
+    }
+
+    /** The figures as text. */
+    public String text() {
+        return TextReport.of(card);
+    }
+
+    /** The figures as JSON; {@code subject} says in a few words what was scored. */
+    public String json(String subject) {
+        return JsonReport.of(card, subject);
+    }
+
+    /** The figures and the worst cooks as one page of HTML; {@code subject} says what was scored. */
+    public String html(String subject) {
+        return HtmlReport.of(card, subject, name -> {
+            Trace trace = read.apply(name);
+            return CookPicture.of(trace, Observed.of(trace));
+        });
+    }
+}

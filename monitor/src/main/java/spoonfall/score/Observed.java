@@ -1,0 +1,92 @@
+package spoonfall.score;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spoonfall.alarm.AlarmChange;
+import spoonfall.cook.CookEvent;
+import spoonfall.cook.CookSettings;
+import spoonfall.cook.CookStatus;
+import spoonfall.cook.Forecast;
+import spoonfall.cook.WaterBoil;
+import spoonfall.log.TraceReplay;
+import spoonfall.probe.trace.Trace;
+import spoonfall.probe.trace.TraceInfo;
+
+/**
+ * What the monitor told of a cook.
+ *
+ * @param settings what it measured against
+ * @param looks a look every ten seconds
+ * @param raised when alarms were raised
+ * @param cleared when they ended
+ */
+record Observed(CookSettings settings, List<Look> looks, List<Call> raised, List<Call> cleared) {
+    /**
+     * A status.
+     *
+     * @param t seconds of the cook
+     * @param forecast when it will set, if the monitor said
+     */
+    record Look(double t, Optional<Forecast> forecast) {}
+
+    /**
+     * An alarm.
+     *
+     * @param t seconds of the cook
+     * @param alarm its wire name
+     */
+    record Call(double t, String alarm) {}
+
+    /** Runs the trace through a monitor that knows what the trace's metadata says. */
+    static Observed of(Trace trace) {
+        CookSettings settings = settings(trace.info());
+        List<Look> looks = new ArrayList<>();
+        List<Call> raised = new ArrayList<>();
+        List<Call> cleared = new ArrayList<>();
+        TraceReplay replay = new TraceReplay(trace, settings);
+        while (replay.hasNext()) {
+            for (CookEvent event : replay.next()) {
+                if (event instanceof CookEvent.StatusTaken taken) {
+                    CookStatus status = taken.status();
+                    looks.add(new Look(status.t(), status.forecast()));
+                } else if (event instanceof CookEvent.AlarmChanged changed) {
+                    Call call = new Call(changed.t(), changed.alarm().name().wireName());
+                    if (changed.change() == AlarmChange.RAISED) {
+                        raised.add(call);
+                    } else if (changed.change() == AlarmChange.CLEARED) {
+                        cleared.add(call);
+                    }
+                }
+            }
+        }
+        return new Observed(settings, looks, raised, cleared);
+    }
+
+    /** The last look at or before {@code t}. */
+    Optional<Look> lookAt(double t) {
+        return looks.stream().filter(look -> look.t() <= t).reduce((first, second) -> second);
+    }
+
+    /** Whether {@code alarm} was on at {@code t}. */
+    boolean onAt(double t, String alarm) {
+        long ups = raised.stream()
+                .filter(c -> c.alarm().equals(alarm) && c.t() <= t)
+                .count();
+        long downs = cleared.stream()
+                .filter(c -> c.alarm().equals(alarm) && c.t() <= t)
+                .count();
+        return ups > downs;
+    }
+
+    private static CookSettings settings(TraceInfo info) {
+        double riseC = info.riseC().orElse(CookSettings.defaults().riseC());
+        if (info.pressurePa().isPresent()) {
+            return new CookSettings(WaterBoil.atPressure(info.pressurePa().getAsDouble()), riseC);
+        }
+        if (info.elevationM().isPresent()) {
+            return new CookSettings(WaterBoil.atElevation(info.elevationM().getAsDouble()), riseC);
+        }
+        return new CookSettings(WaterBoil.standard(), riseC);
+    }
+}
