@@ -35,7 +35,7 @@ final class ArchitectureTest {
             .layer("lab")
             .definedBy("spoonfall.lab..")
             .layer("score")
-            .definedBy("spoonfall.score")
+            .definedBy("spoonfall.score..")
             .layer("units")
             .definedBy("spoonfall.units")
             .layer("probe")
@@ -94,7 +94,7 @@ final class ArchitectureTest {
     @ArchTest
     static final ArchRule THE_SCORE_KNOWS_NOTHING_OF_THE_LAB = noClasses()
             .that()
-            .resideInAPackage("spoonfall.score")
+            .resideInAPackage("spoonfall.score..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("spoonfall.lab..", "spoonfall.physics");
