@@ -81,11 +81,12 @@ public final class Scorer {
         Optional<Forecast> said = look.forecast();
         double leftS = gelT - look.t();
         double gelPointC = observed.settings().gelPointC();
+        double boilT = truth.boilT().orElseThrow();
         return new CookScore.ForecastScore(
                 minutes,
                 less(said.map(forecast -> OptionalDouble.of(forecast.etaS())).orElse(OptionalDouble.empty()), leftS),
-                less(Extrapolation.LINE.etaS(trace, look.t(), gelPointC), leftS),
-                less(Extrapolation.PARABOLA.etaS(trace, look.t(), gelPointC), leftS),
+                less(Extrapolation.LINE.etaS(trace, boilT, look.t(), gelPointC), leftS),
+                less(Extrapolation.PARABOLA.etaS(trace, boilT, look.t(), gelPointC), leftS),
                 said.filter(forecast -> forecast.lowS() <= leftS && leftS <= forecast.highS())
                         .isPresent(),
                 said.map(forecast -> OptionalDouble.of(forecast.highS() - forecast.lowS()))
