@@ -37,7 +37,7 @@ final class ArchitectureTest {
             .layer("science")
             .definedBy("spoonfall.science")
             .layer("score")
-            .definedBy("spoonfall.score")
+            .definedBy("spoonfall.score..")
             .layer("units")
             .definedBy("spoonfall.units")
             .layer("probe")
@@ -98,7 +98,7 @@ final class ArchitectureTest {
     @ArchTest
     static final ArchRule THE_SCORE_KNOWS_NOTHING_OF_THE_LAB = noClasses()
             .that()
-            .resideInAPackage("spoonfall.score")
+            .resideInAPackage("spoonfall.score..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("spoonfall.lab..", "spoonfall.physics");

@@ -17,7 +17,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spoonfall.lab.varied.CookKind;
 import spoonfall.probe.trace.Trace;
-import spoonfall.score.Evaluation;
+import spoonfall.score.report.Evaluation;
 
 /** {@code spoonfall evaluate}: scores the monitor on labelled traces. */
 @Command(

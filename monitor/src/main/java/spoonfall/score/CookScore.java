@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
  * @param gelOnAWrongReading whether a scorch, a jump or a wild value had made the reading wrong when it was called
  * @param mostAlarms the most alarms raised in any ten minutes
  */
-record CookScore(
+public record CookScore(
         String name,
         String title,
         boolean clean,
@@ -34,16 +34,31 @@ record CookScore(
         OptionalDouble gelEarlyS,
         boolean gelOnAWrongReading,
         int mostAlarms) {
+    /** How long before the gel point calling it counts as too early. */
+    public static final double TOO_EARLY_S = 240;
 
-    /** Errors are forecast less truth, in seconds; a missing forecast has none. */
-    record ForecastScore(
+    /** Set tests called for within that of the truth count as in time. */
+    public static final double IN_TIME_S = 20;
+
+    /**
+     * A forecast and two that anybody could make. Errors are forecast less truth, in seconds; a missing forecast has none.
+     *
+     * @param minutesAhead how long before the gel point, about
+     * @param monitorS the monitor's error
+     * @param lineS that of a straight line through the last five minutes
+     * @param parabolaS that of a parabola through the last ten minutes
+     * @param covered whether the monitor's 90 % interval held the truth
+     * @param widthS how wide that was
+     */
+    public record ForecastScore(
             int minutesAhead,
             OptionalDouble monitorS,
             OptionalDouble lineS,
             OptionalDouble parabolaS,
             boolean covered,
             OptionalDouble widthS) {
-        OptionalDouble error(Method method) {
+        /** The error of a method. */
+        public OptionalDouble error(Method method) {
             return switch (method) {
                 case MONITOR -> monitorS;
                 case LINE -> lineS;
@@ -53,7 +68,7 @@ record CookScore(
     }
 
     /** Who forecasts. */
-    enum Method {
+    public enum Method {
         /** The monitor. */
         MONITOR("monitor"),
         /** A straight line through the last five minutes. */
@@ -67,11 +82,13 @@ record CookScore(
             this.title = title;
         }
 
-        String title() {
+        /** Its name in tables. */
+        public String title() {
             return title;
         }
 
-        String wireName() {
+        /** Its name in JSON. */
+        public String wireName() {
             return name().toLowerCase(Locale.ROOT);
         }
     }
@@ -83,7 +100,7 @@ record CookScore(
      * @param atT when it began
      * @param delayS empty if it was not found while it lasted
      */
-    record Detection(String alarm, double atT, OptionalDouble delayS) {}
+    public record Detection(String alarm, double atT, OptionalDouble delayS) {}
 
     /**
      * An alarm for nothing.
@@ -92,19 +109,15 @@ record CookScore(
      * @param t when it was raised
      * @param besideAnotherFault whether some other fault was in effect, or had been within two minutes
      */
-    record FalseAlarm(String alarm, double t, boolean besideAnotherFault) {}
+    public record FalseAlarm(String alarm, double t, boolean besideAnotherFault) {}
 
-    /** How long before the gel point calling it counts as too early. */
-    static final double TOO_EARLY_S = 240;
-
-    /** Set tests called for within that of the truth count as in time. */
-    static final double IN_TIME_S = 20;
-
-    boolean gelTooEarly() {
+    /** Whether the gel point was called more than {@link #TOO_EARLY_S} early. */
+    public boolean gelTooEarly() {
         return gelEarlyS.orElse(0) > TOO_EARLY_S;
     }
 
-    boolean windowInTime() {
+    /** Whether set tests were called for within {@link #IN_TIME_S} of the truth. */
+    public boolean windowInTime() {
         return windowErrorS.isPresent() && Math.abs(windowErrorS.getAsDouble()) <= IN_TIME_S;
     }
 }

@@ -10,8 +10,11 @@ enum Extrapolation {
     /** A parabola through the last ten minutes. */
     PARABOLA(600, 2);
 
+    /** A curve that gets there later than that is flat. */
+    private static final double LATEST_S = 4 * 3600;
+
     private static final int LEAST_READINGS = 6;
-    private static final double LEAST_COVER = 0.5;
+    private static final double LEAST_COVER_S = 60;
 
     private final double windowS;
     private final int degree;
@@ -21,25 +24,29 @@ enum Extrapolation {
         this.degree = degree;
     }
 
-    /** Seconds from {@code t} until the curve reaches {@code gelPointC}; empty if it never does. */
-    OptionalDouble etaS(Trace trace, double t, double gelPointC) {
+    /**
+     * Seconds from {@code t} until the curve reaches {@code gelPointC}; empty if it never does within four hours. Readings before
+     * {@code boilT} are left out: nobody would lay a line through the way up to the boil.
+     */
+    OptionalDouble etaS(Trace trace, double boilT, double t, double gelPointC) {
         double[][] normal = new double[degree + 1][degree + 2];
         int count = 0;
         double earliest = t;
         for (int i = 0; i < trace.size() && trace.elapsedS(i) <= t; i++) {
             OptionalDouble reading = trace.temperatureC(i);
-            if (trace.elapsedS(i) > t - windowS && reading.isPresent()) {
+            if (trace.elapsedS(i) >= Math.max(boilT, t - windowS) && reading.isPresent()) {
                 double x = (trace.elapsedS(i) - t) / windowS;
                 take(normal, x, reading.getAsDouble() - gelPointC);
                 earliest = Math.min(earliest, trace.elapsedS(i));
                 count++;
             }
         }
-        if (count < LEAST_READINGS || t - earliest < LEAST_COVER * windowS) {
+        if (count < LEAST_READINGS || t - earliest < LEAST_COVER_S) {
             return OptionalDouble.empty();
         }
         OptionalDouble root = root(solve(normal));
-        return root.isPresent() ? OptionalDouble.of(root.getAsDouble() * windowS) : root;
+        boolean sensible = root.isPresent() && root.getAsDouble() * windowS <= LATEST_S;
+        return sensible ? OptionalDouble.of(root.getAsDouble() * windowS) : OptionalDouble.empty();
     }
 
     private void take(double[][] normal, double x, double y) {

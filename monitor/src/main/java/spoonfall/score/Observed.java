@@ -21,14 +21,14 @@ import spoonfall.probe.trace.TraceInfo;
  * @param raised when alarms were raised
  * @param cleared when they ended
  */
-record Observed(CookSettings settings, List<Look> looks, List<Call> raised, List<Call> cleared) {
+public record Observed(CookSettings settings, List<Look> looks, List<Call> raised, List<Call> cleared) {
     /**
      * A status.
      *
      * @param t seconds of the cook
      * @param forecast when it will set, if the monitor said
      */
-    record Look(double t, Optional<Forecast> forecast) {}
+    public record Look(double t, Optional<Forecast> forecast) {}
 
     /**
      * An alarm.
@@ -36,10 +36,10 @@ record Observed(CookSettings settings, List<Look> looks, List<Call> raised, List
      * @param t seconds of the cook
      * @param alarm its wire name
      */
-    record Call(double t, String alarm) {}
+    public record Call(double t, String alarm) {}
 
     /** Runs the trace through a monitor that knows what the trace's metadata says. */
-    static Observed of(Trace trace) {
+    public static Observed of(Trace trace) {
         CookSettings settings = settings(trace.info());
         List<Look> looks = new ArrayList<>();
         List<Call> raised = new ArrayList<>();

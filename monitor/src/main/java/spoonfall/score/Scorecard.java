@@ -12,9 +12,11 @@ import java.util.stream.DoubleStream;
  * The figures of many cooks. In quantiles a missing forecast counts as an infinite error, and a fault that was
  * not found as an infinite delay.
  *
+ * <p>A figure of no cooks at all is NaN, so that it cannot be taken for a good one.
+ *
  * @param cooks the scores that they are made of, in the order of their names
  */
-record Scorecard(List<CookScore> cooks) {
+public record Scorecard(List<CookScore> cooks) {
     /**
      * Forecasts so many minutes ahead.
      *
@@ -25,7 +27,7 @@ record Scorecard(List<CookScore> cooks) {
      * @param covered share of the given ones whose 90 % interval holds the truth
      * @param widthS median width of that interval
      */
-    record Horizon(
+    public record Horizon(
             int minutesAhead,
             int count,
             int missing,
@@ -39,13 +41,13 @@ record Scorecard(List<CookScore> cooks) {
      * @param median half are no larger
      * @param ninety nine in ten are no larger
      */
-    record Quantiles(double median, double ninety) {
+    public record Quantiles(double median, double ninety) {
         static Quantiles of(DoubleStream values) {
             double[] sorted = values.sorted().toArray();
             return new Quantiles(at(sorted, 0.5), at(sorted, 0.9));
         }
 
-        /** The smallest value that so large a part of all does not exceed; NaN, here alone, for none. */
+        /** The smallest value that so large a part of all does not exceed; NaN for none, as all figures of nothing are. */
         private static double at(double[] sorted, double part) {
             return sorted.length == 0 ? Double.NaN : sorted[(int) Math.ceil(part * sorted.length) - 1];
         }
@@ -59,14 +61,15 @@ record Scorecard(List<CookScore> cooks) {
      * @param found how many were found while they lasted
      * @param delaysS how long that took
      */
-    record Found(String alarm, int count, int found, Quantiles delaysS) {
-        double share() {
+    public record Found(String alarm, int count, int found, Quantiles delaysS) {
+        /** The share that was found; NaN when there were none. */
+        public double share() {
             return count == 0 ? Double.NaN : (double) found / count;
         }
     }
 
     /** Forecasts of the cooks that {@code which} accepts. */
-    List<Horizon> horizons(Predicate<CookScore> which) {
+    public List<Horizon> horizons(Predicate<CookScore> which) {
         List<Horizon> horizons = new ArrayList<>();
         for (int minutes : Scorer.HORIZONS) {
             List<CookScore.ForecastScore> scores = cooks.stream()
@@ -101,7 +104,8 @@ record Scorecard(List<CookScore> cooks) {
                 widths.median());
     }
 
-    List<Found> found() {
+    /** How each kind of fault was found. */
+    public List<Found> found() {
         List<Found> all = new ArrayList<>();
         for (String alarm : Truth.faults()) {
             List<OptionalDouble> delays = cooks.stream()
@@ -117,12 +121,13 @@ record Scorecard(List<CookScore> cooks) {
         return all;
     }
 
-    double hours(Predicate<CookScore> which) {
+    /** Hours that were watched, in the cooks that {@code which} accepts. */
+    public double hours(Predicate<CookScore> which) {
         return cooks.stream().filter(which).mapToDouble(CookScore::watchedS).sum() / 3600;
     }
 
     /** How many false alarms of each name. */
-    Map<String, Long> falseAlarms(Predicate<CookScore> which, Predicate<CookScore.FalseAlarm> counts) {
+    public Map<String, Long> falseAlarms(Predicate<CookScore> which, Predicate<CookScore.FalseAlarm> counts) {
         Map<String, Long> byName = new TreeMap<>();
         cooks.stream()
                 .filter(which)
@@ -132,7 +137,8 @@ record Scorecard(List<CookScore> cooks) {
         return byName;
     }
 
-    double falseAlarmsPer100Hours(Predicate<CookScore> which) {
+    /** False alarms in a hundred hours of the cooks that {@code which} accepts; NaN for no hours. */
+    public double falseAlarmsPer100Hours(Predicate<CookScore> which) {
         long all = cooks.stream()
                 .filter(which)
                 .mapToLong(cook -> cook.falseAlarms().size())
@@ -141,19 +147,20 @@ record Scorecard(List<CookScore> cooks) {
         return hours == 0 ? Double.NaN : 100 * all / hours;
     }
 
-    long windows(Predicate<CookScore> which) {
+    /** In how many cooks the test window truly opened. */
+    public long windows(Predicate<CookScore> which) {
         return cooks.stream().filter(which).filter(CookScore::hasWindow).count();
     }
 
     /** The share of cooks whose window opened in which set tests were called for in time. */
-    double windowsInTime(Predicate<CookScore> which) {
+    public double windowsInTime(Predicate<CookScore> which) {
         long inTime =
                 cooks.stream().filter(which).filter(CookScore::windowInTime).count();
         return windows(which) == 0 ? Double.NaN : (double) inTime / windows(which);
     }
 
     /** How far set tests were called for from the truth, sign left out. */
-    Quantiles windowErrorsS(Predicate<CookScore> which) {
+    public Quantiles windowErrorsS(Predicate<CookScore> which) {
         return Quantiles.of(cooks.stream()
                 .filter(which)
                 .filter(CookScore::hasWindow)
@@ -161,14 +168,15 @@ record Scorecard(List<CookScore> cooks) {
     }
 
     /** In how many cooks the gel point was called too early, on a reading that a fault made wrong or on a true one. */
-    long gelTooEarly(boolean onAWrongReading) {
+    public long gelTooEarly(boolean onAWrongReading) {
         return cooks.stream()
                 .filter(CookScore::gelTooEarly)
                 .filter(cook -> cook.gelOnAWrongReading() == onAWrongReading)
                 .count();
     }
 
-    int mostAlarmsInCleanCooks() {
+    /** The most alarms that any clean cook raised in ten minutes. */
+    public int mostAlarmsInCleanCooks() {
         return cooks.stream()
                 .filter(CookScore::clean)
                 .mapToInt(CookScore::mostAlarms)
@@ -177,7 +185,7 @@ record Scorecard(List<CookScore> cooks) {
     }
 
     /** The worst first: by missed faults, false alarms and early calls, then by the error ten minutes ahead. */
-    List<CookScore> worst(int count) {
+    public List<CookScore> worst(int count) {
         return cooks.stream()
                 .sorted((a, b) -> Double.compare(badness(b), badness(a)))
                 .limit(count)

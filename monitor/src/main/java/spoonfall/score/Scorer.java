@@ -9,9 +9,9 @@ import spoonfall.cook.Forecast;
 import spoonfall.probe.trace.Trace;
 
 /** Holds what the monitor said of one cook against what truly happened. */
-final class Scorer {
+public final class Scorer {
     /** Minutes before the gel point at which forecasts are judged. */
-    static final List<Integer> HORIZONS = List.of(20, 15, 10, 5, 2);
+    public static final List<Integer> HORIZONS = List.of(20, 15, 10, 5, 2);
 
     /** A fault's alarm may still come that long after its end without being false. */
     static final double AFTERWARDS_S = 120;
@@ -36,7 +36,8 @@ final class Scorer {
         truth = new Truth(trace.info(), trace.lastS());
     }
 
-    static CookScore score(String name, Trace trace, Observed observed) {
+    /** The score of the cook {@code name}, in which the monitor told what {@code observed} holds. */
+    public static CookScore score(String name, Trace trace, Observed observed) {
         return new Scorer(name, trace, observed).score();
     }
 
@@ -80,11 +81,12 @@ final class Scorer {
         Optional<Forecast> said = look.forecast();
         double leftS = gelT - look.t();
         double gelPointC = observed.settings().gelPointC();
+        double boilT = truth.boilT().orElseThrow();
         return new CookScore.ForecastScore(
                 minutes,
                 less(said.map(forecast -> OptionalDouble.of(forecast.etaS())).orElse(OptionalDouble.empty()), leftS),
-                less(Extrapolation.LINE.etaS(trace, look.t(), gelPointC), leftS),
-                less(Extrapolation.PARABOLA.etaS(trace, look.t(), gelPointC), leftS),
+                less(Extrapolation.LINE.etaS(trace, boilT, look.t(), gelPointC), leftS),
+                less(Extrapolation.PARABOLA.etaS(trace, boilT, look.t(), gelPointC), leftS),
                 said.filter(forecast -> forecast.lowS() <= leftS && leftS <= forecast.highS())
                         .isPresent(),
                 said.map(forecast -> OptionalDouble.of(forecast.highS() - forecast.lowS()))

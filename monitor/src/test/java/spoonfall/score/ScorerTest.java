@@ -178,22 +178,30 @@ final class ScorerTest {
     void theStraightLine_isExactOnAStraightClimb() {
         Trace straight = Scenes.cook();
         double gelPointC = Scenes.SETTINGS.gelPointC();
-        assertThat(Extrapolation.LINE.etaS(straight, 1800, gelPointC).orElseThrow())
+        assertThat(Extrapolation.LINE.etaS(straight, 600, 1800, gelPointC).orElseThrow())
                 .isEqualTo(600, Offset.offset(0.01));
-        assertThat(Extrapolation.PARABOLA.etaS(straight, 1800, gelPointC).orElseThrow())
+        assertThat(Extrapolation.PARABOLA.etaS(straight, 600, 1800, gelPointC).orElseThrow())
                 .isEqualTo(600, Offset.offset(1.0));
+    }
+
+    @Test
+    void theWayUpToTheBoil_doesNotSpoilTheLine() {
+        double gelPointC = Scenes.SETTINGS.gelPointC();
+        Trace boilsUp = Scenes.cook(t -> t < 600 ? 20 + t / 10 : gelPointC + (t - Scenes.GEL_T) / 600);
+        assertThat(Extrapolation.LINE.etaS(boilsUp, 600, 720, gelPointC).orElseThrow())
+                .isEqualTo(1680, Offset.offset(0.1));
     }
 
     @Test
     void theParabola_isExactOnAParabolaAndTheLineLate() {
         double gelPointC = Scenes.SETTINGS.gelPointC();
         Trace curved = Scenes.cook(t -> gelPointC - 4 + 4 * t * t / Scenes.GEL_T / Scenes.GEL_T);
-        assertThat(Extrapolation.PARABOLA.etaS(curved, 1800, gelPointC).orElseThrow())
+        assertThat(Extrapolation.PARABOLA.etaS(curved, 600, 1800, gelPointC).orElseThrow())
                 .isEqualTo(600, Offset.offset(0.1));
-        assertThat(Extrapolation.LINE.etaS(curved, 1800, gelPointC).orElseThrow())
+        assertThat(Extrapolation.LINE.etaS(curved, 600, 1800, gelPointC).orElseThrow())
                 .isGreaterThan(650);
         Trace falling = Scenes.cook(t -> 100 - t / 1000);
-        assertThat(Extrapolation.LINE.etaS(falling, 1800, gelPointC)).isEmpty();
-        assertThat(Extrapolation.LINE.etaS(curved, 60, gelPointC)).isEmpty();
+        assertThat(Extrapolation.LINE.etaS(falling, 600, 1800, gelPointC)).isEmpty();
+        assertThat(Extrapolation.LINE.etaS(curved, 600, 640, gelPointC)).isEmpty();
     }
 }

@@ -1,9 +1,11 @@
-package spoonfall.score;
+package spoonfall.score.report;
 
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import spoonfall.score.CookScore;
+import spoonfall.score.Scorecard;
 
 /** The figures as one page of HTML that needs nothing else: styles inside, pictures as SVG, light and dark. */
 final class HtmlReport {

@@ -1,4 +1,4 @@
-package spoonfall.score;
+package spoonfall.score.report;
 
 /** How the report looks, by day and by night. */
 final class ReportStyle {

@@ -1,4 +1,4 @@
-package spoonfall.score;
+package spoonfall.score.report;
 
 import java.util.Locale;
 

@@ -1,9 +1,13 @@
-package spoonfall.score;
+package spoonfall.score.report;
 
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import spoonfall.probe.trace.Trace;
+import spoonfall.score.CookScore;
+import spoonfall.score.Observed;
+import spoonfall.score.Scorecard;
+import spoonfall.score.Scorer;
 
 /** The monitor's score on many labelled traces. The same traces give the same score. */
 public final class Evaluation {

@@ -1,4 +1,4 @@
-package spoonfall.score;
+package spoonfall.score.report;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.UncheckedIOException;
 import java.util.function.Predicate;
+import spoonfall.score.CookScore;
+import spoonfall.score.Scorecard;
 
 /** The figures as JSON; what is infinite or unknown is null. */
 final class JsonReport {

@@ -1,8 +1,10 @@
-package spoonfall.score;
+package spoonfall.score.report;
 
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
+import spoonfall.score.CookScore;
+import spoonfall.score.Scorecard;
 
 /** The figures as text. */
 final class TextReport {

@@ -1,4 +1,4 @@
-package spoonfall.score;
+package spoonfall.score.report;
 
 import java.util.HashSet;
 import java.util.OptionalDouble;
@@ -6,6 +6,7 @@ import java.util.Set;
 import spoonfall.cook.Forecast;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceInfo;
+import spoonfall.score.Observed;
 
 /** A cook as a picture: the readings, the truth and the alarms; below, how far each forecast was off. */
 final class CookPicture {

@@ -1,7 +1,10 @@
-package spoonfall.score;
+package spoonfall.score.report;
 
 import java.util.List;
 import java.util.function.Predicate;
+import spoonfall.score.CookScore;
+import spoonfall.score.Scorecard;
+import spoonfall.score.Scorer;
 
 /** Forecast errors by minutes ahead: a chart of all three methods, and every single error of the monitor's. */
 final class ForecastChart {

@@ -1,4 +1,4 @@
-package spoonfall.score;
+package spoonfall.score.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -54,7 +54,7 @@ final class EvaluationTest {
 
     @Test
     void theTextOfATrace_cannotBecomeMarkup() {
-        Trace trace = Scenes.cook(Scenes.label(700, "<b>stir</b>"));
+        Trace trace = Trace.read(Path.of("../sample-traces/clean.csv"));
         TraceInfo evil = new TraceInfo(
                 "<script>alert(1)</script>",
                 "",
@@ -64,7 +64,7 @@ final class EvaluationTest {
                 trace.info().riseC(),
                 trace.info().seed(),
                 trace.info().startedAt(),
-                trace.info().labels());
+                List.of(new TraceInfo.Label(700, "<b>stir</b>")));
         String html =
                 Evaluation.of(List.of("a\"b'.csv"), name -> trace.with(evil)).html("x");
         assertThat(html).doesNotContain("<script", "<b>stir", "b'.csv");

@@ -1,0 +1,205 @@
+package spoonfall.estimate;
+
+import java.util.Arrays;
+
+/**
+ * Interacting multiple models (Blom and Bar-Shalom 1988): the same filter three times, for heat that is steady, that
+ * drifts and that is being changed. Each reading tells which of them holds, and the three share what they know.
+ */
+final class FilterBank {
+    static final int MODES = 3;
+
+    private final double[][] LEAVES_PER_MIN = {{0, Tun.of("L01",0.08), Tun.of("L02",0.04)}, {0.25, 0, 0.04}, {Tun.of("L20",0.2), 0.4, 0}};
+    private final double[] SLOPE_WANDER = {Tun.of("W0",0.006), Tun.of("W1",0.04), Tun.of("W2",0.35)};
+    private final double OFFSET_WANDER = Tun.of("OFFSET_WANDER", 1e-5);
+    private final double SCALE_WANDER = Tun.of("SCALE_WANDER", 1e-5);
+    private final double LEAST_V = Tun.of("LEAST_V", 0.01);
+    private final double TOO_HIGH = Tun.of("TOO_HIGH", 2.5);
+    private final double TOO_LOW = Tun.of("TOO_LOW", 1.6);
+
+    private final PanFilter[] filters = new PanFilter[MODES];
+    private final PanFilter[] mixed = new PanFilter[MODES];
+    private final double[] weights = new double[MODES];
+    private final double[] ahead = new double[MODES];
+    private final Inverting inverting;
+
+    FilterBank(SyrupCurve curve) {
+        inverting = new Inverting(curve);
+        for (int i = 0; i < MODES; i++) {
+            filters[i] = new PanFilter(curve);
+            mixed[i] = new PanFilter(curve);
+        }
+    }
+
+    void begin(double[] guesses, double[] doubts) {
+        for (PanFilter filter : filters) {
+            filter.begin(guesses, doubts);
+        }
+        weights[0] = 0.6;
+        weights[1] = 0.3;
+        weights[2] = 0.1;
+        inverting.begin();
+    }
+
+    Inverting inverting() {
+        return inverting;
+    }
+
+    PanFilter filter(int mode) {
+        return filters[mode];
+    }
+
+    double weight(int mode) {
+        return weights[mode];
+    }
+
+    /** Lets time pass. */
+    void predict(double minutes) {
+        mix(minutes);
+        double v = Math.max(LEAST_V, v());
+        double growth = inverting.growth(u());
+        inverting.pass(minutes, u(), mean(4));
+        for (int j = 0; j < MODES; j++) {
+            double wander = SLOPE_WANDER[j] * v;
+            filters[j].predict(minutes, wander * wander, OFFSET_WANDER, SCALE_WANDER, growth);
+        }
+    }
+
+    /** Lets time pass while nothing leaves the pan. */
+    void rest(double minutes) {
+        for (PanFilter filter : filters) {
+            double v = Math.max(LEAST_V, Math.abs(filter.v()));
+            double part = 0.3 * v * minutes;
+            filter.covariance[0] += part * part;
+        }
+    }
+
+    /** Takes a reading of that variance; one that is far off counts for less, above all below: a stir cools the tip. */
+    void update(double riseC, double variance) {
+        double best = Double.NEGATIVE_INFINITY;
+        for (int j = 0; j < MODES; j++) {
+            PanFilter filter = filters[j];
+            filter.look(riseC, variance);
+            double off = filter.innovationC() / Math.sqrt(filter.innovationVariance());
+            double limit = off > 0 ? TOO_HIGH : TOO_LOW;
+            if (Math.abs(off) > limit) {
+                filter.look(riseC, variance * off * off / (limit * limit));
+            }
+            double s = filter.innovationVariance();
+            double log = -0.5 * (filter.innovationC() * filter.innovationC() / s + Math.log(s));
+            filter.believe();
+            ahead[j] = log;
+            best = Math.max(best, log);
+        }
+        double sum = 0;
+        for (int j = 0; j < MODES; j++) {
+            weights[j] *= Math.exp(ahead[j] - best);
+            sum += weights[j];
+        }
+        for (int j = 0; j < MODES; j++) {
+            weights[j] = Math.max(1e-6, weights[j] / sum);
+        }
+    }
+
+    /** How sure the bank is of the rise that it expects: the variance, in °C². */
+    double riseVariance() {
+        double mean = riseC();
+        double sum = 0;
+        for (int j = 0; j < MODES; j++) {
+            filters[j].look(mean, 0);
+            double off = filters[j].riseC() - mean;
+            sum += weights[j] * (filters[j].innovationVariance() + off * off);
+        }
+        return sum;
+    }
+
+    /** Begins again at another rise with the same heat, as after water was added. */
+    void reanchor(double riseC, double variance) {
+        for (PanFilter filter : filters) {
+            filter.reanchor(riseC, variance);
+        }
+        weights[0] = 0.4;
+        weights[1] = 0.3;
+        weights[2] = 0.3;
+    }
+
+    double u() {
+        return mean(0);
+    }
+
+    double v() {
+        return mean(1);
+    }
+
+    double riseC() {
+        double sum = 0;
+        for (int i = 0; i < MODES; i++) {
+            sum += weights[i] * filters[i].riseC();
+        }
+        return sum;
+    }
+
+    double climbPerMinC() {
+        double sum = 0;
+        for (int i = 0; i < MODES; i++) {
+            sum += weights[i] * filters[i].climbPerMinC();
+        }
+        return sum;
+    }
+
+    private double mean(int part) {
+        double sum = 0;
+        for (int i = 0; i < MODES; i++) {
+            sum += weights[i] * filters[i].state[part];
+        }
+        return sum;
+    }
+
+    private void mix(double minutes) {
+        double[] next = new double[MODES];
+        double[][] share = new double[MODES][MODES];
+        for (int i = 0; i < MODES; i++) {
+            double stays = 1;
+            for (int j = 0; j < MODES; j++) {
+                if (j != i) {
+                    double goes = 1 - Math.exp(-LEAVES_PER_MIN[i][j] * minutes);
+                    share[i][j] = goes * weights[i];
+                    stays -= goes;
+                }
+            }
+            share[i][i] = Math.max(0, stays) * weights[i];
+        }
+        for (int j = 0; j < MODES; j++) {
+            for (int i = 0; i < MODES; i++) {
+                next[j] += share[i][j];
+            }
+            mixInto(mixed[j], share, j, next[j]);
+        }
+        for (int j = 0; j < MODES; j++) {
+            filters[j].copyFrom(mixed[j]);
+            weights[j] = next[j];
+        }
+    }
+
+    private void mixInto(PanFilter into, double[][] share, int j, double all) {
+        Arrays.fill(into.state, 0);
+        Arrays.fill(into.covariance, 0);
+        for (int i = 0; i < MODES; i++) {
+            double part = share[i][j] / all;
+            for (int k = 0; k < PanFilter.SIZE; k++) {
+                into.state[k] += part * filters[i].state[k];
+            }
+        }
+        for (int i = 0; i < MODES; i++) {
+            double part = share[i][j] / all;
+            for (int k = 0; k < PanFilter.SIZE; k++) {
+                double offK = filters[i].state[k] - into.state[k];
+                for (int m = 0; m < PanFilter.SIZE; m++) {
+                    double offM = filters[i].state[m] - into.state[m];
+                    int at = PanFilter.SIZE * k + m;
+                    into.covariance[at] += part * (filters[i].covariance[at] + offK * offM);
+                }
+            }
+        }
+    }
+}

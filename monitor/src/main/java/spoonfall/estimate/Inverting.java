@@ -1,0 +1,53 @@
+package spoonfall.estimate;
+
+import spoonfall.physics.Inversion;
+
+/**
+ * How the sugar is inverted by and by, which makes the rise grow at the same solids. The rise grows nearly in
+ * proportion: by six tenths of the share that is inverted (Norrish, docs/science.md).
+ */
+final class Inverting {
+    /** In the middle of what sets, pH 2.8 to 3.4 (So Easy to Preserve). */
+    private static final double USUAL_PH = 3.1;
+
+    private static double FIRST_SHARE = Tun.of("FIRST_SHARE",0.08);
+    private static double RISE_BY_SHARE = Tun.of("RISE_BY_SHARE",0.6);
+    private static final double TYPICAL = 1 + RISE_BY_SHARE * spoonfall.physics.Syrup.TYPICAL_INVERTED;
+
+    private final SyrupCurve curve;
+    private double share = FIRST_SHARE;
+
+    Inverting(SyrupCurve curve) {
+        this.curve = curve;
+    }
+
+    void begin() {
+        share = FIRST_SHARE;
+    }
+
+    /** The scale of a pan whose sugar has just begun to be inverted, against the curve's typical share. */
+    static double firstScale() {
+        return (1 + RISE_BY_SHARE * FIRST_SHARE) / TYPICAL;
+    }
+
+    /** What the scale gains a minute at the usual pace. */
+    double growth(double u) {
+        return RISE_BY_SHARE / TYPICAL * ratePerMin(u) * (1 - share);
+    }
+
+    /** Lets time pass at that pace. */
+    void pass(double minutes, double u, double pace) {
+        share += (1 - share) * (1 - Math.exp(-ratePerMin(u) * Math.max(0, pace) * minutes));
+    }
+
+    /** What the scale gains from now on in that many minutes on the way to {@code goalU}. */
+    double gain(double minutes, double u, double goalU, double pace) {
+        double rate = (ratePerMin(u) + ratePerMin(goalU)) / 2;
+        return RISE_BY_SHARE / TYPICAL * (1 - share) * (1 - Math.exp(-rate * pace * minutes));
+    }
+
+    private double ratePerMin(double u) {
+        double solids = curve.solids(u);
+        return Inversion.ratePerMin(curve.boilingPointC(u), solids, USUAL_PH);
+    }
+}

@@ -1,0 +1,180 @@
+package spoonfall.estimate;
+
+import java.util.Arrays;
+
+/**
+ * An extended Kalman filter on a boiling pan. Its state is {@code u}, the ratio of all mass to solids mass; {@code v},
+ * how fast u falls, per minute; {@code offset}, by how many °C everything is off (weather, probe); and {@code scale}, what
+ * the curve's rise must be multiplied by (another fruit, inversion); and {@code pace}, how fast acid inverts the sugar,
+ * as a multiple of the usual, which makes the scale grow. Between readings {@code u} falls by {@code v} a minute; a
+ * reading shows {@code scale * rise(u) + offset}.
+ *
+ * <p>Joseph's form is not needed: updates are scalar, and the covariance is kept symmetric by construction.
+ */
+final class PanFilter {
+    static final int SIZE = 5;
+    private static final int U = 0;
+    private static final int V = 1;
+    private static final int OFFSET = 2;
+    private static final int SCALE = 3;
+    private static final int PACE = 4;
+    private static final double LEAST_RISE_C = 0.2;
+    private static final double SLOPE_DOUBT = 0.4;
+
+    private final SyrupCurve curve;
+    final double[] state = new double[SIZE];
+    final double[] covariance = new double[SIZE * SIZE];
+    private final double[] sight = new double[SIZE];
+    private final double[] gain = new double[SIZE];
+    private double innovationC;
+    private double innovationVariance;
+
+    PanFilter(SyrupCurve curve) {
+        this.curve = curve;
+    }
+
+    /** Begins with independent guesses and their standard deviations, each in the order of the state. */
+    void begin(double[] guesses, double[] doubts) {
+        System.arraycopy(guesses, 0, state, 0, SIZE);
+        Arrays.fill(covariance, 0);
+        for (int i = 0; i < SIZE; i++) {
+            covariance[i * SIZE + i] = doubts[i] * doubts[i];
+        }
+    }
+
+    void copyFrom(PanFilter other) {
+        System.arraycopy(other.state, 0, state, 0, SIZE);
+        System.arraycopy(other.covariance, 0, covariance, 0, SIZE * SIZE);
+    }
+
+    /**
+     * Lets time pass.
+     *
+     * @param minutes how long
+     * @param slopeWander variance that v gains a minute
+     * @param offsetWander variance that the offset gains a minute, in °C²
+     * @param scaleWander variance that the scale gains a minute
+     * @param growth what the scale gains a minute at the usual pace of inversion
+     */
+    void predict(double minutes, double slopeWander, double offsetWander, double scaleWander, double growth) {
+        double grows = growth * minutes;
+        state[U] -= state[V] * minutes;
+        state[SCALE] += grows * state[PACE];
+        double[] p = covariance;
+        for (int j = 0; j < SIZE; j++) {
+            p[j] -= minutes * p[SIZE * V + j];
+            p[SIZE * SCALE + j] += grows * p[SIZE * PACE + j];
+        }
+        for (int i = 0; i < SIZE; i++) {
+            p[SIZE * i] -= minutes * p[SIZE * i + V];
+            p[SIZE * i + SCALE] += grows * p[SIZE * i + PACE];
+        }
+        double m2 = minutes * minutes;
+        p[0] += slopeWander * minutes * m2 / 3;
+        p[V] -= slopeWander * m2 / 2;
+        p[SIZE * V] -= slopeWander * m2 / 2;
+        p[SIZE * V + V] += slopeWander * minutes;
+        p[SIZE * OFFSET + OFFSET] += offsetWander * minutes;
+        p[SIZE * SCALE + SCALE] += scaleWander * minutes;
+    }
+
+    /** The rise that a reading should show. */
+    double riseC() {
+        return state[SCALE] * curve.riseC(state[U]) + state[OFFSET];
+    }
+
+    /** Looks at a reading without believing it yet: sets the innovation and its variance. */
+    void look(double riseC, double variance) {
+        double curveC = curve.riseC(state[U]);
+        sight[U] = state[SCALE] * curve.riseSlopeC(state[U]);
+        sight[V] = 0;
+        sight[OFFSET] = 1;
+        sight[SCALE] = curveC;
+        innovationC = riseC - state[SCALE] * curveC - state[OFFSET];
+        double sum = 0;
+        for (int i = 0; i < SIZE; i++) {
+            double row = 0;
+            for (int j = 0; j < SIZE; j++) {
+                row += covariance[SIZE * i + j] * sight[j];
+            }
+            gain[i] = row;
+            sum += sight[i] * row;
+        }
+        innovationVariance = sum + variance;
+    }
+
+    /** Believes the reading that {@link #look} looked at. */
+    void believe() {
+        for (int i = 0; i < SIZE; i++) {
+            state[i] += gain[i] * innovationC / innovationVariance;
+        }
+        for (int i = 0; i < SIZE; i++) {
+            for (int j = 0; j < SIZE; j++) {
+                covariance[SIZE * i + j] -= gain[i] * gain[j] / innovationVariance;
+            }
+        }
+    }
+
+    /** Begins again at another rise; what is known of the slope is kept, with more doubt. */
+    void reanchor(double riseC, double variance) {
+        state[U] = curve.u(Math.max(LEAST_RISE_C, (riseC - state[OFFSET]) / state[SCALE]));
+        double slopeVariance = Math.max(covariance[SIZE * V + V], SLOPE_DOUBT * SLOPE_DOUBT * state[V] * state[V]);
+        for (int i = 0; i < SIZE; i++) {
+            covariance[SIZE * i + U] = 0;
+            covariance[SIZE * U + i] = 0;
+            covariance[SIZE * i + V] = 0;
+            covariance[SIZE * V + i] = 0;
+        }
+        double sight = state[SCALE] * curve.riseSlopeC(state[U]);
+        covariance[U] = variance / (sight * sight);
+        covariance[SIZE * V + V] = slopeVariance;
+    }
+
+    /** By how much the reading lay above what was expected, in °C. */
+    double innovationC() {
+        return innovationC;
+    }
+
+    /** The variance that was expected of it, in °C². */
+    double innovationVariance() {
+        return innovationVariance;
+    }
+
+    double u() {
+        return state[U];
+    }
+
+    /** How fast u falls, per minute. */
+    double v() {
+        return state[V];
+    }
+
+    double offsetC() {
+        return state[OFFSET];
+    }
+
+    double scale() {
+        return state[SCALE];
+    }
+
+    /** How fast sugar is inverted, as a multiple of the usual; never below nothing. */
+    double pace() {
+        return Math.max(0, state[PACE]);
+    }
+
+    /** How fast the reading climbs, in °C a minute. */
+    double climbPerMinC() {
+        return -state[SCALE] * curve.riseSlopeC(state[U]) * state[V];
+    }
+
+    /** The variance of {@code weights · state}. */
+    double variance(double[] weights) {
+        double sum = 0;
+        for (int i = 0; i < SIZE; i++) {
+            for (int j = 0; j < SIZE; j++) {
+                sum += weights[i] * covariance[SIZE * i + j] * weights[j];
+            }
+        }
+        return sum;
+    }
+}
