@@ -62,20 +62,17 @@ final class Frames {
         boolean echoed = count >= request.length && Arrays.equals(request, 0, request.length, bytes, 0, request.length);
         int explained = echoed ? request.length : 0;
         Answer soFar = new Answer.Incomplete(false);
-        int at = explained;
-        while (at < count) {
+        // Byte by byte even through frames of others: a cut one may end with the first byte of the answer.
+        for (int at = explained; at < count; at++) {
             int length = length(bytes, at, count);
             byte[] frame = Arrays.copyOfRange(bytes, at, at + length);
-            if (length == 0 || crc(frame, length) != 0) {
-                at++;
-                continue;
+            if (length > 0 && crc(frame, length) == 0) {
+                soFar = content(request, frame);
+                if (soFar.settled()) {
+                    return soFar;
+                }
+                explained = Math.max(explained, at + length);
             }
-            soFar = content(request, frame);
-            if (!(soFar instanceof Answer.Wrong)) {
-                return soFar;
-            }
-            at += length;
-            explained = at;
         }
         int rest = count - explained;
         if (rest == 0) {
