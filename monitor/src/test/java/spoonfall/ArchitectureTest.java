@@ -26,6 +26,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.log")
             .layer("cook")
             .definedBy("spoonfall.cook")
+            .layer("estimate")
+            .definedBy("spoonfall.estimate")
             .layer("alarm")
             .definedBy("spoonfall.alarm")
             .layer("physics")
@@ -56,8 +58,10 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "score")
             .whereLayer("alarm")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook", "score")
+            .whereLayer("estimate")
+            .mayOnlyBeAccessedByLayers("cook")
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "science")
+            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science")
             .whereLayer("calibration")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "log")
             .whereLayer("lab")
@@ -76,6 +80,7 @@ final class ArchitectureTest {
                     "spoonfall.cook",
                     "spoonfall.alarm",
                     "spoonfall.physics",
+                    "spoonfall.estimate",
                     "spoonfall.words",
                     "spoonfall.calibration")
             .should()

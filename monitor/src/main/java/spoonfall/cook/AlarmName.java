@@ -16,13 +16,13 @@ public enum AlarmName {
     /** The pan boils on past the gel point. */
     PAST_GEL_POINT(Priority.HIGH, new Delays(0, 20)),
     /** The climb has stopped short of the gel point. */
-    STALLED(Priority.MEDIUM, new Delays(20, 20)),
+    STALLED(Priority.MEDIUM, new Delays(0, 10)),
     /** The reading climbs faster than water could be leaving. */
     SCORCH_RISK(Priority.HIGH, new Delays(10, 45)),
     /** Nothing readable has come from the probe of late. */
     PROBE_SILENT(Priority.HIGH, new Delays(0, 0)),
     /** The reading fell as no pan can cool. */
-    PROBE_OUT_OF_PAN(Priority.MEDIUM, new Delays(4, 4)),
+    PROBE_OUT_OF_PAN(Priority.MEDIUM, new Delays(1, 4)),
     /** The reading stays the same where the pan must be moving. */
     PROBE_STUCK(Priority.MEDIUM, new Delays(0, 5)),
     /** The reading is one that no pan can have, or jumps about. */

@@ -22,6 +22,12 @@ public final class CookMonitor {
     /** Seconds of the cook between two status events. */
     public static final int STATUS_EVERY_S = 10;
 
+    /** What climbs too fast is held back by so much below the gel point until it is seen whether it is real. */
+    private static final double NOT_YET_C = 0.05;
+
+    /** Over a base that catches the gel point is called so much before it was due at the earliest. */
+    private static final double EARLY_S = 120;
+
     private final long originNanos;
     private final CookSettings settings;
     private final Senses senses = new Senses();
@@ -30,12 +36,14 @@ public final class CookMonitor {
     private final Watches watches;
     private final AlarmBoard board = new AlarmBoard();
     private final ProbeWatch probe;
+    private final OutOfPan leaving;
     private final List<SecondProbe> others;
 
     private long nowMillis;
     private long lastSecond = -1;
     private Optional<Signals> signals = Optional.empty();
     private boolean misledLately;
+    private double gelDueT;
 
     /**
      * A cook in which nothing has happened.
@@ -65,6 +73,7 @@ public final class CookMonitor {
         forecaster = new Forecaster(settings);
         watches = new Watches(settings);
         probe = new ProbeWatch(settings);
+        leaving = new OutOfPan(settings.waterBoil().temperatureC());
     }
 
     /** What the cook is measured against. */
@@ -87,6 +96,8 @@ public final class CookMonitor {
             double temperatureC = reading.temperatureC().orElseThrow();
             if (probe.accept(timeS(), temperatureC, stages.stage().boiling() && !outOfPan())) {
                 senses.accept(temperatureC);
+                leaving.accept(timeS(), temperatureC);
+                forecaster.accept(timeS(), temperatureC);
             }
         } else {
             probe.acceptBad(reading.quality());
@@ -238,7 +249,7 @@ public final class CookMonitor {
     }
 
     private void watchPan(double t, Signals now, List<CookEvent> events) {
-        Condition out = watches.probeOutOfPan(stages.stage(), now);
+        Condition out = leaving.judge(t, stages.stage(), now);
         board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(now), events);
         if (out == Condition.PRESENT || misled()) {
             misledLately = true;
@@ -250,13 +261,19 @@ public final class CookMonitor {
             forecaster.restart();
             return;
         }
-        if (stages.follow(now)) {
+        double knownC = forecaster.temperatureC(t, now.trendC());
+        boolean misleads = board.active(AlarmName.SCORCH_RISK) && t < gelDueT - EARLY_S;
+        boolean early = !stages.stage().atOrPastGelPoint() && (misleads || forecaster.climbsTooFast(now));
+        boolean far = misleads && stages.stage() == Stage.ROLLING_BOIL;
+        double mostC = far ? settings.windowFromC() : settings.gelPointC();
+        Signals known = now.withTrend(early ? Math.min(knownC, mostC - NOT_YET_C) : knownC);
+        if (stages.follow(known)) {
             events.add(new CookEvent.StageEntered(t, stages.stage()));
         }
         probe.follow(stages.stage(), t);
         now.steady().ifPresent(line -> probe.climbs(Signals.perMinute(line)));
-        forecaster.observe(now, stages.boilingForS(t));
-        raiseAlarms(t, now, events);
+        forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
+        raiseAlarms(t, known, events);
     }
 
     private void raiseAlarms(double t, Signals now, List<CookEvent> events) {
@@ -267,11 +284,16 @@ public final class CookMonitor {
         board.update(t, AlarmName.GEL_POINT, gel, () -> AlarmText.gelPoint(settings), events);
         Condition window = board.everRaised(AlarmName.GEL_POINT) ? Condition.ABSENT : watches.startSetTests(stage, now);
         board.update(t, AlarmName.START_SET_TESTS, window, AlarmText::startSetTests, events);
-        Condition stalled = probe.suspectStuck() ? Condition.UNDECIDED : watches.stalled(stages, now);
+        Condition stalled = probe.suspectStuck() ? Condition.UNDECIDED : watches.stalled(stages, now, forecaster);
         boolean cooling = stage == Stage.OFF_THE_HEAT;
         board.update(t, AlarmName.STALLED, stalled, () -> AlarmText.stalled(settings, now, cooling), events);
         Condition scorch = watches.scorchRisk(stages, now, forecaster);
+        boolean scorched = board.active(AlarmName.SCORCH_RISK);
         board.update(t, AlarmName.SCORCH_RISK, scorch, AlarmText::scorchRisk, events);
+        if (!scorched && board.active(AlarmName.SCORCH_RISK)) {
+            forecaster.doubtTheLastMinute();
+            gelDueT = t + forecaster.forecast(t).map(Forecast::etaS).orElse(Double.POSITIVE_INFINITY);
+        }
         if (board.active(AlarmName.PAST_GEL_POINT)) {
             board.supersede(t, AlarmName.GEL_POINT, events);
         }

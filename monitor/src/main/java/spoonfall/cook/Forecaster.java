@@ -1,106 +1,112 @@
 package spoonfall.cook;
 
 import java.util.Optional;
+import spoonfall.estimate.Arrival;
+import spoonfall.estimate.PanEstimator;
 import spoonfall.physics.GelPoint;
 import spoonfall.physics.Syrup;
 
 /**
- * Says when the gel point will be reached. With steady heat, water leaves at a steady rate, so {@code u =
- * all mass / solids mass} falls along a straight line while the temperature follows a curve that steepens.
- * This first forecast puts a robust line through the last five minutes of {@code u}; a filter that carries
- * the pan's state may take its place behind the same two methods.
+ * Says when the gel point will be reached, and how fast the pan should be climbing: the estimator of {@code
+ * spoonfall.estimate} in the terms of one cook.
  */
 final class Forecaster {
-
-    private static final double WINDOW_S = 300;
-    private static final double POINT_EVERY_S = 10;
-    private static final double SETTLE_S = 90;
+    private static final double SETTLE_S = 15;
     private static final double LEAST_RISE_C = 0.7;
-    private static final double COLD_ADDITION_C = 1;
-    private static final double FARTHEST_S = 5400;
-    private static final double LEAST_CERTAINTY = 3;
 
-    /** Relative doubt of the curve and of the burner, one standard deviation: tables differ that much. */
-    private static final double MODEL_DOUBT = 0.1;
+    /** Warming there tells of the heat: hot enough to count losses, not yet slowed by the boil. */
+    private static final double WARMED_FROM_C = -18;
 
-    private static final double TIMING_DOUBT_S = 15;
-    private static final double NINETY_PERCENT = 1.645;
+    private static final double WARMED_TO_C = -5;
+    private static final double AGREES_C = 0.6;
+    private static final double TOO_FAST_PER_MIN_C = 0.8;
+    private static final double TOO_FAST_TIMES = 1.8;
 
     private final CookSettings settings;
-    private final double targetU;
-    private final double windowU;
-    private final Track us = new Track(WINDOW_S);
-    private Optional<RobustLine> line = Optional.empty();
-    private double lastT = Double.NEGATIVE_INFINITY;
+    private final PanEstimator estimator;
 
     Forecaster(CookSettings settings) {
         this.settings = settings;
-        targetU = u(settings.riseC());
-        windowU = u(settings.riseC() - GelPoint.WINDOW_C);
+        WaterBoil boil = settings.waterBoil();
+        estimator = new PanEstimator(boil.pressurePa(), boil.doubtC());
     }
 
-    /** Takes note of the pan; {@code boilingForS} is how long it has been boiling, 0 when it is not. */
-    void observe(Signals signals, double boilingForS) {
-        if (boilingForS < SETTLE_S || signals.fallC() > COLD_ADDITION_C) {
-            restart();
-            return;
-        }
-        if (signals.t() - lastT < POINT_EVERY_S) {
-            return;
-        }
-        lastT = signals.t();
+    /** Takes a reading that tells something of the pan. */
+    void accept(double t, double temperatureC) {
+        estimator.accept(t, temperatureC - settings.waterBoil().temperatureC());
+    }
+
+    /** Ends a second; {@code boilingForS} is how long the pan has been boiling, 0 when it is not. */
+    void endSecond(Signals signals, Stage stage, double boilingForS) {
+        boolean follow = stage.boiling() || stage == Stage.OFF_THE_HEAT;
         double riseC = signals.levelC() - settings.waterBoil().temperatureC();
-        if (riseC >= LEAST_RISE_C) {
-            us.add(signals.t(), u(riseC));
-            line = us.lineSince(signals.t() - WINDOW_S, signals.t());
+        if (!follow && riseC > WARMED_FROM_C && riseC < WARMED_TO_C) {
+            signals.quick().ifPresent(line -> estimator.warms(signals.t(), Signals.perMinute(line)));
         }
+        estimator.endSecond(signals.t(), follow, boilingForS >= SETTLE_S, signals.stepC());
     }
 
     /** Forgets the way here. */
     void restart() {
-        us.clear();
-        line = Optional.empty();
+        estimator.forget();
     }
 
     /** The forecast at {@code t}; empty when it would be a guess. */
     Optional<Forecast> forecast(double t) {
-        if (line.isEmpty() || line.get().slope() >= 0) {
+        Optional<Arrival> gel = estimator.arrival(t, settings.riseC());
+        Optional<Arrival> window = estimator.arrival(t, settings.riseC() - GelPoint.WINDOW_C);
+        if (gel.isEmpty()) {
             return Optional.empty();
         }
-        RobustLine fit = line.get();
-        double slope = -fit.slope();
-        if (slope < LEAST_CERTAINTY * fit.slopeError()) {
-            return Optional.empty();
-        }
-        double now = fit.atEnd() - slope * (t - fit.endX());
-        double etaS = Math.max(0, (now - targetU) / slope);
-        if (etaS > FARTHEST_S) {
-            return Optional.empty();
-        }
-        double doubt = NINETY_PERCENT * Math.hypot(fit.slopeError() / slope, MODEL_DOUBT);
-        double marginS = etaS * doubt + TIMING_DOUBT_S;
-        double windowS = Math.max(0, (now - windowU) / slope);
-        return Optional.of(new Forecast(windowS, etaS, Math.max(0, etaS - marginS), etaS + marginS, slope * 60));
+        Arrival at = gel.get();
+        double windowS = Math.min(at.s(), window.map(Arrival::s).orElse(0.0));
+        return Optional.of(new Forecast(windowS, at.s(), at.lowS(), at.highS(), estimator.perMinute()));
     }
 
-    /** How fast the temperature should climb at {@code riseC}, in °C per minute, by the water that leaves. */
-    Optional<Double> expectedPerMinC(double riseC) {
-        if (riseC < LEAST_RISE_C) {
-            return Optional.empty();
+    /**
+     * The pan's temperature in °C by all that is known of it: what the readings say when they agree with the water
+     * that left, and never more than that water allows.
+     */
+    double temperatureC(double t, double trendC) {
+        double knownC = settings.waterBoil().temperatureC() + estimator.riseC(t);
+        if (estimator.follows() && Math.abs(knownC - trendC) < AGREES_C) {
+            return knownC;
         }
-        return line.filter(fit -> fit.slope() < 0).map(fit -> {
-            double solids = solids(riseC);
-            double solidsPerMin = -fit.slope() * 60 * solids * solids;
-            return solidsPerMin * Syrup.riseSlopeC(settings.waterBoil().pressurePa(), solids, Syrup.TYPICAL_INVERTED);
-        });
+        return estimator.misledUpwards() ? Math.min(trendC, knownC) : trendC;
+    }
+
+    /** Whether it climbs so much faster than it should that it cannot be trusted to be where it seems. */
+    boolean climbsTooFast(Signals signals) {
+        double limit = Math.max(TOO_FAST_PER_MIN_C, TOO_FAST_TIMES * estimator.climbPerMinC());
+        return estimator.knows()
+                && signals.quick()
+                        .filter(line -> Signals.perMinute(line) > limit)
+                        .isPresent();
+    }
+
+    /** The readings of the last minute were hotter than the pan. */
+    void doubtTheLastMinute() {
+        estimator.doubtTheLastMinute();
+    }
+
+    /** Whether the pan has stopped climbing. */
+    boolean still() {
+        return estimator.still();
+    }
+
+    /** Whether it has stopped climbing because it cools. */
+    boolean cools() {
+        return estimator.cools();
+    }
+
+    /** How fast the temperature should climb, in °C per minute, by the water that leaves. */
+    Optional<Double> expectedPerMinC(double riseC) {
+        boolean known = estimator.knows() && riseC >= LEAST_RISE_C && estimator.climbPerMinC() > 0;
+        return known ? Optional.of(estimator.climbPerMinC()) : Optional.empty();
     }
 
     /** Dissolved solids at {@code riseC} above the water boil, as a fraction by mass. */
     double solids(double riseC) {
         return Syrup.solids(settings.waterBoil().pressurePa(), riseC, Syrup.TYPICAL_INVERTED);
-    }
-
-    private double u(double riseC) {
-        return 1 / solids(riseC);
     }
 }

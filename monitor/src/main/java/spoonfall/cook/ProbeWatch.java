@@ -10,6 +10,10 @@ import spoonfall.probe.Quality;
 /** Watches the thermometer rather than the pan: whether it speaks, and whether what it says can be. */
 final class ProbeWatch {
     private static final double SILENT_AFTER_S = 5;
+
+    /** A thermometer whose pace is not known yet may be a slow one. */
+    private static final double SILENT_AT_FIRST_S = 15;
+
     private static final double SILENT_AFTER_INTERVALS = 4;
     private static final double MOVING_S = 10;
 
@@ -17,7 +21,7 @@ final class ProbeWatch {
     private final Stillness stillness = new Stillness();
     private final double[] intervals = new double[5];
     private int intervalCount;
-    private double silentAfterS = SILENT_AFTER_S;
+    private double silentAfterS = SILENT_AT_FIRST_S;
     private OptionalDouble heardT = OptionalDouble.empty();
     private Optional<CookStatus.Seen> seen = Optional.empty();
     private Quality latest = Quality.SILENT;
@@ -104,8 +108,8 @@ final class ProbeWatch {
             return;
         }
         intervals[intervalCount++ % intervals.length] = t - heardT.getAsDouble();
-        if (intervalCount >= intervals.length) {
-            double[] sorted = Arrays.copyOf(intervals, intervals.length);
+        if (intervalCount > 1) {
+            double[] sorted = Arrays.copyOf(intervals, Math.min(intervalCount, intervals.length));
             silentAfterS = Math.max(SILENT_AFTER_S, SILENT_AFTER_INTERVALS * RobustLine.median(sorted, sorted.length));
         }
     }

@@ -35,6 +35,11 @@ record Signals(
         return stepC > COARSE_C;
     }
 
+    /** The same with another trend, from one who knows more. */
+    Signals withTrend(double otherC) {
+        return new Signals(t, levelC, otherC, quick, steady, slow, peakC, earlierPeakC, fallC, stepC);
+    }
+
     /** How many minutes the slow line covers. */
     double slowMinutes() {
         return coarse(stepC) ? 10 : 3;

@@ -44,11 +44,27 @@ final class Track {
      * more: one wild value never counts, and values between a thermometer's steps are found.
      */
     OptionalDouble middleSince(double sinceT, int least) {
-        int first = Math.max(from, Math.min(firstSince(sinceT), to - least));
-        if (first >= to) {
+        return middle(Math.max(from, Math.min(firstSince(sinceT), to - least)), to);
+    }
+
+    /** The mean of the middle half of the points after {@code sinceT} up to {@code untilT}. */
+    OptionalDouble middleBetween(double sinceT, double untilT) {
+        int end = to;
+        while (end > from && times[end - 1] > untilT) {
+            end--;
+        }
+        int first = end;
+        while (first > from && times[first - 1] > sinceT) {
+            first--;
+        }
+        return middle(first, end);
+    }
+
+    private OptionalDouble middle(int first, int end) {
+        if (first >= end) {
             return OptionalDouble.empty();
         }
-        double[] part = Arrays.copyOfRange(values, first, to);
+        double[] part = Arrays.copyOfRange(values, first, end);
         Arrays.sort(part);
         int cut = part.length / 4;
         double sum = 0;

@@ -8,18 +8,14 @@ import spoonfall.alarm.Condition;
  * to tell: how fast it climbed before, and where the reading was before it fell.
  */
 final class Watches {
-    /** Below this rise the curve is so flat that a quiet thermometer means nothing (about 46 % solids). */
-    private static final double DILUTE_RISE_C = 1.6;
 
-    /** The slow line must lie within the boil, and beyond its first minute. */
-    private static final double STALL_SETTLE_S = 60;
-
-    private static final double STALL_SHARE = 0.25;
-    private static final double STALL_LEAST_PER_MIN_C = 0.015;
     private static final double REFERENCE_S = 900;
 
     /** In the test window a pan that cools faster than this stands off the heat for a test. */
     private static final double TESTING_PER_MIN_C = 0.3;
+
+    /** So long may the pan stand off the heat for a test; what is longer is a stall. */
+    private static final double SET_TEST_S = 85;
 
     private static final double SCORCH_SETTLE_S = 180;
     private static final double SCORCH_TIMES = 3;
@@ -32,13 +28,10 @@ final class Watches {
     private static final double REFERENCE_DELAY_S = 60;
 
     private static final double DEADBAND_C = 0.4;
-    private static final double OUT_FALL_C = 15;
-    private static final double BACK_WITHIN_C = 2;
 
     private final CookSettings settings;
-    private final Track climbs = new Track(REFERENCE_S);
+    private double offSinceT = Double.NaN;
     private final Track expected = new Track(REFERENCE_S);
-    private OptionalDouble beforeFallC = OptionalDouble.empty();
 
     Watches(CookSettings settings) {
         this.settings = settings;
@@ -53,34 +46,25 @@ final class Watches {
         return near ? Condition.UNDECIDED : Condition.ABSENT;
     }
 
-    /** It climbs much less than it did, or cools, short of the test window. */
-    Condition stalled(Stages stages, Signals signals) {
+    /** It has stopped climbing, or cools, short of the test window. */
+    Condition stalled(Stages stages, Signals signals, Forecaster forecaster) {
         Stage stage = stages.stage();
+        if (stage != Stage.OFF_THE_HEAT) {
+            offSinceT = Double.NaN;
+        } else if (Double.isNaN(offSinceT)) {
+            offSinceT = signals.t();
+        }
         if (stage == Stage.OFF_THE_HEAT) {
-            return Condition.when(!stages.reachedWindow());
+            boolean tested = signals.t() - offSinceT < SET_TEST_S && !forecaster.still();
+            return stages.reachedWindow() ? Condition.ABSENT : tested ? Condition.UNDECIDED : Condition.PRESENT;
         }
         if (!stage.boiling() || stage.atOrPastGelPoint()) {
             return Condition.ABSENT;
         }
-        if (signals.slow().isEmpty()) {
+        if (stages.reachedWindow() && (signals.fallingFasterThan(TESTING_PER_MIN_C) || forecaster.cools())) {
             return Condition.UNDECIDED;
         }
-        double perMinC = Signals.perMinute(signals.slow().get());
-        double riseC = signals.levelC() - settings.waterBoil().temperatureC();
-        double settleS = STALL_SETTLE_S + 60 * signals.slowMinutes();
-        if (riseC < DILUTE_RISE_C || stages.boilingForS(signals.t()) < settleS) {
-            return Condition.ABSENT;
-        }
-        if (stages.reachedWindow() && signals.fallingFasterThan(TESTING_PER_MIN_C)) {
-            return Condition.UNDECIDED;
-        }
-        climbs.add(signals.t(), perMinC);
-        double before = climbs.highestSince(signals.t() - REFERENCE_S).orElse(0);
-        if (before * signals.slowMinutes() < signals.stepsToSee() * signals.stepC()) {
-            return Condition.UNDECIDED; // at this pace the thermometer would hardly have moved anyway
-        }
-        double limit = Math.max(STALL_SHARE * before, STALL_LEAST_PER_MIN_C);
-        return Condition.above(-perMinC, -limit, limit);
+        return Condition.when(forecaster.still());
     }
 
     /** It climbs to new heights faster than water could be leaving. */
@@ -103,21 +87,5 @@ final class Watches {
         // After a stir the reading climbs as fast, but only back to where it was.
         boolean newHeights = signals.levelC() > signals.earlierPeakC() + reference.getAsDouble() + NEW_HEIGHTS_C;
         return tooFast == Condition.PRESENT && !newHeights ? Condition.UNDECIDED : tooFast;
-    }
-
-    /** The reading fell as no pan can cool, and has not come back. */
-    Condition probeOutOfPan(Stage stage, Signals signals) {
-        if (beforeFallC.isEmpty()) {
-            boolean fell = signals.fallC() >= OUT_FALL_C && stage != Stage.WAITING && stage != Stage.WARMING;
-            if (!fell) {
-                return Condition.ABSENT;
-            }
-            beforeFallC = OptionalDouble.of(signals.levelC() + signals.fallC());
-        }
-        if (signals.levelC() < beforeFallC.getAsDouble() - BACK_WITHIN_C) {
-            return Condition.PRESENT;
-        }
-        beforeFallC = OptionalDouble.empty();
-        return Condition.ABSENT;
     }
 }

@@ -9,18 +9,20 @@ import java.util.Arrays;
 final class FilterBank {
     static final int MODES = 3;
 
-    private final double[][] LEAVES_PER_MIN = {{0, Tun.of("L01",0.08), Tun.of("L02",0.04)}, {0.25, 0, 0.04}, {Tun.of("L20",0.2), 0.4, 0}};
-    private final double[] SLOPE_WANDER = {Tun.of("W0",0.006), Tun.of("W1",0.04), Tun.of("W2",0.35)};
-    private final double OFFSET_WANDER = Tun.of("OFFSET_WANDER", 1e-5);
-    private final double SCALE_WANDER = Tun.of("SCALE_WANDER", 1e-5);
-    private final double LEAST_V = Tun.of("LEAST_V", 0.01);
-    private final double TOO_HIGH = Tun.of("TOO_HIGH", 2.5);
-    private final double TOO_LOW = Tun.of("TOO_LOW", 1.6);
+    private static final double[][] LEAVES_PER_MIN = {{0, 0.08, 0.04}, {0.25, 0, 0.04}, {0.2, 0.4, 0}};
+    private static final double[] SLOPE_WANDER = {0.006, 0.04, 0.15};
+    private static final double OFFSET_WANDER = 1e-5;
+    private static final double SCALE_WANDER = 1e-5;
+    private static final double LEAST_V = 0.01;
+    private static final double TOO_HIGH = 2.5;
+    private static final double TOO_LOW = 1.6;
 
     private final PanFilter[] filters = new PanFilter[MODES];
     private final PanFilter[] mixed = new PanFilter[MODES];
     private final double[] weights = new double[MODES];
     private final double[] ahead = new double[MODES];
+    private final double[] next = new double[MODES];
+    private final double[][] share = new double[MODES][MODES];
     private final Inverting inverting;
 
     FilterBank(SyrupCurve curve) {
@@ -39,6 +41,14 @@ final class FilterBank {
         weights[1] = 0.3;
         weights[2] = 0.1;
         inverting.begin();
+    }
+
+    void copyFrom(FilterBank other) {
+        for (int i = 0; i < MODES; i++) {
+            filters[i].copyFrom(other.filters[i]);
+            weights[i] = other.weights[i];
+        }
+        inverting.copyFrom(other.inverting);
     }
 
     Inverting inverting() {
@@ -123,6 +133,14 @@ final class FilterBank {
         weights[2] = 0.3;
     }
 
+    /** Goes on after a standstill at another rise, climbing again as it did before. */
+    void goOn(double riseC, double variance, double climbPerMinC) {
+        reanchor(riseC, variance);
+        for (PanFilter filter : filters) {
+            filter.climbAt(climbPerMinC);
+        }
+    }
+
     double u() {
         return mean(0);
     }
@@ -156,8 +174,7 @@ final class FilterBank {
     }
 
     private void mix(double minutes) {
-        double[] next = new double[MODES];
-        double[][] share = new double[MODES][MODES];
+        Arrays.fill(next, 0);
         for (int i = 0; i < MODES; i++) {
             double stays = 1;
             for (int j = 0; j < MODES; j++) {
@@ -173,7 +190,7 @@ final class FilterBank {
             for (int i = 0; i < MODES; i++) {
                 next[j] += share[i][j];
             }
-            mixInto(mixed[j], share, j, next[j]);
+            mixInto(mixed[j], j, next[j]);
         }
         for (int j = 0; j < MODES; j++) {
             filters[j].copyFrom(mixed[j]);
@@ -181,7 +198,7 @@ final class FilterBank {
         }
     }
 
-    private void mixInto(PanFilter into, double[][] share, int j, double all) {
+    private void mixInto(PanFilter into, int j, double all) {
         Arrays.fill(into.state, 0);
         Arrays.fill(into.covariance, 0);
         for (int i = 0; i < MODES; i++) {

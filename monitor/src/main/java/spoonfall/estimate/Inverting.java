@@ -1,6 +1,7 @@
 package spoonfall.estimate;
 
 import spoonfall.physics.Inversion;
+import spoonfall.physics.Syrup;
 
 /**
  * How the sugar is inverted by and by, which makes the rise grow at the same solids. The rise grows nearly in
@@ -10,9 +11,9 @@ final class Inverting {
     /** In the middle of what sets, pH 2.8 to 3.4 (So Easy to Preserve). */
     private static final double USUAL_PH = 3.1;
 
-    private static double FIRST_SHARE = Tun.of("FIRST_SHARE",0.08);
-    private static double RISE_BY_SHARE = Tun.of("RISE_BY_SHARE",0.6);
-    private static final double TYPICAL = 1 + RISE_BY_SHARE * spoonfall.physics.Syrup.TYPICAL_INVERTED;
+    private static final double FIRST_SHARE = 0.08;
+    private static final double RISE_BY_SHARE = 0.6;
+    private static final double TYPICAL = 1 + RISE_BY_SHARE * Syrup.TYPICAL_INVERTED;
 
     private final SyrupCurve curve;
     private double share = FIRST_SHARE;
@@ -23,6 +24,10 @@ final class Inverting {
 
     void begin() {
         share = FIRST_SHARE;
+    }
+
+    void copyFrom(Inverting other) {
+        share = other.share;
     }
 
     /** The scale of a pan whose sugar has just begun to be inverted, against the curve's typical share. */

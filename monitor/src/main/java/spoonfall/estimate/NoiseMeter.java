@@ -2,15 +2,15 @@ package spoonfall.estimate;
 
 /** Learns from the innovations how noisy the points are. */
 final class NoiseMeter {
-    private final double FIRST_C = Tun.of("FIRST_C", 0.1);
-    private final double LEAST_C = Tun.of("LEAST_C", 0.015);
-    private final double LEARNS = Tun.of("LEARNS", 0.03);
-    private final double WILD = Tun.of("WILD", 6);
+    private static final double FIRST_C = 0.1;
+    private static final double LEAST_C = 0.015;
+    private static final double LEARNS = 0.03;
+    private static final double WILD = 6;
 
     /** Bubbles and burners make neighbouring points alike, so that many tell less than their number says. */
-    private final double ALIKE = Tun.of("ALIKE", 2.2);
+    private static final double ALIKE = 2.8;
 
-    private double variance = 0.01;
+    private double variance = FIRST_C * FIRST_C;
 
     /** Takes note of an innovation in °C, of which the filter itself expected {@code expectedVariance}. */
     void observe(double innovationC, double expectedVariance) {

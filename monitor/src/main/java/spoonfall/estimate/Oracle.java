@@ -4,17 +4,18 @@ import java.util.Optional;
 
 /** Reads from a bank of filters when a rise will be reached. */
 final class Oracle {
-    private final double NINETY_PERCENT = Tun.of("NINETY_PERCENT", 1.645);
-    private final double LEAST_V = Tun.of("LEAST_V", 0.002);
-    private final double FARTHEST_MIN = Tun.of("FARTHEST_MIN", 90);
-    private final double MOST_DOUBT = Tun.of("MOST_DOUBT", 0.6);
+    private static final double NINETY_PERCENT = 1.645;
+    private static final double LEAST_V = 0.002;
+    private static final double FARTHEST_MIN = 90;
+    private static final double MOST_DOUBT = 0.9;
 
     /** How steady hobs and cooks are: what v may wander in a minute from here to there, as a part of v squared. */
-    private final double WANDER_AHEAD = Tun.of("WANDER_AHEAD", 0.0004);
+    private static final double WANDER_AHEAD = 0.0004;
 
-    private final double CURVE_DOUBT = Tun.of("CURVE_DOUBT", 0.05);
-    private final double TIMING_S = Tun.of("TIMING_S", 8);
+    private static final double CURVE_DOUBT = 0.05;
+    private static final double TIMING_S = 8;
 
+    private static final double WIDTH = 0.6;
     private final SyrupCurve curve;
     private final FilterBank bank;
     private final double[] weights = new double[PanFilter.SIZE];
@@ -46,7 +47,7 @@ final class Oracle {
             return Optional.empty();
         }
         mean /= known;
-        double sd = Math.sqrt(Math.max(0, square / known - mean * mean));
+        double sd = WIDTH * Math.sqrt(Math.max(0, square / known - mean * mean));
         double s = 60 * mean - sinceS;
         if (mean > FARTHEST_MIN || sd > MOST_DOUBT * Math.max(mean, 1)) {
             return Optional.empty();

@@ -1,6 +1,5 @@
 package spoonfall.estimate;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -10,56 +9,56 @@ import java.util.Optional;
  * <p>Times are seconds of the cook and must not run backwards. Not safe for use by several threads.
  */
 public final class PanEstimator {
-    private final double POINT_EVERY_S = Tun.of("POINT_EVERY_S", 5);
-
     /** A thermometer is late by so much, more or less; what it shows was so that long ago. */
-    private final double LAG_S = Tun.of("LAG_S", 5);
+    private static final double LAG_S = 6.5;
 
-    private final double LEAST_KNOWN_S = Tun.of("LEAST_KNOWN_S", 60);
-    private final double DIP_S = Tun.of("DIP_S", 14);
-    private final double HIGH_S = Tun.of("HIGH_S", 28);
-    private final double AWAY_FORGETS_S = Tun.of("AWAY_FORGETS_S", 75);
-    private final double REANCHOR_LOW_S = Tun.of("REANCHOR_LOW_S", 60);
-    private final double REANCHOR_HIGH_S = Tun.of("REANCHOR_HIGH_S", 150);
-    private final double LOW_GATE_C = Tun.of("LOW_GATE_C", 0.3);
-    private final double HIGH_GATE_C = Tun.of("HIGH_GATE_C", 0.45);
-    private final double LOW_SIGMAS = Tun.of("LOW_SIGMAS", 3.5);
-    private final double HIGH_SIGMAS = Tun.of("HIGH_SIGMAS", 4);
-    private final double BACK_SIGMAS = Tun.of("BACK_SIGMAS", 3);
-    private final double FALLS_PER_MIN_C = Tun.of("FALLS_PER_MIN_C", -0.15);
-    private final double RISES_PER_MIN_C = Tun.of("RISES_PER_MIN_C", 0.6);
-    private final double U_DOUBT = Tun.of("U_DOUBT", 1);
-    private final double V_DOUBT = Tun.of("V_DOUBT", 0.8);
-    private final double LEAST_FIRST_V = Tun.of("LEAST_FIRST_V", 0.02);
-    private final double SETS_AT_U = Tun.of("SETS_AT_U", 1.55);
-    private final double USUAL_MIN = Tun.of("USUAL_MIN", 28);
-    private final double PACE = Tun.of("PACE", 0.8);
-    private final double PACE_DOUBT = Tun.of("PACE_DOUBT", 0.5);
-    private final double SCALE_DOUBT = Tun.of("SCALE_DOUBT", 0.06);
-    private final double PROBE_DOUBT_C = Tun.of("PROBE_DOUBT_C", 0.12);
-    private final double BASE_SIGMA = Tun.of("BASE_SIGMA", 0.6);
+    private static final double LEAST_KNOWN_S = 30;
+    private static final double DIP_S = 14;
+    private static final double HIGH_S = 28;
+    private static final double AWAY_FORGETS_S = 75;
+    private static final double REANCHOR_LOW_S = 60;
+    private static final double REANCHOR_HIGH_S = 150;
+    private static final double LOW_GATE_C = 0.3;
+    private static final double HIGH_GATE_C = 0.45;
+    private static final double LOW_SIGMAS = 3.5;
+    private static final double HIGH_SIGMAS = 4;
+    private static final double BACK_SIGMAS = 3;
+    private static final double FALLS_PER_MIN_C = -0.15;
+    private static final double RISES_PER_MIN_C = 0.6;
+    private static final double IMPOSSIBLE_PER_MIN_C = 0.5;
+    private static final double IMPOSSIBLE_TIMES = 2.5;
+    private static final double HOLD_S = 900;
+    private static final double U_DOUBT = 1;
+    private static final double V_DOUBT = 0.8;
+    private static final double WARMED_DOUBT = 0.18;
+    private static final double LEAST_FIRST_V = 0.02;
+    private static final double SETS_AT_U = 1.55;
+    private static final double USUAL_MIN = 18;
+    private static final double PACE = 0.6;
+    private static final double PACE_DOUBT = 0.4;
+    private static final double SCALE_DOUBT = 0.06;
+    private static final double PROBE_DOUBT_C = 0.12;
+    private static final double BASE_SIGMA = 0.6;
 
     private final SyrupCurve curve;
     private final double baseSigmaC;
     private final FilterBank bank;
     private final Oracle oracle;
+    private final Points points = new Points();
+    private final StallWatch stall = new StallWatch();
+    private final Remembered remembered;
+    private final Warming warming = new Warming();
     private NoiseMeter noise = new NoiseMeter();
-    private double[] bucket = new double[64];
-    private double bucketTimes;
-    private int inBucket;
-    private double bucketSinceT = Double.NEGATIVE_INFINITY;
     private boolean begun;
+    private boolean warmed;
     private double beganT;
     private double lastT;
-    private double lastC;
     private double stepC;
     private double lowSinceT = Double.NaN;
     private double highSinceT = Double.NaN;
     private boolean away;
+    private boolean impossible;
     private int back;
-    private final double[] recentT = new double[16];
-    private final double[] recentC = new double[16];
-    private int recent;
 
     /**
      * An estimator that knows nothing yet.
@@ -72,19 +71,21 @@ public final class PanEstimator {
         baseSigmaC = Math.hypot(BASE_SIGMA * baseDoubtC, PROBE_DOUBT_C);
         bank = new FilterBank(curve);
         oracle = new Oracle(curve, bank);
+        remembered = new Remembered(curve);
     }
 
     /** Takes a reading that tells something of the pan, as the rise above the water boil in °C. */
     public void accept(double t, double riseC) {
-        if (inBucket == 0) {
-            bucketSinceT = t;
-            bucketTimes = 0;
-        }
-        if (inBucket == bucket.length) {
-            bucket = Arrays.copyOf(bucket, 2 * inBucket);
-        }
-        bucket[inBucket++] = riseC;
-        bucketTimes += t;
+        points.accept(t, riseC);
+    }
+
+    /**
+     * Takes note of how fast the pan warms shortly before the boil, which tells how much heat goes in.
+     *
+     * @param perMinC in °C per minute
+     */
+    public void warms(double t, double perMinC) {
+        warming.observe(t, perMinC);
     }
 
     /**
@@ -100,37 +101,63 @@ public final class PanEstimator {
             forget();
             return;
         }
-        if (inBucket > 0 && t - bucketSinceT >= POINT_EVERY_S) {
-            double pointT = bucketTimes / inBucket;
-            double pointC = middle();
-            inBucket = 0;
+        if (points.due(t)) {
+            points.take();
             if (begun) {
-                point(pointT, pointC);
+                point(points.latestT(), points.latestC());
             } else if (settled) {
-                begin(pointT, pointC);
+                begin(points.latestT(), points.latestC());
             }
         }
     }
 
     /** Forgets the way here. */
     public void forget() {
+        stall.begin();
         begun = false;
-        inBucket = 0;
-        recent = 0;
+        points.clear();
     }
 
     /** When {@code riseC} will be reached, counted from {@code t}; empty when that would be a guess. */
     public Optional<Arrival> arrival(double t, double riseC) {
         boolean lost = away && t - sinceAway() > AWAY_FORGETS_S;
-        if (!begun || lost || t - beganT < LEAST_KNOWN_S) {
+        if (!begun || lost || t - beganT < (warmed ? 0 : LEAST_KNOWN_S)) {
             return Optional.empty();
         }
         return oracle.arrival(riseC, t - lastT + LAG_S);
     }
 
+    /** The readings of the last minute were hotter than the pan: what was known before holds until they come back. */
+    public void doubtTheLastMinute() {
+        boolean doubted = away && !Double.isNaN(highSinceT);
+        if (!begun || !doubted && !remembered.restore(lastT, bank)) {
+            return;
+        }
+        highSinceT = doubted ? highSinceT : lastT;
+        lowSinceT = Double.NaN;
+        away = true;
+        impossible = true;
+        back = 0;
+    }
+
     /** Whether the readings agree with what is known of the pan. */
     public boolean follows() {
         return begun && !away && Double.isNaN(lowSinceT) && Double.isNaN(highSinceT);
+    }
+
+    /** Whether the pan has stopped climbing. */
+    public boolean still() {
+        return begun && stall.still();
+    }
+
+    /** Whether it stands still because it cools. */
+    public boolean cools() {
+        return begun && stall.falling();
+    }
+
+    /** Whether the readings are far above what the water that left allows: hotter at the base, or a shifted probe. */
+    public boolean misledUpwards() {
+        return begun && !Double.isNaN(highSinceT);
     }
 
     /** Whether anything is known of the pan. */
@@ -145,7 +172,7 @@ public final class PanEstimator {
 
     /** How fast the pan should be climbing, in °C per minute. */
     public double climbPerMinC() {
-        return bank.climbPerMinC();
+        return stall.still() ? stall.climbBefore() : bank.climbPerMinC();
     }
 
     /** How fast u = all mass / solids falls, per minute. */
@@ -164,16 +191,20 @@ public final class PanEstimator {
         begun = true;
         beganT = t;
         lastT = t;
-        lastC = riseC;
         away = false;
+        impossible = false;
         lowSinceT = Double.NaN;
         highSinceT = Double.NaN;
         noise = new NoiseMeter();
+        stall.begin();
+        remembered.forget();
         double u = curve.u(riseC / Inverting.firstScale());
-        double v = Math.max(LEAST_FIRST_V, (u - SETS_AT_U) / USUAL_MIN);
+        warmed = warming.known(t);
+        double v = warmed ? warming.v(u) : Math.max(LEAST_FIRST_V, (u - SETS_AT_U) / USUAL_MIN);
+        double vDoubt = v * (warmed ? WARMED_DOUBT : V_DOUBT);
         bank.begin(
                 new double[] {u, v, 0, Inverting.firstScale(), PACE},
-                new double[] {U_DOUBT, V_DOUBT * v, baseSigmaC, SCALE_DOUBT, PACE_DOUBT});
+                new double[] {U_DOUBT, vDoubt, baseSigmaC, SCALE_DOUBT, PACE_DOUBT});
         bank.update(riseC, noise.variance(stepC));
     }
 
@@ -184,8 +215,7 @@ public final class PanEstimator {
             bank.predict(minutes);
         }
         lastT = t;
-        lastC = riseC;
-        remember(t, riseC);
+        followStall(t, riseC);
         double expectedVariance = bank.riseVariance();
         double off = riseC - bank.riseC();
         double sigma = Math.sqrt(expectedVariance + noise.variance(stepC));
@@ -200,10 +230,25 @@ public final class PanEstimator {
         if (low || high) {
             away = low ? t - lowSinceT >= DIP_S : t - highSinceT >= HIGH_S;
             back = 0;
+            if (high
+                    && points.slopePerMinC() > Math.max(IMPOSSIBLE_PER_MIN_C, IMPOSSIBLE_TIMES * bank.climbPerMinC())) {
+                impossible = true;
+            }
             return;
         }
         noise.observe(off, expectedVariance);
         bank.update(riseC, noise.variance(stepC));
+        remembered.follow(t, bank);
+    }
+
+    private void followStall(double t, double riseC) {
+        double lowForS = Double.isNaN(lowSinceT) ? 0 : Math.max(0.1, t - lowSinceT);
+        boolean stood = stall.still();
+        stall.point(t, riseC, bank.riseC(), bank.climbPerMinC(), noise.variance(stepC), lowForS);
+        if (stood && !stall.still() && !stall.fell()) {
+            bank.goOn(riseC, noise.variance(stepC), stall.climbBefore());
+            resume();
+        }
     }
 
     private void whileAway(double t, double riseC, double off, double sigma) {
@@ -219,55 +264,20 @@ public final class PanEstimator {
             bank.update(riseC, noise.variance(stepC));
             return;
         }
-        double perMinC = recentPerMinC(t);
-        boolean levelled = perMinC > FALLS_PER_MIN_C && perMinC < RISES_PER_MIN_C + 2 * bank.climbPerMinC();
-        if (levelled && awayS >= (low ? REANCHOR_LOW_S : REANCHOR_HIGH_S)) {
+        double perMinC = points.slopePerMinC();
+        boolean held = impossible && awayS < HOLD_S;
+        boolean levelled = !held && perMinC > FALLS_PER_MIN_C && perMinC < RISES_PER_MIN_C + 2 * bank.climbPerMinC();
+        if (levelled && !stall.suspects() && awayS >= (low ? REANCHOR_LOW_S : REANCHOR_HIGH_S)) {
             bank.reanchor(riseC, noise.variance(stepC));
             resume();
         }
     }
 
     private void resume() {
+        stall.lookAfresh();
+        impossible = false;
         away = false;
         lowSinceT = Double.NaN;
         highSinceT = Double.NaN;
-    }
-
-    private void remember(double t, double riseC) {
-        recentT[recent % recentT.length] = t;
-        recentC[recent % recentC.length] = riseC;
-        recent++;
-    }
-
-    /** The slope of the last minute's points. */
-    private double recentPerMinC(double t) {
-        double n = 0;
-        double sumT = 0;
-        double sumC = 0;
-        double sumTT = 0;
-        double sumTC = 0;
-        for (int i = 0; i < Math.min(recent, recentT.length); i++) {
-            double x = recentT[i] - t;
-            if (x >= -60) {
-                n++;
-                sumT += x;
-                sumC += recentC[i];
-                sumTT += x * x;
-                sumTC += x * recentC[i];
-            }
-        }
-        double spread = n * sumTT - sumT * sumT;
-        return spread <= 0 ? 0 : 60 * (n * sumTC - sumT * sumC) / spread;
-    }
-
-    /** The mean of the middle half of the bucket. */
-    private double middle() {
-        Arrays.sort(bucket, 0, inBucket);
-        int cut = inBucket / 4;
-        double sum = 0;
-        for (int i = cut; i < inBucket - cut; i++) {
-            sum += bucket[i];
-        }
-        return sum / (inBucket - 2 * cut);
     }
 }

@@ -130,6 +130,16 @@ final class PanFilter {
         covariance[SIZE * V + V] = slopeVariance;
     }
 
+    /** Believes that the rise climbs by so much a minute, to a third or so. */
+    void climbAt(double climbPerMinC) {
+        state[V] = climbPerMinC / (-state[SCALE] * curve.riseSlopeC(state[U]));
+        for (int i = 0; i < SIZE; i++) {
+            covariance[SIZE * i + V] = 0;
+            covariance[SIZE * V + i] = 0;
+        }
+        covariance[SIZE * V + V] = SLOPE_DOUBT * SLOPE_DOUBT * state[V] * state[V];
+    }
+
     /** By how much the reading lay above what was expected, in °C. */
     double innovationC() {
         return innovationC;

@@ -6,8 +6,6 @@ import spoonfall.physics.Syrup;
 final class SyrupCurve {
     private static final double LEAST_U = 1 / Syrup.MOST_SOLIDS;
     private static final double MOST_U = 20;
-    private static final double PIVOT_C = 4.4;
-    private final double LEAN = Tun.of("LEAN", 0);
 
     private final double pressurePa;
 
@@ -17,16 +15,13 @@ final class SyrupCurve {
 
     /** The rise in °C at {@code u}; beyond the curve's ends that of the end. */
     double riseC(double u) {
-        double plainC = Syrup.riseC(pressurePa, 1 / clamped(u), Syrup.TYPICAL_INVERTED);
-        return plainC * Math.pow(plainC / PIVOT_C, LEAN);
+        return Syrup.riseC(pressurePa, 1 / clamped(u), Syrup.TYPICAL_INVERTED);
     }
 
     /** How much the rise grows with {@code u}, in °C for a change by 1: negative. */
     double riseSlopeC(double u) {
         double within = clamped(u);
-        double plainC = Syrup.riseC(pressurePa, 1 / within, Syrup.TYPICAL_INVERTED);
-        double slopeC = -Syrup.riseSlopeC(pressurePa, 1 / within, Syrup.TYPICAL_INVERTED) / (within * within);
-        return slopeC * (1 + LEAN) * Math.pow(plainC / PIVOT_C, LEAN);
+        return -Syrup.riseSlopeC(pressurePa, 1 / within, Syrup.TYPICAL_INVERTED) / (within * within);
     }
 
     /** The solids at {@code u}, as a fraction within the curve's ends. */
@@ -41,8 +36,7 @@ final class SyrupCurve {
 
     /** The {@code u} at which the syrup rises by {@code riseC}. */
     double u(double riseC) {
-        double plainC = Math.pow(riseC * Math.pow(PIVOT_C, LEAN), 1 / (1 + LEAN));
-        double solids = Syrup.solids(pressurePa, plainC, Syrup.TYPICAL_INVERTED);
+        double solids = Syrup.solids(pressurePa, riseC, Syrup.TYPICAL_INVERTED);
         return solids > 1 / MOST_U ? 1 / solids : MOST_U;
     }
 

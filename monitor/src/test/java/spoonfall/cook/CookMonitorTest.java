@@ -198,7 +198,7 @@ final class CookMonitorTest {
         Trace trace = trace(Scenario.CLEAN, 91);
         double boil = labelT(trace, "boil");
         assertThat(Cooks.events(trace))
-                .filteredOn(event -> event instanceof CookEvent.StatusTaken && event.t() < boil + 60)
+                .filteredOn(event -> event instanceof CookEvent.StatusTaken && event.t() < boil)
                 .allSatisfy(event -> assertThat(
                                 ((CookEvent.StatusTaken) event).status().forecast())
                         .isEmpty());

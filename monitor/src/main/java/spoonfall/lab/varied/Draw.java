@@ -126,7 +126,7 @@ record Draw(
     private static Syrup syrup(SplittableRandom random) {
         double off = Math.max(-0.1, Math.min(0.1, 0.04 * random.nextGaussian()));
         return new Syrup(
-                random.nextDouble(0, 0.5),
+                random.nextDouble(0, 0.25),
                 1 + off,
                 random.nextDouble(2.8, 3.4),
                 random.nextDouble(0, 0.15),

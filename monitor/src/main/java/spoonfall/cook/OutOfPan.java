@@ -1,0 +1,129 @@
+package spoonfall.cook;
+
+import java.util.OptionalDouble;
+import spoonfall.alarm.Condition;
+
+/**
+ * Tells a probe that left the pan: its reading falls as no pan can cool, towards something far colder. Cold water in the
+ * pan makes it fall as fast, but not as far, and the pan warms again at once. The numbers are common practice, no source.
+ */
+final class OutOfPan {
+    private static final double FALL_WITHIN_S = 30;
+    private static final double SURE_FALL_C = 24;
+    private static final double LEAST_FALL_C = 4;
+
+    /** A cup of cold water takes a pan of a litre down by a dozen degrees. */
+    private static final double FAR_BELOW_C = 22;
+
+    private static final double DEEP_FALL_C = 6;
+    private static final double STAYS_S = 45;
+    private static final double LOOKS_FOR_S = 120;
+    private static final double BEGUN_C = 0.5;
+    private static final double RECOVERS_C = 0.7;
+    private static final double BACK_WITHIN_C = 2;
+    private static final double BOILS_ABOVE_C = 0.2;
+    private static final double STEADY_PER_MIN_C = 1.2;
+
+    private final double waterBoilC;
+    private final Track values = new Track(90);
+    private OptionalDouble beforeC = OptionalDouble.empty();
+    private double fellT = Double.NaN;
+    private double fellFromC;
+
+    OutOfPan(double waterBoilC) {
+        this.waterBoilC = waterBoilC;
+    }
+
+    /** Takes a reading. */
+    void accept(double t, double temperatureC) {
+        values.add(t, temperatureC);
+    }
+
+    /** Forgets the way here. */
+    void restart() {
+        values.clear();
+        beforeC = OptionalDouble.empty();
+        fellT = Double.NaN;
+    }
+
+    /** Whether the probe is out at {@code t}. */
+    Condition judge(double t, Stage stage, Signals signals) {
+        OptionalDouble now = values.middleBetween(t - 2.5, t);
+        if (now.isEmpty()) {
+            return beforeC.isPresent() ? Condition.UNDECIDED : Condition.ABSENT;
+        }
+        double nowC = now.getAsDouble();
+        if (beforeC.isPresent()) {
+            return whileOut(nowC, signals);
+        }
+        if (stage == Stage.WAITING || stage == Stage.WARMING) {
+            fellT = Double.NaN;
+            return Condition.ABSENT;
+        }
+        double peakC = peakC(t, nowC);
+        if (Double.isNaN(fellT) && peakC - nowC >= LEAST_FALL_C) {
+            fellT = t;
+            fellFromC = peakC;
+        }
+        if (Double.isNaN(fellT)) {
+            return Condition.ABSENT;
+        }
+        if (isOut(t, nowC)) {
+            beforeC = OptionalDouble.of(fellFromC);
+            return Condition.PRESENT;
+        }
+        if (fellFromC - nowC < LEAST_FALL_C || t - fellT > LOOKS_FOR_S) {
+            fellT = Double.NaN;
+        }
+        return Condition.ABSENT;
+    }
+
+    private boolean isOut(double t, double nowC) {
+        double deepC = fellFromC - nowC;
+        if (deepC >= SURE_FALL_C || goesFarBelow(t, nowC)) {
+            return true;
+        }
+        // It fell, but not far: a pan warms again soon; steam does not.
+        double earlierC = values.middleBetween(t - 25, t - 20).orElse(nowC);
+        boolean recovers = nowC - earlierC >= RECOVERS_C;
+        return t - fellT >= STAYS_S && deepC >= DEEP_FALL_C && !recovers;
+    }
+
+    private double peakC(double t, double nowC) {
+        double peakC = nowC;
+        for (double backS = 0; backS < FALL_WITHIN_S; backS += 10) {
+            OptionalDouble part = values.middleBetween(t - backS - 10, t - backS);
+            peakC = Math.max(peakC, part.orElse(nowC));
+        }
+        return peakC;
+    }
+
+    /** Where the fall will end, if it goes on as falls of thermometers do: Aitken's extrapolation. */
+    private boolean goesFarBelow(double t, double nowC) {
+        OptionalDouble middle = values.middleBetween(t - 6.5, t - 4);
+        OptionalDouble first = values.middleBetween(t - 10.5, t - 8);
+        if (middle.isEmpty() || first.isEmpty()) {
+            return false;
+        }
+        double early = first.getAsDouble() - middle.getAsDouble();
+        double late = middle.getAsDouble() - nowC;
+        if (fellFromC - first.getAsDouble() < BEGUN_C || late < BEGUN_C || early <= late) {
+            return false;
+        }
+        double endC = nowC - late * late / (early - late);
+        return fellFromC - endC >= FAR_BELOW_C;
+    }
+
+    private Condition whileOut(double nowC, Signals signals) {
+        boolean steady = signals.quick()
+                .filter(line -> Math.abs(Signals.perMinute(line)) < STEADY_PER_MIN_C)
+                .isPresent();
+        boolean boilsAgain = steady && nowC > waterBoilC + BOILS_ABOVE_C;
+        if (nowC < beforeC.orElseThrow() - BACK_WITHIN_C && !boilsAgain) {
+            return Condition.PRESENT;
+        }
+        beforeC = OptionalDouble.empty();
+        fellT = Double.NaN;
+        return Condition.ABSENT;
+    }
+}

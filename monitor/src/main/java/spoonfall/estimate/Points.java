@@ -1,0 +1,88 @@
+package spoonfall.estimate;
+
+import java.util.Arrays;
+
+/** Gathers readings at any pace into points five seconds apart, each the mean of the middle half of its readings. */
+final class Points {
+    private static final double EVERY_S = 5;
+    private static final int KEPT = 16;
+
+    private double[] bucket = new double[64];
+    private int inBucket;
+    private double sumT;
+    private double sinceT;
+    private final double[] recentT = new double[KEPT];
+    private final double[] recentC = new double[KEPT];
+    private int taken;
+
+    void accept(double t, double riseC) {
+        if (inBucket == 0) {
+            sinceT = t;
+            sumT = 0;
+        }
+        if (inBucket == bucket.length) {
+            bucket = Arrays.copyOf(bucket, 2 * inBucket);
+        }
+        bucket[inBucket++] = riseC;
+        sumT += t;
+    }
+
+    /** Whether a point is ready at {@code t}. */
+    boolean due(double t) {
+        return inBucket > 0 && t - sinceT >= EVERY_S;
+    }
+
+    /** Finishes the point that is due, which is the latest from now on. */
+    void take() {
+        recentT[taken % KEPT] = sumT / inBucket;
+        recentC[taken % KEPT] = middle();
+        taken++;
+        inBucket = 0;
+    }
+
+    void clear() {
+        inBucket = 0;
+        taken = 0;
+    }
+
+    /** The mean time of the latest point's readings. */
+    double latestT() {
+        return recentT[(taken - 1) % KEPT];
+    }
+
+    /** The latest point, as the rise in °C. */
+    double latestC() {
+        return recentC[(taken - 1) % KEPT];
+    }
+
+    /** The slope of the last minute's points, in °C a minute; 0 while there are too few. */
+    double slopePerMinC() {
+        double n = 0;
+        double sumX = 0;
+        double sumC = 0;
+        double sumXx = 0;
+        double sumXc = 0;
+        for (int i = 0; i < Math.min(taken, KEPT); i++) {
+            double x = (recentT[i] - latestT()) / 60;
+            if (x >= -1) {
+                n++;
+                sumX += x;
+                sumC += recentC[i];
+                sumXx += x * x;
+                sumXc += x * recentC[i];
+            }
+        }
+        double spread = n * sumXx - sumX * sumX;
+        return spread <= 0 ? 0 : (n * sumXc - sumX * sumC) / spread;
+    }
+
+    private double middle() {
+        Arrays.sort(bucket, 0, inBucket);
+        int cut = inBucket / 4;
+        double sum = 0;
+        for (int i = cut; i < inBucket - cut; i++) {
+            sum += bucket[i];
+        }
+        return sum / (inBucket - 2 * cut);
+    }
+}
