@@ -62,16 +62,17 @@ final class CalibrateCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         PrintWriter out = Output.of(spec);
         ProbeSpec thermometer = ProbeSpec.parse(probe);
+        String identity = thermometer.identity();
         CalibrationBook book = CalibrationBook.ofUser();
         if (undo) {
-            CalibrationBook.Entry entry = book.undo(thermometer.place())
+            CalibrationBook.Entry entry = book.undo(identity)
                     .orElseThrow(() -> new CommandException(thermometer.place() + " has no calibration to take back"));
             out.println("Took back: " + words(entry));
             return 0;
         }
         if (list) {
             List<CalibrationBook.Entry> entries = book.entries().stream()
-                    .filter(entry -> entry.probe().equals(thermometer.place()))
+                    .filter(entry -> entry.probe().equals(identity))
                     .toList();
             entries.forEach(entry -> out.println(words(entry) + (entry.undone() ? " (taken back)" : "")));
             if (entries.isEmpty()) {
@@ -79,7 +80,7 @@ final class CalibrateCommand implements Callable<Integer> {
             }
             return 0;
         }
-        book.latest(thermometer.place()); // a book that cannot be read is found out now, not after the boil
+        book.latest(identity); // a book that cannot be read is found out now, not after the boil
         measure(thermometer, book, out);
         return 0;
     }
@@ -102,9 +103,10 @@ final class CalibrateCommand implements Callable<Integer> {
             }
         }
         Correction correction = new Correction(points);
-        CalibrationBook.Entry entry =
-                new CalibrationBook.Entry(thermometer.place(), Instant.now(), boil.detail(), false, correction);
-        Optional<CalibrationBook.Entry> before = book.latest(thermometer.place());
+        String identity = thermometer.identity();
+        CalibrationBook.Entry entry = new CalibrationBook.Entry(
+                identity, thermometer.place(), Instant.now(), boil.detail(), false, correction);
+        Optional<CalibrationBook.Entry> before = book.latest(identity);
         book.add(entry);
         out.println("Kept: " + words(entry));
         before.ifPresent(old -> out.println("Before: " + words(old)));
@@ -117,10 +119,13 @@ final class CalibrateCommand implements Callable<Integer> {
         for (Point point : entry.correction().points()) {
             text.append(String.format(
                     Locale.ROOT,
-                    " at %.1f °C add %+.2f °C (±%.2f, 19 times of 20)",
+                    " at %.1f °C add %+.2f °C (±%.2f, 19 times of 20; noise %.2f, drift %.2f, reference ±%.2f)",
                     point.reference().temperatureC(),
                     point.correctionC(),
-                    point.half95C()));
+                    point.half95C(),
+                    point.noiseC(),
+                    point.driftC(),
+                    point.reference().limitC()));
         }
         return text.toString();
     }

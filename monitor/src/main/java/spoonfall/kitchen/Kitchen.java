@@ -14,10 +14,10 @@ import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.cook.CookAlarm;
+import spoonfall.cook.WaterBoil;
 import spoonfall.log.CookRecord;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
-import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 
 /**
@@ -35,14 +35,16 @@ public final class Kitchen implements AutoCloseable {
     private static final long REPEAT_AFTER_NANOS = TimeUnit.SECONDS.toNanos(12);
 
     private final BlockingQueue<Runnable> inbox = new ArrayBlockingQueue<>(QUEUE);
-    private final KitchenCounts counts = new KitchenCounts();
+    private final KitchenCounts counts;
     private final KitchenPlan plan;
-    private final Function<LongSupplier, Probe> probes;
+    private final Function<LongSupplier, List<Probe>> opener;
     private final LongSupplier cookClock;
+    private final Thermometry thermometry;
+    private final Thermometers thermometers;
     private final Pan pan;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
-    private Probe probe;
+    private List<Probe> probes;
     private long repeatAtNanos = Long.MAX_VALUE;
     private volatile boolean running = true;
     private volatile boolean failed;
@@ -51,23 +53,42 @@ public final class Kitchen implements AutoCloseable {
      * A kitchen that has not started.
      *
      * @param plan what it watches
-     * @param probes opens its probe, which stamps readings with the clock it is given
+     * @param opener opens its probes, which stamp readings with the clock it is given; the cook follows the first
      * @param nanoClock the monotonic clock of our own time
      */
-    public Kitchen(KitchenPlan plan, Function<LongSupplier, Probe> probes, LongSupplier nanoClock) {
+    public Kitchen(KitchenPlan plan, Function<LongSupplier, List<Probe>> opener, LongSupplier nanoClock) {
+        this(plan, opener, nanoClock, Thermometry.none());
+    }
+
+    /**
+     * A kitchen that has not started and can check its thermometers.
+     *
+     * @param plan what it watches
+     * @param opener opens its probes, which stamp readings with the clock it is given; the cook follows the first
+     * @param nanoClock the monotonic clock of our own time
+     * @param thermometry what is known of its thermometers
+     */
+    public Kitchen(
+            KitchenPlan plan,
+            Function<LongSupplier, List<Probe>> opener,
+            LongSupplier nanoClock,
+            Thermometry thermometry) {
         this.plan = plan;
-        this.probes = probes;
+        this.opener = opener;
         long startNanos = nanoClock.getAsLong();
         cookClock = () -> startNanos + (long) ((nanoClock.getAsLong() - startNanos) * plan.speed());
-        probe = probes.apply(cookClock);
-        pan = new Pan(plan, probe, counts);
+        this.thermometry = thermometry;
+        probes = opener.apply(cookClock);
+        counts = new KitchenCounts(probes.stream().map(Probe::name).toList());
+        thermometers = new Thermometers(plan, probes, thermometry);
+        pan = new Pan(plan, thermometers, counts);
         thread = new Thread(this::run, "kitchen");
     }
 
     /** Starts watching. */
     public void start() {
         thread.start();
-        probe.start(new Ear());
+        startProbes();
     }
 
     /** What it has counted. */
@@ -126,11 +147,87 @@ public final class Kitchen implements AutoCloseable {
         });
     }
 
+    /**
+     * Begins to compare a thermometer with boiling water or ice.
+     *
+     * @return where everything stands; a {@link Refusal} if it cannot be done now
+     */
+    public CompletableFuture<KitchenState> startCheck(String probe, CheckView.In in) {
+        return ask(() -> {
+            boolean first = thermometers.named(probe) == thermometers.first();
+            boolean out = first && in == CheckView.In.ICE;
+            if (out && pan.cooking() && thermometers.boiledBefore(probe).isEmpty()) {
+                throw new Refusal("the pan is boiling and " + probe + " watches it; check it in ice before or after");
+            }
+            thermometers.start(probe, in.kind());
+            if (out) {
+                beginCook();
+            }
+            return told();
+        });
+    }
+
+    /** Ends a check without keeping anything; nothing happens if none is running. */
+    public CompletableFuture<KitchenState> abandonCheck() {
+        return ask(() -> {
+            thermometers.abandon();
+            return told();
+        });
+    }
+
+    /** Keeps what the check found as today's water boil, and begins a new cook: the pan held plain water. */
+    public CompletableFuture<KitchenState> keepAsWaterBoil() {
+        return afresh(thermometers::keepWaterBoil);
+    }
+
+    /** Keeps what the check found as the thermometer's correction, and begins a new cook. */
+    public CompletableFuture<KitchenState> keepAsCalibration() {
+        return afresh(thermometers::keepCalibration);
+    }
+
+    /** Takes the latest correction of a thermometer back, and begins a new cook. */
+    public CompletableFuture<KitchenState> undoCalibration(String probe) {
+        return afresh(() -> thermometers.undo(probe));
+    }
+
+    private CompletableFuture<KitchenState> afresh(Runnable act) {
+        return ask(() -> {
+            act.run();
+            beginCook();
+            return pan.state();
+        });
+    }
+
+    /** Somebody says where the kitchen is, or its air pressure; the cook goes on by that. */
+    public CompletableFuture<KitchenState> declare(WaterBoil boil) {
+        return rebased(() -> thermometers.declare(boil));
+    }
+
+    /** The measured water boil counts no longer; the cook goes on by what was said of the kitchen. */
+    public CompletableFuture<KitchenState> forgetMeasured() {
+        return rebased(thermometers::forgetMeasured);
+    }
+
+    private CompletableFuture<KitchenState> rebased(Runnable act) {
+        return ask(() -> {
+            act.run();
+            pan.rebase(tickNanos());
+            publish();
+            return told();
+        });
+    }
+
+    private KitchenState told() {
+        KitchenState state = pan.state();
+        tell(listener -> listener.begin(state));
+        return state;
+    }
+
     /** Stops watching and frees the probe. Returns when the kitchen's thread has ended. */
     @Override
     public void close() {
         running = false;
-        probe.close();
+        probes.forEach(Probe::close);
         thread.interrupt();
         try {
             thread.join(2000);
@@ -170,10 +267,10 @@ public final class Kitchen implements AutoCloseable {
     private void tick() {
         if (System.nanoTime() - repeatAtNanos >= 0 && repeatAtNanos != Long.MAX_VALUE) {
             repeatAtNanos = Long.MAX_VALUE;
-            probe.close();
+            probes.forEach(Probe::close);
             beginCook();
-            probe = probes.apply(cookClock);
-            probe.start(new Ear());
+            probes = opener.apply(cookClock);
+            startProbes();
         }
         pan.tick(tickNanos());
         publish();
@@ -226,13 +323,25 @@ public final class Kitchen implements AutoCloseable {
         return answer;
     }
 
-    /** Hears the probe, on the probe's thread, and hands over. */
+    private void startProbes() {
+        for (Probe probe : probes) {
+            probe.start(new Ear(thermometers.named(probe.name())));
+        }
+    }
+
+    /** Hears a probe, on the probe's thread, and hands over. */
     private final class Ear implements ProbeListener {
+        private final Thermometer thermometer;
+
+        private Ear(Thermometer thermometer) {
+            this.thermometer = thermometer;
+        }
+
         @Override
         public void reading(Reading reading) {
-            counts.countReading(reading.quality() == Quality.GOOD);
+            counts.countReading(thermometer.name(), reading.quality());
             long heardNanos = System.nanoTime();
-            if (!inbox.offer(() -> pan.accept(reading, heardNanos))) {
+            if (!inbox.offer(() -> pan.accept(thermometer, reading, heardNanos))) {
                 counts.countDropped();
             }
         }
@@ -240,21 +349,25 @@ public final class Kitchen implements AutoCloseable {
         @Override
         public void found(String name, String description, long atNanos) {
             LOG.info("{}: {}", name, description);
-            hand(() -> pan.probeBecame(ProbeState.State.WAITING, description));
+            Optional<String> identity = thermometry.identity().apply(thermometer.name());
+            hand(() -> {
+                identity.ifPresent(thermometer::identify);
+                pan.becomes(thermometer, ProbeState.State.WAITING, description);
+            });
         }
 
         @Override
         public void lost(String name, String trouble, long atNanos) {
             LOG.warn("{}: {}", name, trouble);
             counts.countLoss();
-            hand(() -> pan.probeBecame(ProbeState.State.LOST, trouble));
+            hand(() -> pan.becomes(thermometer, ProbeState.State.LOST, trouble));
         }
 
         @Override
         public void ended(String name, long atNanos) {
             hand(() -> {
-                pan.probeBecame(ProbeState.State.ENDED, "The recording is over.");
-                if (plan.repeat()) {
+                pan.becomes(thermometer, ProbeState.State.ENDED, "The recording is over.");
+                if (plan.repeat() && thermometer == thermometers.first()) {
                     repeatAtNanos = System.nanoTime() + REPEAT_AFTER_NANOS;
                 }
             });

@@ -42,7 +42,7 @@ final class KitchenTest {
     private static Kitchen kitchen(Trace trace) {
         KitchenPlan plan = new KitchenPlan(
                 "Hollin Bank", "", Cooks.settings(trace), KitchenPlan.Source.REPLAY, SPEED, Optional.empty(), false);
-        return new Kitchen(plan, clock -> new TraceProbe("pan", "a trace", trace, clock), System::nanoTime);
+        return new Kitchen(plan, clock -> List.of(new TraceProbe("pan", "a trace", trace, clock)), System::nanoTime);
     }
 
     private static void awaitTheEnd(Kitchen kitchen) {

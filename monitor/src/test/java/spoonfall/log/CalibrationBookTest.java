@@ -26,7 +26,7 @@ final class CalibrationBookTest {
         Correction correction = new Correction(List.of(
                 new Point(Reference.boilingWater(95.8, 0.4), shownC, 0.02), new Point(Reference.ice(), 0.1, 0.01)));
         return new CalibrationBook.Entry(
-                probe, Instant.parse("2026-11-25T18:00:00Z"), "1,240 m above sea level", false, correction);
+                probe, probe, Instant.parse("2026-11-25T18:00:00Z"), "1,240 m above sea level", false, correction);
     }
 
     @Test
