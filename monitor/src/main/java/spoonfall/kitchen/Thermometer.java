@@ -11,9 +11,6 @@ import spoonfall.probe.SensorClass;
 
 /** One thermometer: how it is, and what makes its readings true. Used by the kitchen's thread alone. */
 final class Thermometer {
-    /** A thermometer of which nothing is known; that of the commonest class (K 2). Common practice, no source. */
-    private static final double UNKNOWN_C = 2.5;
-
     private final String name;
     private final String place;
     private final Thermometry thermometry;
@@ -95,9 +92,9 @@ final class Thermometer {
                 .orElse(classC);
     }
 
-    /** The limit in °C of its class; that of an unknown thermometer if nobody said which. */
+    /** The limit in °C of its class; that of K 2, 2.5 °C, if nobody said which (common practice, no source). */
     double classLimitC(double temperatureC) {
-        return sensorClass.map(one -> one.limitC(temperatureC)).orElse(UNKNOWN_C);
+        return sensorClass.orElse(SensorClass.K_2).limitC(temperatureC);
     }
 
     ProbeTrust trust(double temperatureC) {

@@ -111,6 +111,11 @@ final class Thermometers {
                 return contradicted;
             }
         }
+        if (thermometer == first()
+                && measured.isPresent()
+                && thermometer.calibration().isEmpty()) {
+            return Optional.empty(); // today's boiling water cancels what it is off by
+        }
         return CalibrationDue.byAge(
                 thermometer.calibration(),
                 thermometer.doubtC(boilC),

@@ -48,6 +48,24 @@ final class KitchenFileTest {
     }
 
     @Test
+    void severalProbes_keepTheirOrderAndGetNames() throws IOException {
+        KitchenFile kitchen = KitchenFile.read(file("""
+                [[probe]]
+                place = "/dev/ttyUSB0"
+                class = "t-1"
+
+                [[probe]]
+                place = "/dev/ttyUSB1"
+
+                [[probe]]
+                name = "clip"
+                place = "/dev/ttyUSB2"
+                """));
+        assertThat(kitchen.probes().stream().map(NamedSpec::name)).containsExactly("pan", "second", "clip");
+        assertThat(kitchen.probes().get(0).spec().limitC(100)).isEqualTo(0.5);
+    }
+
+    @Test
     void anEmptyFile_isAKitchen() throws IOException {
         assertThat(KitchenFile.read(file(""))).isEqualTo(KitchenFile.empty());
     }

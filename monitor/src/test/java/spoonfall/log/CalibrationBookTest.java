@@ -49,6 +49,19 @@ final class CalibrationBookTest {
     }
 
     @Test
+    void aBookOfTheFirstVersion_isStillRead() throws IOException {
+        Path file = folder.resolve("new").resolve("calibrations.json");
+        Files.createDirectories(folder.resolve("new"));
+        Files.writeString(file, """
+                [{"probe":"/dev/a","at":"2026-11-25T18:00:00Z","conditions":"1,240 m above sea level","points":[
+                  {"reference":"boiling-water","referenceC":95.8,"referenceLimitC":0.4,"shownC":95.2,"shownUncertaintyC":0.02}]}]
+                """);
+        CalibrationBook.Entry old = book().latest("/dev/a").orElseThrow();
+        assertThat(old.place()).isEqualTo("/dev/a");
+        assertThat(old.correction().points().get(0).shownUncertaintyC()).isEqualTo(0.02);
+    }
+
+    @Test
     void aBrokenBook_isNamedAndLeftAsItIs() throws IOException {
         book().add(entry("/dev/a", 95.2));
         Path file = folder.resolve("new").resolve("calibrations.json");

@@ -196,6 +196,11 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         return SensorClass.in(options);
     }
 
+    /** How far it may be off in °C at a temperature before it is calibrated: by its class, else by the commonest. */
+    public double limitC(double temperatureC) {
+        return sensorClass().orElse(SensorClass.K_2).limitC(temperatureC);
+    }
+
     /**
      * What tells this thermometer from others: the stable name of its port where {@code links} has one, else its
      * place; for a Modbus instrument its number on the line too.
