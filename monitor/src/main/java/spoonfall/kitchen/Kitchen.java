@@ -14,7 +14,6 @@ import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.cook.CookAlarm;
-import spoonfall.cook.WaterBoil;
 import spoonfall.log.CookRecord;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
@@ -42,6 +41,7 @@ public final class Kitchen implements AutoCloseable {
     private final Thermometry thermometry;
     private final Thermometers thermometers;
     private final Pan pan;
+    private final CheckDesk checks;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
     private List<Probe> probes;
@@ -82,6 +82,7 @@ public final class Kitchen implements AutoCloseable {
         counts = new KitchenCounts(probes.stream().map(Probe::name).toList());
         thermometers = new Thermometers(plan, probes, thermometry);
         pan = new Pan(plan, thermometers, counts);
+        checks = new CheckDesk(this, thermometers, pan);
         thread = new Thread(this::run, "kitchen");
     }
 
@@ -147,77 +148,26 @@ public final class Kitchen implements AutoCloseable {
         });
     }
 
-    /**
-     * Begins to compare a thermometer with boiling water or ice.
-     *
-     * @return where everything stands; a {@link Refusal} if it cannot be done now
-     */
-    public CompletableFuture<KitchenState> startCheck(String probe, CheckView.In in) {
-        return ask(() -> {
-            boolean first = thermometers.named(probe) == thermometers.first();
-            boolean out = first && in == CheckView.In.ICE;
-            if (out && pan.cooking() && thermometers.boiledBefore(probe).isEmpty()) {
-                throw new Refusal("the pan is boiling and " + probe + " watches it; check it in ice before or after");
-            }
-            thermometers.start(probe, in.kind());
-            if (out) {
-                beginCook();
-            }
-            return told();
-        });
+    /** Where its thermometers are checked, and where somebody says how high it lies. */
+    public CheckDesk checks() {
+        return checks;
     }
 
-    /** Ends a check without keeping anything; nothing happens if none is running. */
-    public CompletableFuture<KitchenState> abandonCheck() {
-        return ask(() -> {
-            thermometers.abandon();
-            return told();
-        });
+    /** Goes through the cook again, measured against what counts now. */
+    KitchenState rebased() {
+        pan.rebase(tickNanos());
+        publish();
+        return told();
     }
 
-    /** Keeps what the check found as today's water boil, and begins a new cook: the pan held plain water. */
-    public CompletableFuture<KitchenState> keepAsWaterBoil() {
-        return afresh(thermometers::keepWaterBoil);
+    /** A new cook. */
+    KitchenState afresh() {
+        beginCook();
+        return pan.state();
     }
 
-    /** Keeps what the check found as the thermometer's correction, and begins a new cook. */
-    public CompletableFuture<KitchenState> keepAsCalibration() {
-        return afresh(thermometers::keepCalibration);
-    }
-
-    /** Takes the latest correction of a thermometer back, and begins a new cook. */
-    public CompletableFuture<KitchenState> undoCalibration(String probe) {
-        return afresh(() -> thermometers.undo(probe));
-    }
-
-    private CompletableFuture<KitchenState> afresh(Runnable act) {
-        return ask(() -> {
-            act.run();
-            beginCook();
-            return pan.state();
-        });
-    }
-
-    /** Somebody says where the kitchen is, or its air pressure; the cook goes on by that. */
-    public CompletableFuture<KitchenState> declare(WaterBoil boil) {
-        return rebased(() -> thermometers.declare(boil));
-    }
-
-    /** The measured water boil counts no longer; the cook goes on by what was said of the kitchen. */
-    public CompletableFuture<KitchenState> forgetMeasured() {
-        return rebased(thermometers::forgetMeasured);
-    }
-
-    private CompletableFuture<KitchenState> rebased(Runnable act) {
-        return ask(() -> {
-            act.run();
-            pan.rebase(tickNanos());
-            publish();
-            return told();
-        });
-    }
-
-    private KitchenState told() {
+    /** Tells every listener where everything stands. */
+    KitchenState told() {
         KitchenState state = pan.state();
         tell(listener -> listener.begin(state));
         return state;
@@ -311,7 +261,8 @@ public final class Kitchen implements AutoCloseable {
         }
     }
 
-    private <T> CompletableFuture<T> ask(Supplier<T> question) {
+    /** Asks the kitchen's thread. */
+    <T> CompletableFuture<T> ask(Supplier<T> question) {
         CompletableFuture<T> answer = new CompletableFuture<>();
         submit(() -> {
             try {

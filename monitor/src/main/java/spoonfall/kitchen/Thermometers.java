@@ -28,12 +28,8 @@ final class Thermometers {
     private final KitchenPlan plan;
     private final Thermometry thermometry;
     private final List<Thermometer> all = new ArrayList<>();
-    private WaterBoil declared;
-    private Optional<Measured> measured = Optional.empty();
+    private WaterBase base;
     private @Nullable Check check;
-
-    /** A water boil that the first thermometer showed, uncorrected, so that it stays true when it is corrected. */
-    private record Measured(double shownC, double plateauDoubtC, Instant at) {}
 
     Thermometers(KitchenPlan plan, List<Probe> probes, Thermometry thermometry) {
         this.plan = plan;
@@ -41,10 +37,10 @@ final class Thermometers {
         probes.forEach(probe -> all.add(new Thermometer(probe, thermometry)));
         WaterBoil given = plan.settings().waterBoil();
         boolean typed = given.from() == WaterBoil.From.MEASURED;
-        declared = typed ? thermometry.declared().orElseGet(WaterBoil::standard) : given;
+        base = new WaterBase(typed ? thermometry.declared().orElseGet(WaterBoil::standard) : given, Optional.empty());
         if (typed) {
             Instant at = plan.startedAt().orElseGet(thermometry.clock()::instant);
-            measured = Optional.of(new Measured(first().shownC(given.temperatureC()), 0, at));
+            base = base.measured(Optional.of(new WaterBase.Measured(first().shownC(given.temperatureC()), 0, at)));
         }
     }
 
@@ -72,14 +68,14 @@ final class Thermometers {
     }
 
     private WaterBoil waterBoil() {
-        return measured.map(one -> WaterBoil.measured(first().trueC(one.shownC()), one.plateauDoubtC()))
-                .orElse(declared);
+        return base.boil(first());
     }
 
     /** What the gel point rests on. */
     Basis basis() {
         CookSettings settings = settings();
-        return measured.map(one -> Basis.of(settings, Optional.of(one.at()), OptionalDouble.empty()))
+        return base.measured()
+                .map(one -> Basis.of(settings, Optional.of(one.at()), OptionalDouble.empty()))
                 .orElseGet(() ->
                         Basis.of(settings, Optional.empty(), OptionalDouble.of(first().doubtC(settings.gelPointC()))));
     }
@@ -104,15 +100,15 @@ final class Thermometers {
 
     private Optional<String> due(Thermometer thermometer) {
         double boilC = waterBoil().temperatureC();
-        if (thermometer == first() && measured.isPresent() && declared.from() != WaterBoil.From.STANDARD) {
+        if (thermometer == first() && base.measured().isPresent() && base.known()) {
             Optional<String> contradicted =
-                    CalibrationDue.byContradiction(waterBoil(), declared, thermometer.doubtC(boilC));
+                    CalibrationDue.byContradiction(waterBoil(), base.declared(), thermometer.doubtC(boilC));
             if (contradicted.isPresent()) {
                 return contradicted;
             }
         }
         if (thermometer == first()
-                && measured.isPresent()
+                && base.measured().isPresent()
                 && thermometer.calibration().isEmpty()) {
             return Optional.empty(); // today's boiling water cancels what it is off by
         }
@@ -124,18 +120,18 @@ final class Thermometers {
 
     /** Where water boils, by what was said of the kitchen. */
     void declare(WaterBoil boil) {
-        declared = boil;
+        base = base.declared(boil);
         if (check != null && check.in() == Reference.Kind.BOILING_WATER) {
-            check.seek(sought());
+            check.seek(base.sought());
         }
     }
 
     /** The measured water boil counts no longer. */
     void forgetMeasured() {
-        if (measured.isEmpty()) {
+        if (base.measured().isEmpty()) {
             throw new Refusal("no water boil was measured");
         }
-        measured = Optional.empty();
+        base = base.measured(Optional.empty());
     }
 
     /** Begins a check; another one that was running is abandoned. */
@@ -146,7 +142,7 @@ final class Thermometers {
         Thermometer thermometer = named(name);
         Optional<Point> boiled = boiledBefore(name);
         if (in == Reference.Kind.BOILING_WATER) {
-            check = new Check(thermometer.name(), sought(), Optional.empty());
+            check = new Check(thermometer.name(), base.sought(), Optional.empty());
         } else {
             check = new Check(thermometer.name(), Reference.ice(), boiled);
         }
@@ -181,20 +177,6 @@ final class Thermometers {
         }
     }
 
-    /** What boiling water is expected to show; anywhere people cook when nobody said where this is. */
-    private Reference sought() {
-        return reference(Reference.Kind.BOILING_WATER).orElseGet(Reference::boilingWaterAnywhere);
-    }
-
-    private Optional<Reference> reference(Reference.Kind in) {
-        if (in == Reference.Kind.ICE) {
-            return Optional.of(Reference.ice());
-        }
-        return declared.from() == WaterBoil.From.STANDARD
-                ? Optional.empty()
-                : Optional.of(Reference.boilingWater(declared.temperatureC(), declared.doubtC()));
-    }
-
     /** Keeps what the check found as today's water boil. */
     void keepWaterBoil() {
         Check running = running();
@@ -205,16 +187,16 @@ final class Thermometers {
             throw new Refusal("the cook follows " + first().name() + ": measure today's water boil with that one");
         }
         Point point = found(running);
-        Measured next = new Measured(
+        WaterBase.Measured next = new WaterBase.Measured(
                 point.shownC(),
                 TWO_SIDES * point.shownUncertaintyC(),
                 thermometry.clock().instant());
         try {
-            WaterBoil.measured(first().trueC(next.shownC()), next.plateauDoubtC());
+            next.by(first());
         } catch (IllegalArgumentException e) {
             throw new Refusal(String.valueOf(e.getMessage()), e);
         }
-        measured = Optional.of(next);
+        base = base.measured(Optional.of(next));
         check = null;
     }
 
@@ -227,7 +209,7 @@ final class Thermometers {
             throw new Refusal(why);
         });
         List<Point> points = new ArrayList<>();
-        String conditions = declared.detail();
+        String conditions = base.declared().detail();
         if (running.in() == Reference.Kind.ICE) {
             Optional<CalibrationBook.Entry> before = thermometer.calibration();
             points.add(running.boiled()
@@ -258,7 +240,7 @@ final class Thermometers {
     }
 
     private Point compared(Point point) {
-        return point.with(sought());
+        return point.with(base.sought());
     }
 
     /** Takes the latest correction of a thermometer back. */
@@ -293,7 +275,7 @@ final class Thermometers {
     private Optional<String> cannotCorrect(Check running) {
         boolean byWater =
                 running.in() == Reference.Kind.BOILING_WATER || running.boiled().isPresent();
-        if (!byWater || declared.from() != WaterBoil.From.STANDARD) {
+        if (!byWater || base.known()) {
             return Optional.empty();
         }
         return Optional.of("Nobody said how high the kitchen is, so how far the thermometer is off is not known. Say"
@@ -312,6 +294,6 @@ final class Thermometers {
                 .filter(point -> boils)
                 .map(point -> OptionalDouble.of(first().trueC(point.shownC())))
                 .orElse(OptionalDouble.empty());
-        return Optional.of(running.view(reference(running.in()), waterBoilC, cannotCorrect(running)));
+        return Optional.of(running.view(base.reference(running.in()), waterBoilC, cannotCorrect(running)));
     }
 }

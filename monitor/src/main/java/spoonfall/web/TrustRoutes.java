@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import spoonfall.cook.WaterBoil;
+import spoonfall.kitchen.CheckDesk;
 import spoonfall.kitchen.CheckView;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenState;
@@ -21,28 +22,28 @@ final class TrustRoutes {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final int LONGEST_TEXT = 100;
 
-    private final Kitchen kitchen;
+    private final CheckDesk checks;
     private final Snapshots snapshots;
 
     TrustRoutes(Kitchen kitchen, Snapshots snapshots) {
-        this.kitchen = kitchen;
+        this.checks = kitchen.checks();
         this.snapshots = snapshots;
     }
 
     void add(RoutesConfig routes) {
         routes.post("/api/check", this::start);
-        routes.delete("/api/check", ctx -> told(ctx, kitchen.abandonCheck()));
+        routes.delete("/api/check", ctx -> told(ctx, checks.abandonCheck()));
         routes.post("/api/check/keep", this::keep);
         routes.post("/api/calibration/undo", this::undo);
         routes.post("/api/base", this::declare);
-        routes.delete("/api/base/measured", ctx -> told(ctx, kitchen.forgetMeasured()));
+        routes.delete("/api/base/measured", ctx -> told(ctx, checks.forgetMeasured()));
     }
 
     private void start(Context ctx) {
         JsonNode asked = body(ctx, List.of("probe", "in"));
         String probe = needed(asked, "probe", "pan");
         CheckView.In in = CheckView.In.named(needed(asked, "in", "boiling-water"));
-        told(ctx, kitchen.startCheck(probe, in));
+        told(ctx, checks.startCheck(probe, in));
     }
 
     private void keep(Context ctx) {
@@ -50,20 +51,20 @@ final class TrustRoutes {
         told(
                 ctx,
                 switch (as) {
-                    case "water-boil" -> kitchen.keepAsWaterBoil();
-                    case "calibration" -> kitchen.keepAsCalibration();
+                    case "water-boil" -> checks.keepAsWaterBoil();
+                    case "calibration" -> checks.keepAsCalibration();
                     default -> throw new Refusal("\"as\" must be water-boil or calibration, not \"" + as + "\"");
                 });
     }
 
     private void undo(Context ctx) {
-        told(ctx, kitchen.undoCalibration(needed(body(ctx, List.of("probe")), "probe", "pan")));
+        told(ctx, checks.undoCalibration(needed(body(ctx, List.of("probe")), "probe", "pan")));
     }
 
     private void declare(Context ctx) {
         JsonNode asked = body(ctx, List.of("elevation", "pressure", "where"));
         WaterBoil boil = TypedBase.waterBoil(text(asked, "elevation"), text(asked, "pressure"), text(asked, "where"));
-        told(ctx, kitchen.declare(boil));
+        told(ctx, checks.declare(boil));
     }
 
     private void told(Context ctx, CompletableFuture<KitchenState> answer) {
