@@ -71,6 +71,7 @@ final class Metrics implements KitchenListener {
     void watchPages(IntSupplier pages) {
         Gauge.builder("spoonfall.pages", pages, IntSupplier::getAsInt)
                 .description("pages on the live channel")
+                .strongReference(true) // nobody else keeps it: it would be gone with the next collection
                 .register(registry);
     }
 
