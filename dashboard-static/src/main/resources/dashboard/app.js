@@ -5,6 +5,8 @@ import { mountClimb } from './climb.js';
 import { listen } from './live.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { mountSound } from './sound.js';
+import { mountThermometer } from './thermometer.js';
+import { basisWords, otherWords, trust } from './thermometer-words.js';
 import { calls, connection, empty, forgetMissed, isLive, receive, standing } from './store.js';
 
 const part = (name) => document.querySelector(`[data-testid="${name}"]`);
@@ -21,6 +23,8 @@ const updateCall = mountCall(part('call'), acknowledge);
 const updateOthers = mountOthers(part('others'), acknowledge, () => change(forgetMissed(state)));
 const updateClimb = mountClimb(part('climb'), part('below'));
 const updateSound = mountSound(part('sound'));
+const updateThermometer = mountThermometer(part('thermometer'), ask);
+const updateOtherProbes = mountLines(part('other-probes'));
 
 function change(next) {
   if (next !== state) {
@@ -49,10 +53,45 @@ function draw() {
   updateComingUp(state);
   updateCall(calling, unit, at);
   updateOthers(standing(state), state.missed, unit, at);
-  updateClimb(state, unit);
+  const checking = location.hash === '#thermometer';
+  showView(checking);
+  if (checking) {
+    part('sentence').hidden = true;
+    updateThermometer(state, unit);
+    put(part('base-now'), state.heard ? basisWords(state.basis, unit) : '');
+  } else {
+    updateClimb(state, unit);
+  }
+  put(part('trust'), state.heard ? trust(state.probe, unit, Date.now()) : '');
+  updateOtherProbes((state.connection === 'live' && state.status?.others ? state.status.others : []).map((other) => otherWords(other, unit)));
   updateSound(calling);
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
   part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || state.connection !== 'live';
+}
+
+/** The pan or the thermometer; a call stays on top of both. */
+function showView(checking) {
+  for (const section of document.querySelectorAll('.heat, .picture, .next')) {
+    section.hidden = checking;
+  }
+  part('thermometer').hidden = !checking;
+}
+
+function mountLines(element) {
+  let shown = '';
+  return function update(lines) {
+    const key = lines.join('\n');
+    if (key !== shown) {
+      shown = key;
+      element.replaceChildren(...lines.map((line) => Object.assign(document.createElement('p'), { textContent: line })));
+    }
+  };
+}
+
+function put(element, words) {
+  if (element.textContent !== words) {
+    element.textContent = words;
+  }
 }
 
 function lookOf(live, calling) {
@@ -74,6 +113,26 @@ async function post(path) {
   }
 }
 
+/** Asks the service for something; returns what went wrong, in one line, or nothing. */
+async function ask(method, path, body) {
+  try {
+    const answer = await fetch(path, { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
+    return answer.ok ? '' : sentence((await answer.json()).error);
+  } catch {
+    change(connection(state, 'lost'));
+    return 'No word from Spoonfall; try again.';
+  }
+}
+
+function sentence(words) {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}${words.endsWith('.') ? '' : '.'}`;
+}
+
+addEventListener('hashchange', () => {
+  draw();
+  (location.hash === '#thermometer' ? part('check-state') : part('to-thermometer')).focus();
+  scrollTo(0, 0);
+});
 part('unit').addEventListener('click', () => {
   unit = unit === 'C' ? 'F' : 'C';
   remember('unit', unit);

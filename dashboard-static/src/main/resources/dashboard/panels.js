@@ -1,5 +1,6 @@
 // The sentence, the temperature, the header and what comes up. Each mount returns an update.
 
+import { basisWords } from './thermometer-words.js';
 import { clock, degrees, difference, fill, inMinutes, temperature } from './words.js';
 
 /** The sentence. Returns update(saying, hidden). */
@@ -79,14 +80,6 @@ function probeWords({ probe, cook }) {
   const where = source ?? `probe on ${probe.place.split('/').pop()}`;
   const trouble = { waiting: 'waiting', silent: 'silent', lost: 'not there', ended: 'over' }[probe.state];
   return trouble ? `${where} · ${trouble}` : where;
-}
-
-function basisWords(basis, unit) {
-  const sets = `Sets ${difference(basis.riseC, unit)} above boiling water`;
-  if (basis.from === 'standard') {
-    return `${sets}. Sea level assumed: start Spoonfall with your elevation, or this is wrong in the hills.`;
-  }
-  return `${sets}, by ${basis.detail}; true to ±${difference(basis.doubtC, unit)}.`;
 }
 
 /** What comes up. Returns update(state). */

@@ -18,12 +18,18 @@ export function receive(state, message) {
     case 'alarm':
       return { ...state, seq: message.seq, alarms: withAlarm(state.alarms, message.alarm) };
     case 'probe':
-      return { ...state, seq: message.seq, probe: message.probe };
+      return withProbe({ ...state, seq: message.seq }, message.probe);
     case 'stage':
       return { ...state, seq: message.seq };
     default:
       return state;
   }
+}
+
+/** The first probe is the one that the cook follows. */
+function withProbe(state, changed) {
+  const probes = (state.probes ?? []).map((probe) => (probe.name === changed.name ? changed : probe));
+  return { ...state, probes, probe: probes[0] ?? changed };
 }
 
 /** The connection came or went. @param {'connecting' | 'live' | 'lost'} connection */
@@ -62,6 +68,7 @@ function begin(state, snapshot) {
     kitchen: snapshot.kitchen,
     cook: snapshot.cook,
     probe: snapshot.probe,
+    probes: snapshot.probes,
     basis: snapshot.basis,
     syrup: snapshot.syrup,
     status: snapshot.status,

@@ -49,6 +49,20 @@ public record Correction(List<Point> points) {
         return Math.hypot(part * hot.uncertaintyC(), (1 - part) * cold.uncertaintyC());
     }
 
+    /**
+     * How far {@link #trueC} may be off at a shown temperature, in °C, 19 times of 20. Beside one point a sensor of a
+     * class may drift off by a hundredth of its limit a degree; between two points the line holds.
+     *
+     * @param classLimitC the limit of the sensor's class in °C
+     */
+    public double half95C(double shownC, double classLimitC) {
+        if (points.size() == 2) {
+            return 2 * uncertaintyC(shownC);
+        }
+        Point hot = points.get(0);
+        return hot.half95C() + classLimitC / 100 * Math.abs(shownC - hot.shownC());
+    }
+
     /** What is added at the hotter point, in °C. */
     public double offsetC() {
         return points.get(0).correctionC();

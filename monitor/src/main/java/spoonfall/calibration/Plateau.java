@@ -15,6 +15,9 @@ public final class Plateau {
     private static final double MOST_NOISE_C = 0.35;
     private static final double FARTHEST_C = 6;
 
+    /** Beyond this a kitchen does not know where water boils in it; what boils anywhere people live is taken then. */
+    private static final double KNOWN_TO_C = 3;
+
     /** Bubbles make neighbouring readings alike: so many seconds apart they count as independent. */
     private static final double INDEPENDENT_AFTER_S = 4;
 
@@ -30,7 +33,7 @@ public final class Plateau {
      * What is so now.
      *
      * @param point the comparison, once it stands still
-     * @param why in one sentence, why not yet
+     * @param why in one sentence, why not yet; with marks for units
      */
     public record Verdict(Optional<Point> point, String why) {
         static Verdict notYet(String why) {
@@ -46,7 +49,7 @@ public final class Plateau {
         }
         double spanS = t - readings.getFirst()[0];
         double missC = temperatureC - reference.temperatureC();
-        if (Math.abs(missC) > FARTHEST_C) {
+        if (Math.abs(missC) > Math.max(FARTHEST_C, reference.limitC() > KNOWN_TO_C ? reference.limitC() : 0)) {
             return Verdict.notYet(far(missC));
         }
         if (spanS < 0.9 * WINDOW_S || readings.size() < LEAST_READINGS) {
@@ -64,7 +67,7 @@ public final class Plateau {
         double independent = Math.max(4, Math.min(readings.size(), spanS / INDEPENDENT_AFTER_S));
         double noiseC = line.scatter() / Math.sqrt(independent);
         double driftC = Math.abs(driftPerMinC) * spanS / 60 / Math.sqrt(12);
-        return new Verdict(Optional.of(new Point(reference, line.mean(), Math.hypot(noiseC, driftC))), "");
+        return new Verdict(Optional.of(new Point(reference, line.mean(), noiseC, driftC)), "");
     }
 
     private String far(double missC) {
@@ -75,7 +78,7 @@ public final class Plateau {
         }
         return missC < 0
                 ? "Not boiling yet, or the thermometer is not in the water."
-                : "Above boiling water by more than 6 °C: is it plain water, and the unit right?";
+                : "Above boiling water by more than {diff:6}: is it plain water, and the unit right?";
     }
 
     /** A least-squares line through the readings. */

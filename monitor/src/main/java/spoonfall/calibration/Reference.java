@@ -31,6 +31,14 @@ public record Reference(Kind kind, double temperatureC, double limitC) {
         return new Reference(Kind.BOILING_WATER, temperatureC, limitC);
     }
 
+    /**
+     * Plain water that boils wherever people cook: 79 °C at 450 hPa to 102 °C at 1085 hPa, and the thermometer may be
+     * off by 3 °C.
+     */
+    public static Reference boilingWaterAnywhere() {
+        return new Reference(Kind.BOILING_WATER, 90.5, 14.5);
+    }
+
     /** The ice point, 0 °C (ASTM E563). */
     public static Reference ice() {
         return new Reference(Kind.ICE, 0, ICE_C);

@@ -62,33 +62,37 @@ final class CalibrateCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         PrintWriter out = Output.of(spec);
         ProbeSpec thermometer = ProbeSpec.parse(probe);
+        String identity = thermometer.identity();
         CalibrationBook book = CalibrationBook.ofUser();
         if (undo) {
-            CalibrationBook.Entry entry = book.undo(thermometer.place())
+            CalibrationBook.Entry entry = book.undo(identity)
                     .orElseThrow(() -> new CommandException(thermometer.place() + " has no calibration to take back"));
-            out.println("Took back: " + words(entry));
+            out.println("Took back: " + words(entry, thermometer));
             return 0;
         }
         if (list) {
             List<CalibrationBook.Entry> entries = book.entries().stream()
-                    .filter(entry -> entry.probe().equals(thermometer.place()))
+                    .filter(entry -> entry.probe().equals(identity))
                     .toList();
-            entries.forEach(entry -> out.println(words(entry) + (entry.undone() ? " (taken back)" : "")));
+            entries.forEach(entry -> out.println(words(entry, thermometer) + (entry.undone() ? " (taken back)" : "")));
             if (entries.isEmpty()) {
                 out.println(thermometer.place() + " was never calibrated.");
             }
             return 0;
         }
-        book.latest(thermometer.place()); // a book that cannot be read is found out now, not after the boil
+        book.latest(identity); // a book that cannot be read is found out now, not after the boil
         measure(thermometer, book, out);
         return 0;
     }
 
     private void measure(ProbeSpec thermometer, CalibrationBook book, PrintWriter out) throws InterruptedException {
-        WaterBoil boil = cook.settings(KitchenFile.empty()).waterBoil();
-        if (boil.from() == WaterBoil.From.STANDARD) {
-            throw new CommandException("where does water boil here? Give --elevation 1240m or --pressure 898hPa");
+        if (cook.settings(KitchenFile.empty()).waterBoil().from() == WaterBoil.From.MEASURED) {
+            throw new CommandException("a water boil that this thermometer measured cannot correct it; "
+                    + "give --elevation 1240m or --pressure 898hPa instead of --water-boil");
         }
+        WaterBoil boil = cook.declared(KitchenFile.empty())
+                .orElseThrow(() -> new CommandException(
+                        "where does water boil here? Give --elevation 1240m or --pressure 898hPa"));
         out.printf(
                 "Water boils at %.2f °C here (%s, true to ±%.1f °C).%n",
                 boil.temperatureC(), boil.detail(), boil.doubtC());
@@ -102,25 +106,34 @@ final class CalibrateCommand implements Callable<Integer> {
             }
         }
         Correction correction = new Correction(points);
-        CalibrationBook.Entry entry =
-                new CalibrationBook.Entry(thermometer.place(), Instant.now(), boil.detail(), false, correction);
-        Optional<CalibrationBook.Entry> before = book.latest(thermometer.place());
+        String identity = thermometer.identity();
+        CalibrationBook.Entry entry = new CalibrationBook.Entry(
+                identity, thermometer.place(), Instant.now(), boil.detail(), false, correction);
+        Optional<CalibrationBook.Entry> before = book.latest(identity);
         book.add(entry);
-        out.println("Kept: " + words(entry));
-        before.ifPresent(old -> out.println("Before: " + words(old)));
+        out.println("Kept: " + words(entry, thermometer));
+        before.ifPresent(old -> out.println("Before: " + words(old, thermometer)));
     }
 
-    private static String words(CalibrationBook.Entry entry) {
+    private static String words(CalibrationBook.Entry entry, ProbeSpec thermometer) {
         StringBuilder text =
                 new StringBuilder(entry.at().toString().substring(0, 16).replace('T', ' '));
         text.append(", ").append(entry.conditions()).append(':');
         for (Point point : entry.correction().points()) {
             text.append(String.format(
                     Locale.ROOT,
-                    " at %.1f °C add %+.2f °C (±%.2f, 19 times of 20)",
+                    " at %.1f °C add %+.2f °C (±%.2f, 19 times of 20; noise %.2f, drift %.2f, reference ±%.2f)",
                     point.reference().temperatureC(),
                     point.correctionC(),
-                    point.half95C()));
+                    point.half95C(),
+                    point.noiseC(),
+                    point.driftC(),
+                    point.reference().limitC()));
+        }
+        Point hot = entry.correction().points().get(0);
+        if (entry.correction().points().size() == 1) {
+            double perDegreeC = thermometer.limitC(hot.reference().temperatureC()) / 100;
+            text.append(String.format(Locale.ROOT, ", and ±%.3f °C more a degree away", perDegreeC));
         }
         return text.toString();
     }

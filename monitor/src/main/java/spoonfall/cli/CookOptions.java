@@ -33,6 +33,13 @@ final class CookOptions {
     private @Nullable String seaLevelPressure;
 
     @Option(
+            names = "--water-boil",
+            paramLabel = "TEMPERATURE",
+            description = "What this thermometer showed in plain boiling water today, such as 95.6C; best of all. "
+                    + "Give --elevation or --pressure too, and the two are compared.")
+    private @Nullable String waterBoil;
+
+    @Option(
             names = "--rise",
             paramLabel = "RISE",
             description = "How far above boiling water it sets, such as 8F (usual), 9F (firmer) or 4.4C.")
@@ -40,16 +47,26 @@ final class CookOptions {
 
     /** The settings by these options, else by the kitchen file, else the defaults. */
     CookSettings settings(KitchenFile file) {
-        return settings(file.elevationM(), file.pressurePa(), file.riseC());
+        return settings(Optional.empty(), file.elevationM(), file.pressurePa(), file.riseC());
+    }
+
+    /** Where water boils by what was said of the kitchen, whether it was measured or not; empty if nothing was said. */
+    Optional<WaterBoil> declared(KitchenFile file) {
+        return Optional.of(declared(file.elevationM(), file.pressurePa()))
+                .filter(boil -> boil.from() != WaterBoil.From.STANDARD);
     }
 
     /** The settings by these options, else by what a trace says of itself, else the defaults. */
     CookSettings settings(TraceInfo info) {
-        return settings(known(info.elevationM()), known(info.pressurePa()), known(info.riseC()));
+        return settings(
+                known(info.waterBoilC()), known(info.elevationM()), known(info.pressurePa()), known(info.riseC()));
     }
 
     private CookSettings settings(
-            Optional<Double> otherElevationM, Optional<Double> otherPressurePa, Optional<Double> otherRiseC) {
+            Optional<Double> otherWaterBoilC,
+            Optional<Double> otherElevationM,
+            Optional<Double> otherPressurePa,
+            Optional<Double> otherRiseC) {
         if (pressure != null && (elevation != null || seaLevelPressure != null)) {
             throw new CommandException("give --pressure alone: it is the kitchen's own, whatever its elevation");
         }
@@ -57,10 +74,18 @@ final class CookOptions {
             throw new CommandException("--sea-level-pressure needs --elevation too, such as --elevation 1240m");
         }
         double riseC = rise != null ? Quantities.differenceC(rise) : otherRiseC.orElse(GelPoint.DEFAULT_RISE_C);
-        return new CookSettings(waterBoil(otherElevationM, otherPressurePa), riseC);
+        if (waterBoil != null) {
+            return new CookSettings(WaterBoil.measured(Quantities.temperatureC(waterBoil), 0), riseC);
+        }
+        boolean said = elevation != null || pressure != null;
+        WaterBoil boil = otherWaterBoilC
+                .filter(measured -> !said)
+                .map(measured -> WaterBoil.measured(measured, 0))
+                .orElseGet(() -> declared(otherElevationM, otherPressurePa));
+        return new CookSettings(boil, riseC);
     }
 
-    private WaterBoil waterBoil(Optional<Double> otherElevationM, Optional<Double> otherPressurePa) {
+    private WaterBoil declared(Optional<Double> otherElevationM, Optional<Double> otherPressurePa) {
         if (elevation != null && seaLevelPressure != null) {
             return WaterBoil.atSeaLevelPressure(
                     Quantities.pressurePa(seaLevelPressure), Quantities.elevationM(elevation));

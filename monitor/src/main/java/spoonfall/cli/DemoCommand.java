@@ -1,6 +1,7 @@
 package spoonfall.cli;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -13,6 +14,7 @@ import picocli.CommandLine.Spec;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Thermometry;
 import spoonfall.physics.GelPoint;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
@@ -35,7 +37,8 @@ final class DemoCommand implements Callable<Integer> {
         Trace trace = SampleTrace.load();
         return Service.runUntilStopped(
                 plan(trace, Quantities.factor(speed)),
-                clock -> new TraceProbe("pan", "a simulated cook", trace, clock),
+                clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),
+                Thermometry.none(),
                 port.port(OptionalInt.empty()),
                 "shows a sample cook",
                 Output.of(spec));

@@ -12,6 +12,7 @@ import spoonfall.probe.ProbeListener;
 import spoonfall.probe.ProbeSpec;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
+import spoonfall.words.Plain;
 
 /** Listens to a thermometer until it stands still, and says why it does not yet. */
 final class PlateauWatch implements AutoCloseable {
@@ -54,11 +55,11 @@ final class PlateauWatch implements AutoCloseable {
             }
             if (!verdict.why().equals(said)) {
                 said = verdict.why();
-                out.printf("%8.2f °C  %s%n", shownC, said);
+                out.printf("%8.2f °C  %s%n", shownC, Plain.text(said));
             }
         }
         throw new CommandException("it did not stand still within " + Math.round(minutes) + " minutes"
-                + (said.isEmpty() ? ": nothing readable came from the thermometer" : ": " + said));
+                + (said.isEmpty() ? ": nothing readable came from the thermometer" : ": " + Plain.text(said)));
     }
 
     @Override

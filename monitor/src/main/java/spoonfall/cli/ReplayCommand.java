@@ -2,6 +2,7 @@ package spoonfall.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
@@ -16,6 +17,7 @@ import picocli.CommandLine.Spec;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookSettings;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Thermometry;
 import spoonfall.log.TraceReplay;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
@@ -101,7 +103,8 @@ final class ReplayCommand implements Callable<Integer> {
                 false);
         return Service.runUntilStopped(
                 plan,
-                clock -> new TraceProbe("pan", file.toString(), trace, clock),
+                clock -> List.of(new TraceProbe("pan", file.toString(), trace, clock)),
+                Thermometry.none(),
                 port.port(OptionalInt.empty()),
                 "replays " + file,
                 out);

@@ -1,11 +1,10 @@
 package spoonfall.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Locale;
-import java.util.Optional;
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
-import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -13,12 +12,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import spoonfall.kitchen.CorrectedProbe;
 import spoonfall.kitchen.KitchenFile;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Thermometry;
 import spoonfall.log.CalibrationBook;
-import spoonfall.probe.Probe;
-import spoonfall.probe.ProbeSpec;
+import spoonfall.probe.NamedSpec;
+import spoonfall.probe.Probes;
+import spoonfall.probe.serial.SerialPorts;
 import spoonfall.units.Quantities;
 
 /** {@code spoonfall serve}: watches a real pan. */
@@ -43,8 +43,10 @@ final class ServeCommand implements Callable<Integer> {
             paramLabel = "PROBE",
             description =
                     "The thermometer: auto:PORT, text:PORT, json:PORT,field=NAME, modbus:PORT,register=N, scpi:PORT or trace:FILE; "
-                            + "more options behind commas, such as baud=115200,unit=F,column=2.")
-    private @Nullable String probe;
+                            + "more options behind commas, such as baud=115200,unit=F,column=2. "
+                            + "Give it again for another thermometer in the same pan, named or not: "
+                            + "--probe clip=auto:/dev/ttyUSB1. The cook follows the first.")
+    private List<String> probes = List.of();
 
     @Option(names = "--name", paramLabel = "NAME", description = "The kitchen's name.")
     private @Nullable String name;
@@ -68,42 +70,31 @@ final class ServeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         KitchenFile kitchen = file == null ? KitchenFile.empty() : KitchenFile.read(file);
-        KitchenFile.NamedProbe named = probe != null
-                ? new KitchenFile.NamedProbe("pan", ProbeSpec.parse(probe))
-                : kitchen.probe()
-                        .orElseThrow(() -> new CommandException("which thermometer? Give --probe auto:/dev/ttyUSB0; "
-                                + "\"spoonfall ports\" lists the ports, \"spoonfall demo\" needs none"));
+        List<NamedSpec> named = ProbeOptions.named(probes, kitchen.probes());
+        if (named.isEmpty()) {
+            throw new CommandException("which thermometer? Give --probe auto:/dev/ttyUSB0; "
+                    + "\"spoonfall ports\" lists the ports, \"spoonfall demo\" needs none");
+        }
+        CalibrationBook book = CalibrationBook.ofUser();
+        ProbeOptions.refuseStrangers(named, book, SerialPorts.STABLE_LINKS);
         KitchenPlan plan = KitchenPlan.live(
                 name != null ? name : kitchen.name().orElse(""),
                 batch != null ? batch : kitchen.batch().orElse(""),
                 cook.settings(kitchen),
                 Quantities.factor(speed));
-        Optional<CalibrationBook.Entry> calibration =
-                CalibrationBook.ofUser().latest(named.spec().place());
         Logging.tellOfProbes();
+        PrintWriter out = Output.of(spec);
+        Thermometry thermometry = Thermometry.of(named, book, cook.declared(kitchen));
         OptionalInt filePort = kitchen.port();
         return Service.runUntilStopped(
                 plan,
-                clock -> opened(named, calibration, clock),
+                clock -> Probes.openAll(named, clock),
+                thermometry,
                 port.port(filePort),
-                "watches " + named.spec().place(),
-                Output.of(spec));
-    }
-
-    private static Probe opened(
-            KitchenFile.NamedProbe named, Optional<CalibrationBook.Entry> calibration, LongSupplier clock) {
-        Probe bare = named.spec().open(named.name(), clock);
-        return calibration
-                .<Probe>map(entry -> new CorrectedProbe(bare, entry.correction(), corrected(entry)))
-                .orElse(bare);
-    }
-
-    private static String corrected(CalibrationBook.Entry entry) {
-        String day = entry.at().toString().substring(0, 10);
-        return String.format(
-                Locale.ROOT,
-                "corrected by %+.2f °C, checked in boiling water on %s",
-                entry.correction().offsetC(),
-                day);
+                "watches "
+                        + String.join(
+                                ", ",
+                                named.stream().map(one -> one.spec().place()).toList()),
+                out);
     }
 }

@@ -1,14 +1,17 @@
 package spoonfall.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Thermometry;
 import spoonfall.probe.Probe;
 import spoonfall.web.PortTakenException;
 import spoonfall.web.WebServer;
+import spoonfall.words.Plain;
 
 /** A kitchen with its page: wired, started, and stopped in order. */
 final class Service implements AutoCloseable {
@@ -25,11 +28,13 @@ final class Service implements AutoCloseable {
     /**
      * Starts a kitchen and its page.
      *
+     * @param thermometry what is known of its thermometers
      * @param port where the page is to be, 0 for any free port
      * @throws CommandException if the port is taken
      */
-    static Service start(KitchenPlan plan, Function<LongSupplier, Probe> probes, int port) {
-        Kitchen kitchen = new Kitchen(plan, probes, System::nanoTime);
+    static Service start(
+            KitchenPlan plan, Function<LongSupplier, List<Probe>> probes, Thermometry thermometry, int port) {
+        Kitchen kitchen = new Kitchen(plan, probes, System::nanoTime, thermometry);
         WebServer web = new WebServer(kitchen, plan, HOST, port);
         kitchen.start();
         try {
@@ -44,8 +49,14 @@ final class Service implements AutoCloseable {
 
     /** Starts a kitchen, says where its page is, and goes on until the process is told to stop. */
     static int runUntilStopped(
-            KitchenPlan plan, Function<LongSupplier, Probe> probes, int port, String what, PrintWriter out) {
-        Service service = start(plan, probes, port);
+            KitchenPlan plan,
+            Function<LongSupplier, List<Probe>> probes,
+            Thermometry thermometry,
+            int port,
+            String what,
+            PrintWriter out) {
+        Service service = start(plan, probes, thermometry, port);
+        service.calibrationsDue().forEach(out::println);
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime()
                 .addShutdownHook(new Thread(
@@ -61,6 +72,13 @@ final class Service implements AutoCloseable {
             Thread.currentThread().interrupt();
         }
         return 0;
+    }
+
+    /** Why thermometers ought to be checked, a line each. */
+    private List<String> calibrationsDue() {
+        return kitchen.state().join().probes().stream()
+                .flatMap(probe -> probe.calibrationDue().map(due -> probe.name() + ": " + Plain.text(due)).stream())
+                .toList();
     }
 
     /** The page's port. */

@@ -25,8 +25,19 @@ public record WaterBoil(double temperatureC, double pressurePa, From from, Strin
     /** Nobody said how high the kitchen is: 1,000 m would make it 3.3 °C. */
     private static final double UNKNOWN_C = 3;
 
+    /** A pan of boiling water colder than that is none, however high the kitchen. */
+    private static final double LEAST_MEASURED_C = 75;
+
+    /** Hotter than that water does not boil anywhere, and a thermometer is not off by so much. */
+    private static final double MOST_MEASURED_C = 105;
+
+    /** The weather moves on by some 3 hPa while a cook lasts; common practice, no source. */
+    private static final double SINCE_MEASURED_C = 0.1;
+
     /** What a boiling point of water rests on. */
     public enum From {
+        /** Boiling water in this kitchen, by the thermometer that is in the pan. */
+        MEASURED("measured"),
         /** The elevation of the kitchen, through the standard atmosphere. */
         ELEVATION("elevation"),
         /** A barometer's pressure at the kitchen. */
@@ -67,6 +78,27 @@ public record WaterBoil(double temperatureC, double pressurePa, From from, Strin
         double pressurePa = seaLevelPa * Air.pressurePa(elevationM) / Air.SEA_LEVEL_PA;
         String detail = "a report of %,.0f hPa at sea level, at %,.0f m".formatted(seaLevelPa / 100, elevationM);
         return at(pressurePa, From.SEA_LEVEL_PRESSURE, detail, REPORT_C);
+    }
+
+    /**
+     * The water boil as the thermometer in the pan showed it in plain boiling water: weather and the thermometer's own
+     * error are both in it, and both are in every reading of the cook, so both cancel.
+     *
+     * @param temperatureC what it showed in °C, corrected as its later readings are; 75 to 105
+     * @param plateauDoubtC how far that may be off for noise and drift, in °C
+     */
+    public static WaterBoil measured(double temperatureC, double plateauDoubtC) {
+        if (!(temperatureC >= LEAST_MEASURED_C && temperatureC <= MOST_MEASURED_C)) {
+            throw new IllegalArgumentException(
+                    "water does not boil at %.1f °C in any kitchen; it must be 75 to 105 °C (167 to 221 °F)"
+                            .formatted(temperatureC));
+        }
+        return new WaterBoil(
+                temperatureC,
+                Water.saturationPressurePa(temperatureC),
+                From.MEASURED,
+                "boiling water by this thermometer",
+                Math.hypot(plateauDoubtC, SINCE_MEASURED_C));
     }
 
     /** The water boil at sea level, for want of anything better. */

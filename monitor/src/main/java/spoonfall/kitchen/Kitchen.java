@@ -17,7 +17,6 @@ import spoonfall.cook.CookAlarm;
 import spoonfall.log.CookRecord;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
-import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 
 /**
@@ -35,14 +34,17 @@ public final class Kitchen implements AutoCloseable {
     private static final long REPEAT_AFTER_NANOS = TimeUnit.SECONDS.toNanos(12);
 
     private final BlockingQueue<Runnable> inbox = new ArrayBlockingQueue<>(QUEUE);
-    private final KitchenCounts counts = new KitchenCounts();
+    private final KitchenCounts counts;
     private final KitchenPlan plan;
-    private final Function<LongSupplier, Probe> probes;
+    private final Function<LongSupplier, List<Probe>> opener;
     private final LongSupplier cookClock;
+    private final Thermometry thermometry;
+    private final Thermometers thermometers;
     private final Pan pan;
+    private final CheckDesk checks;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
-    private Probe probe;
+    private List<Probe> probes;
     private long repeatAtNanos = Long.MAX_VALUE;
     private volatile boolean running = true;
     private volatile boolean failed;
@@ -51,23 +53,43 @@ public final class Kitchen implements AutoCloseable {
      * A kitchen that has not started.
      *
      * @param plan what it watches
-     * @param probes opens its probe, which stamps readings with the clock it is given
+     * @param opener opens its probes, which stamp readings with the clock it is given; the cook follows the first
      * @param nanoClock the monotonic clock of our own time
      */
-    public Kitchen(KitchenPlan plan, Function<LongSupplier, Probe> probes, LongSupplier nanoClock) {
+    public Kitchen(KitchenPlan plan, Function<LongSupplier, List<Probe>> opener, LongSupplier nanoClock) {
+        this(plan, opener, nanoClock, Thermometry.none());
+    }
+
+    /**
+     * A kitchen that has not started and can check its thermometers.
+     *
+     * @param plan what it watches
+     * @param opener opens its probes, which stamp readings with the clock it is given; the cook follows the first
+     * @param nanoClock the monotonic clock of our own time
+     * @param thermometry what is known of its thermometers
+     */
+    public Kitchen(
+            KitchenPlan plan,
+            Function<LongSupplier, List<Probe>> opener,
+            LongSupplier nanoClock,
+            Thermometry thermometry) {
         this.plan = plan;
-        this.probes = probes;
+        this.opener = opener;
         long startNanos = nanoClock.getAsLong();
         cookClock = () -> startNanos + (long) ((nanoClock.getAsLong() - startNanos) * plan.speed());
-        probe = probes.apply(cookClock);
-        pan = new Pan(plan, probe, counts);
+        this.thermometry = thermometry;
+        probes = opener.apply(cookClock);
+        counts = new KitchenCounts(probes.stream().map(Probe::name).toList());
+        thermometers = new Thermometers(plan, probes, thermometry);
+        pan = new Pan(plan, thermometers, counts);
+        checks = new CheckDesk(this, thermometers, pan);
         thread = new Thread(this::run, "kitchen");
     }
 
     /** Starts watching. */
     public void start() {
         thread.start();
-        probe.start(new Ear());
+        startProbes();
     }
 
     /** What it has counted. */
@@ -126,11 +148,36 @@ public final class Kitchen implements AutoCloseable {
         });
     }
 
+    /** Where its thermometers are checked, and where somebody says how high it lies. */
+    public CheckDesk checks() {
+        return checks;
+    }
+
+    /** Goes through the cook again, measured against what counts now. */
+    KitchenState rebased() {
+        pan.rebase(tickNanos());
+        publish();
+        return told();
+    }
+
+    /** A new cook. */
+    KitchenState afresh() {
+        beginCook();
+        return pan.state();
+    }
+
+    /** Tells every listener where everything stands. */
+    KitchenState told() {
+        KitchenState state = pan.state();
+        tell(listener -> listener.begin(state));
+        return state;
+    }
+
     /** Stops watching and frees the probe. Returns when the kitchen's thread has ended. */
     @Override
     public void close() {
         running = false;
-        probe.close();
+        probes.forEach(Probe::close);
         thread.interrupt();
         try {
             thread.join(2000);
@@ -170,10 +217,10 @@ public final class Kitchen implements AutoCloseable {
     private void tick() {
         if (System.nanoTime() - repeatAtNanos >= 0 && repeatAtNanos != Long.MAX_VALUE) {
             repeatAtNanos = Long.MAX_VALUE;
-            probe.close();
+            probes.forEach(Probe::close);
             beginCook();
-            probe = probes.apply(cookClock);
-            probe.start(new Ear());
+            probes = opener.apply(cookClock);
+            startProbes();
         }
         pan.tick(tickNanos());
         publish();
@@ -214,7 +261,8 @@ public final class Kitchen implements AutoCloseable {
         }
     }
 
-    private <T> CompletableFuture<T> ask(Supplier<T> question) {
+    /** Asks the kitchen's thread. */
+    <T> CompletableFuture<T> ask(Supplier<T> question) {
         CompletableFuture<T> answer = new CompletableFuture<>();
         submit(() -> {
             try {
@@ -226,13 +274,25 @@ public final class Kitchen implements AutoCloseable {
         return answer;
     }
 
-    /** Hears the probe, on the probe's thread, and hands over. */
+    private void startProbes() {
+        for (Probe probe : probes) {
+            probe.start(new Ear(thermometers.named(probe.name())));
+        }
+    }
+
+    /** Hears a probe, on the probe's thread, and hands over. */
     private final class Ear implements ProbeListener {
+        private final Thermometer thermometer;
+
+        private Ear(Thermometer thermometer) {
+            this.thermometer = thermometer;
+        }
+
         @Override
         public void reading(Reading reading) {
-            counts.countReading(reading.quality() == Quality.GOOD);
+            counts.countReading(thermometer.name(), reading.quality());
             long heardNanos = System.nanoTime();
-            if (!inbox.offer(() -> pan.accept(reading, heardNanos))) {
+            if (!inbox.offer(() -> pan.accept(thermometer, reading, heardNanos))) {
                 counts.countDropped();
             }
         }
@@ -240,21 +300,25 @@ public final class Kitchen implements AutoCloseable {
         @Override
         public void found(String name, String description, long atNanos) {
             LOG.info("{}: {}", name, description);
-            hand(() -> pan.probeBecame(ProbeState.State.WAITING, description));
+            Optional<String> identity = thermometry.identity().apply(thermometer.name());
+            hand(() -> {
+                identity.ifPresent(thermometer::identify);
+                pan.becomes(thermometer, ProbeState.State.WAITING, description);
+            });
         }
 
         @Override
         public void lost(String name, String trouble, long atNanos) {
             LOG.warn("{}: {}", name, trouble);
             counts.countLoss();
-            hand(() -> pan.probeBecame(ProbeState.State.LOST, trouble));
+            hand(() -> pan.becomes(thermometer, ProbeState.State.LOST, trouble));
         }
 
         @Override
         public void ended(String name, long atNanos) {
             hand(() -> {
-                pan.probeBecame(ProbeState.State.ENDED, "The recording is over.");
-                if (plan.repeat()) {
+                pan.becomes(thermometer, ProbeState.State.ENDED, "The recording is over.");
+                if (plan.repeat() && thermometer == thermometers.first()) {
                     repeatAtNanos = System.nanoTime() + REPEAT_AFTER_NANOS;
                 }
             });

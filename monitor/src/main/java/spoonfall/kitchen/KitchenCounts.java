@@ -1,33 +1,44 @@
 package spoonfall.kitchen;
 
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import spoonfall.cook.AlarmName;
+import spoonfall.probe.Quality;
 
 /** What the kitchen has counted since the service started; readable from any thread. */
 public final class KitchenCounts {
-    private final AtomicLong good = new AtomicLong();
-    private final AtomicLong bad = new AtomicLong();
+    private final Map<String, Map<Quality, AtomicLong>> readings = new LinkedHashMap<>();
     private final AtomicLong dropped = new AtomicLong();
     private final AtomicLong gaps = new AtomicLong();
     private final AtomicLong losses = new AtomicLong();
     private final Map<AlarmName, AtomicLong> raised = new EnumMap<>(AlarmName.class);
 
-    KitchenCounts() {
+    KitchenCounts(List<String> probes) {
+        for (String probe : probes) {
+            Map<Quality, AtomicLong> counts = new EnumMap<>(Quality.class);
+            for (Quality quality : Quality.values()) {
+                counts.put(quality, new AtomicLong());
+            }
+            readings.put(probe, counts);
+        }
         for (AlarmName name : AlarmName.values()) {
             raised.put(name, new AtomicLong());
         }
     }
 
-    /** Good readings taken. */
-    public long good() {
-        return good.get();
+    /** The names of the probes. */
+    public Set<String> probes() {
+        return readings.keySet();
     }
 
-    /** Bad readings heard. */
-    public long bad() {
-        return bad.get();
+    /** Readings heard of a probe, of a quality that a driver gives. */
+    public long readings(String probe, Quality quality) {
+        AtomicLong count = readings.getOrDefault(probe, Map.of()).get(quality);
+        return count == null ? 0 : count.get();
     }
 
     /** Readings dropped because the kitchen was too busy to take them. */
@@ -51,8 +62,11 @@ public final class KitchenCounts {
         return count == null ? 0 : count.get();
     }
 
-    void countReading(boolean isGood) {
-        (isGood ? good : bad).incrementAndGet();
+    void countReading(String probe, Quality quality) {
+        AtomicLong count = readings.getOrDefault(probe, Map.of()).get(quality);
+        if (count != null) {
+            count.incrementAndGet();
+        }
     }
 
     void countDropped() {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,7 @@ import org.tomlj.TomlArray;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
+import spoonfall.probe.NamedSpec;
 import spoonfall.probe.ProbeSpec;
 import spoonfall.units.Quantities;
 
@@ -30,7 +32,7 @@ import spoonfall.units.Quantities;
  * @param pressurePa air pressure in pascals
  * @param riseC wanted rise above the water boil in °C
  * @param port the page's port
- * @param probe its thermometer
+ * @param probes its thermometers, differently named; the cook follows the first
  */
 public record KitchenFile(
         Optional<String> name,
@@ -39,7 +41,7 @@ public record KitchenFile(
         Optional<Double> pressurePa,
         Optional<Double> riseC,
         OptionalInt port,
-        Optional<NamedProbe> probe) {
+        List<NamedSpec> probes) {
 
     private static final List<String> KEYS = List.of("name", "batch", "elevation", "pressure", "rise", "port", "probe");
     private static final List<String> PROBE_KEYS = Stream.concat(
@@ -47,13 +49,16 @@ public record KitchenFile(
             .toList();
     private static final long LARGEST_BYTES = 64 * 1024;
 
-    /**
-     * A probe with the name the kitchen gives it.
-     *
-     * @param name such as {@code pan}
-     * @param spec which one and how to read it
-     */
-    public record NamedProbe(String name, ProbeSpec spec) {}
+    /** Keeps a copy of the list. */
+    public KitchenFile {
+        probes = List.copyOf(probes);
+    }
+
+    /** What a probe is called to which nobody gave a name. */
+    public static String nameOf(int index) {
+        List<String> usual = List.of("pan", "second", "third");
+        return index < usual.size() ? usual.get(index) : "probe " + (index + 1);
+    }
 
     /** A file with nothing in it. */
     public static KitchenFile empty() {
@@ -64,7 +69,7 @@ public record KitchenFile(
                 Optional.empty(),
                 Optional.empty(),
                 OptionalInt.empty(),
-                Optional.empty());
+                List.of());
     }
 
     /**
@@ -108,7 +113,7 @@ public record KitchenFile(
                     quantity("pressure", Quantities::pressurePa),
                     quantity("rise", Quantities::differenceC),
                     port(),
-                    probe());
+                    probes());
         }
 
         private OptionalInt port() {
@@ -122,21 +127,29 @@ public record KitchenFile(
             throw complaint(toml, "port", "must be a whole number from 0 to 65535, such as 8460");
         }
 
-        private Optional<NamedProbe> probe() {
+        private List<NamedSpec> probes() {
             Object value = toml.get("probe");
             if (value == null) {
-                return Optional.empty();
+                return List.of();
             }
-            if (!(value instanceof TomlArray probes) || !(probes.isEmpty() || probes.get(0) instanceof TomlTable)) {
+            if (!(value instanceof TomlArray tables) || !(tables.isEmpty() || tables.get(0) instanceof TomlTable)) {
                 throw complaint(toml, "probe", "must be a table of its own, headed [[probe]]");
             }
-            if (probes.isEmpty()) {
-                return Optional.empty();
+            List<NamedSpec> probes = new ArrayList<>();
+            for (int i = 0; i < tables.size(); i++) {
+                NamedSpec probe = probe(tables.getTable(i), tables.inputPositionOf(i), nameOf(i));
+                if (probes.stream().anyMatch(other -> other.name().equals(probe.name()))) {
+                    throw complaint(
+                            tables.inputPositionOf(i),
+                            "probe",
+                            "two probes are called " + probe.name() + "; give each a name of its own");
+                }
+                probes.add(probe);
             }
-            if (probes.size() > 1) {
-                throw complaint(toml, "probe", "a kitchen has one probe so far; leave the others out");
-            }
-            TomlTable probe = probes.getTable(0);
+            return probes;
+        }
+
+        private NamedSpec probe(TomlTable probe, TomlPosition at, String usualName) {
             refuseUnknown(probe, PROBE_KEYS);
             Map<String, String> options = new LinkedHashMap<>();
             for (String key : ProbeSpec.optionNames()) {
@@ -150,12 +163,12 @@ public record KitchenFile(
             }
             String kind = text(probe, "kind").orElse("auto");
             String place = text(probe, "place")
-                    .orElseThrow(() -> complaint(toml, "probe", "needs a place, such as place = \"/dev/ttyUSB0\""));
+                    .orElseThrow(() -> complaint(at, "probe", "needs a place, such as place = \"/dev/ttyUSB0\""));
+            String name = text(probe, "name").orElse(usualName);
             try {
-                ProbeSpec spec = ProbeSpec.of(kind, place, options);
-                return Optional.of(new NamedProbe(text(probe, "name").orElse("pan"), spec));
+                return new NamedSpec(name, ProbeSpec.of(kind, place, options));
             } catch (IllegalArgumentException e) {
-                throw complaint(toml, "probe", e.getMessage());
+                throw complaint(at, "probe", e.getMessage());
             }
         }
 
@@ -194,7 +207,10 @@ public record KitchenFile(
         }
 
         private IllegalArgumentException complaint(TomlTable table, String key, @Nullable String what) {
-            TomlPosition at = table.inputPositionOf(List.of(key));
+            return complaint(table.inputPositionOf(List.of(key)), key, what);
+        }
+
+        private IllegalArgumentException complaint(@Nullable TomlPosition at, String key, @Nullable String what) {
             String line = at == null ? "" : ", line " + at.line();
             return new IllegalArgumentException(file + line + ": " + key + ": " + what);
         }

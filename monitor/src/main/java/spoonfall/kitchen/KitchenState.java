@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param plan what the kitchen watches
  * @param cookNumber counts cooks from 1
  * @param startedAt the wall clock at the cook's first reading; empty before it
- * @param probe how the probe is
+ * @param probes how the probes are; the cook follows the first
  * @param pan how the pan is
  * @param changes the latest changes of this cook, oldest first
  * @param climb the cook so far, thinned
@@ -19,7 +19,13 @@ public record KitchenState(
         KitchenPlan plan,
         int cookNumber,
         Optional<Instant> startedAt,
-        ProbeState probe,
+        List<ProbeState> probes,
         PanView pan,
         List<KitchenChange> changes,
-        List<Climb.Point> climb) {}
+        List<Climb.Point> climb) {
+
+    /** How the probe is that the cook follows. */
+    public ProbeState probe() {
+        return probes.get(0);
+    }
+}

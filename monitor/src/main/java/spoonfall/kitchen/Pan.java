@@ -4,22 +4,23 @@ import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import spoonfall.alarm.AlarmChange;
+import spoonfall.alarm.AlarmState;
 import spoonfall.cook.AlarmName;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookStatus;
 import spoonfall.log.CookRecord;
-import spoonfall.probe.Probe;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;
-import spoonfall.words.Storyteller;
 
 /**
  * One pan on the hob and what is known of it: the cook's monitor with its story, record and latest changes.
@@ -32,7 +33,8 @@ final class Pan {
     private final KitchenCounts counts;
     private final Deque<KitchenChange> kept = new ArrayDeque<>();
     private final List<KitchenChange> fresh = new ArrayList<>();
-    private ProbeState probe;
+    private final Thermometers thermometers;
+    private final Set<AlarmName> acknowledged = EnumSet.noneOf(AlarmName.class);
     private long seq;
     private int cookNumber = 1;
     private @Nullable Cook cook;
@@ -42,33 +44,49 @@ final class Pan {
     private Outlook outlook;
     private double outlookT = Double.NEGATIVE_INFINITY;
 
-    Pan(KitchenPlan plan, Probe probe, KitchenCounts counts) {
+    Pan(KitchenPlan plan, Thermometers thermometers, KitchenCounts counts) {
         this.plan = plan;
         this.counts = counts;
-        this.probe = new ProbeState(probe.name(), probe.place(), ProbeState.State.WAITING, "");
-        outlook = ProbeWords.waiting(this.probe);
+        this.thermometers = thermometers;
+        outlook = ProbeWords.waiting(thermometers.state(thermometers.first()));
     }
 
-    /** What begins with the first reading of a cook. */
-    private record Cook(CookMonitor monitor, Storyteller story, CookRecord record, Climb climb, Instant startedAt) {}
-
-    void accept(Reading reading, long atNanos) {
-        Cook current = cook == null ? startCook(reading.atNanos()) : cook;
-        handle(current.monitor().accept(reading));
-        if (reading.quality() == Quality.GOOD) {
-            current.record()
-                    .add(current.monitor().timeS(), reading.temperatureC().orElseThrow());
-            if (probe.state() != ProbeState.State.READING) {
-                becomes(probe.with(ProbeState.State.READING));
+    /** Takes an uncorrected reading of one of the thermometers. */
+    void accept(Thermometer thermometer, Reading raw, long atNanos) {
+        thermometers.heard(raw);
+        Reading reading = thermometer.corrected(raw);
+        if (thermometer == thermometers.first()) {
+            if (!thermometers.firstInIce()) {
+                follow(reading);
             }
+        } else if (cook != null) {
+            cook.monitor().compare(reading);
+        }
+        if (reading.quality() == Quality.GOOD && thermometer.becomes(ProbeState.State.READING)) {
+            tell(thermometer);
         }
         heardNanos = OptionalLong.of(atNanos);
         news = true;
     }
 
+    private void follow(Reading reading) {
+        Cook current = cook == null ? startCook(reading.atNanos()) : cook;
+        handle(current.monitor().accept(reading));
+        if (reading.quality() == Quality.GOOD) {
+            current.record()
+                    .add(current.monitor().timeS(), reading.temperatureC().orElseThrow());
+        }
+    }
+
     void tick(long atNanos) {
-        if (cook != null && probe.state() != ProbeState.State.ENDED) {
+        if (cook != null && thermometers.first().state() != ProbeState.State.ENDED) {
             handle(cook.monitor().advanceTo(atNanos));
+            for (Thermometer other : thermometers.others()) {
+                boolean silent = cook.monitor().otherQuality(other.name()) == Quality.SILENT;
+                if (silent && other.state() == ProbeState.State.READING) {
+                    becomes(other, ProbeState.State.SILENT, "");
+                }
+            }
         }
         news |= secondPassed();
     }
@@ -82,14 +100,45 @@ final class Pan {
             return Optional.empty();
         }
         return cook.monitor().acknowledge(id, atNanos).map(done -> {
+            acknowledged.add(done.alarm().name());
             handle(done.events());
             news = true;
             return done.alarm();
         });
     }
 
-    void probeBecame(ProbeState.State state, String detail) {
-        becomes(probe.with(state, detail));
+    void becomes(Thermometer thermometer, ProbeState.State state, String detail) {
+        if (thermometer.becomes(state, detail)) {
+            tell(thermometer);
+        }
+    }
+
+    /** Whether syrup boils in it: no moment to take the thermometer out. */
+    boolean cooking() {
+        return cook != null && cook.monitor().status().stage().boiling();
+    }
+
+    /** What the cook is measured against has changed: it is gone through again, so that nothing of it is lost. */
+    void rebase(long atNanos) {
+        outlookT = Double.NEGATIVE_INFINITY;
+        news = true;
+        if (cook == null) {
+            return;
+        }
+        List<CookAlarm> before = cook.monitor().alarms();
+        Cook again = cook.again(thermometers.settings(), thermometers.first().name(), thermometers.trusts(), atNanos);
+        cook = again;
+        for (CookAlarm alarm : again.monitor().alarms()) {
+            Optional<CookAlarm> old =
+                    before.stream().filter(one -> one.name() == alarm.name()).findFirst();
+            boolean open = old.isPresent() && old.get().state() != AlarmState.ACKNOWLEDGED;
+            boolean over = alarm.state() == AlarmState.RETURNED;
+            if (!open && (over || acknowledged.contains(alarm.name()))) {
+                again.monitor().acknowledge(alarm.id(), atNanos);
+            } else if (old.isEmpty()) {
+                handle(List.of(new CookEvent.AlarmChanged(alarm.raisedT(), AlarmChange.RAISED, alarm)));
+            }
+        }
     }
 
     void beginCook() {
@@ -97,11 +146,13 @@ final class Pan {
         cookNumber++;
         kept.clear();
         fresh.clear();
+        acknowledged.clear();
         heardNanos = OptionalLong.empty();
         outlookT = Double.NEGATIVE_INFINITY;
         news = true;
-        if (probe.state() == ProbeState.State.READING || probe.state() == ProbeState.State.ENDED) {
-            probe = probe.with(ProbeState.State.WAITING);
+        Thermometer first = thermometers.first();
+        if (first.state() == ProbeState.State.READING || first.state() == ProbeState.State.ENDED) {
+            first.becomes(ProbeState.State.WAITING);
         }
     }
 
@@ -131,7 +182,7 @@ final class Pan {
                 plan,
                 cookNumber,
                 Optional.ofNullable(cook).map(Cook::startedAt),
-                probe,
+                thermometers.states(),
                 view(),
                 List.copyOf(kept),
                 cook == null ? List.of() : cook.climb().points());
@@ -142,19 +193,20 @@ final class Pan {
     }
 
     private Cook startCook(long originNanos) {
-        Cook started = new Cook(
-                new CookMonitor(plan.settings(), originNanos),
-                new Storyteller(plan.settings()),
-                new CookRecord(),
-                new Climb(),
+        Cook started = Cook.start(
+                thermometers.settings(),
+                thermometers.trusts(),
+                originNanos,
                 plan.startedAt().orElseGet(Instant::now));
         cook = started;
         return started;
     }
 
     private PanView view() {
+        ProbeState probe = thermometers.state(thermometers.first());
         if (cook == null) {
-            return new PanView(seq, Optional.empty(), ProbeWords.waiting(probe), List.of(), heardNanos);
+            Outlook waiting = thermometers.firstInIce() ? ProbeWords.inIce() : ProbeWords.waiting(probe);
+            return view(Optional.empty(), waiting, List.of(), List.of());
         }
         CookStatus now = cook.monitor().status();
         boolean gone = probe.state() == ProbeState.State.LOST || probe.state() == ProbeState.State.ENDED;
@@ -165,7 +217,19 @@ final class Pan {
             outlook = cook.story().tell(status, alarms);
         }
         Outlook shown = gone ? ProbeWords.gone(probe, outlook) : outlook;
-        return new PanView(seq, Optional.of(status), shown, alarms, heardNanos);
+        return view(Optional.of(status), shown, alarms, others(cook.monitor()));
+    }
+
+    private PanView view(
+            Optional<CookStatus> status, Outlook shown, List<CookAlarm> alarms, List<PanView.Other> others) {
+        return new PanView(seq, status, shown, alarms, heardNanos, thermometers.basis(), others, thermometers.view());
+    }
+
+    private List<PanView.Other> others(CookMonitor monitor) {
+        return thermometers.others().stream()
+                .map(one -> new PanView.Other(
+                        one.name(), monitor.otherTemperatureC(one.name()), monitor.otherQuality(one.name())))
+                .toList();
     }
 
     private void handle(List<CookEvent> events) {
@@ -185,18 +249,16 @@ final class Pan {
         if (raised) {
             counts.countRaised(event.alarm().name());
         }
-        if (raised && event.alarm().name() == AlarmName.PROBE_SILENT && probe.state() == ProbeState.State.READING) {
-            becomes(probe.with(ProbeState.State.SILENT));
+        Thermometer first = thermometers.first();
+        boolean silent = raised && event.alarm().name() == AlarmName.PROBE_SILENT;
+        if (silent && first.state() == ProbeState.State.READING && first.becomes(ProbeState.State.SILENT)) {
+            tell(first);
         }
     }
 
-    private void becomes(ProbeState next) {
-        if (next.equals(probe)) {
-            return;
-        }
-        probe = next;
+    private void tell(Thermometer thermometer) {
         double t = cook == null ? 0 : cook.monitor().timeS();
-        add(new KitchenChange.Probe(++seq, t, probe));
+        add(new KitchenChange.Probe(++seq, t, thermometers.state(thermometer)));
     }
 
     private void add(KitchenChange change) {

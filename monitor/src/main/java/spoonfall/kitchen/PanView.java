@@ -2,9 +2,11 @@ package spoonfall.kitchen;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookStatus;
+import spoonfall.probe.Quality;
 import spoonfall.words.Outlook;
 
 /**
@@ -15,6 +17,26 @@ import spoonfall.words.Outlook;
  * @param outlook what is said
  * @param alarms those that stand, most urgent first
  * @param heardNanos instant on {@link System#nanoTime()} at which the reading that caused it was heard
+ * @param basis what the cook is measured against, and how sure that is
+ * @param others what the other probes in the pan say
+ * @param check how the check of a thermometer stands; empty if none is running
  */
 public record PanView(
-        long seq, Optional<CookStatus> status, Outlook outlook, List<CookAlarm> alarms, OptionalLong heardNanos) {}
+        long seq,
+        Optional<CookStatus> status,
+        Outlook outlook,
+        List<CookAlarm> alarms,
+        OptionalLong heardNanos,
+        Basis basis,
+        List<Other> others,
+        Optional<CheckView> check) {
+
+    /**
+     * What another probe in the pan says.
+     *
+     * @param name as the kitchen calls it
+     * @param temperatureC in °C; empty when nothing fresh is known
+     * @param quality how far its latest reading can be trusted
+     */
+    public record Other(String name, OptionalDouble temperatureC, Quality quality) {}
+}

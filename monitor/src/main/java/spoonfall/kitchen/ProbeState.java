@@ -1,6 +1,7 @@
 package spoonfall.kitchen;
 
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * How the probe is.
@@ -9,8 +10,16 @@ import java.util.Locale;
  * @param place where it is, such as a port's path
  * @param state in one word
  * @param detail in one sentence; may be empty
+ * @param calibration what makes its readings true; empty if it was never calibrated
+ * @param calibrationDue why it ought to be checked, with marks for units; empty if it need not be
  */
-public record ProbeState(String name, String place, State state, String detail) {
+public record ProbeState(
+        String name,
+        String place,
+        State state,
+        String detail,
+        Optional<Calibrated> calibration,
+        Optional<String> calibrationDue) {
     /** How a probe is, in one word. */
     public enum State {
         /** Never heard yet. */
@@ -28,13 +37,5 @@ public record ProbeState(String name, String place, State state, String detail) 
         public String wireName() {
             return name().toLowerCase(Locale.ROOT);
         }
-    }
-
-    ProbeState with(State newState, String newDetail) {
-        return new ProbeState(name, place, newState, newDetail);
-    }
-
-    ProbeState with(State newState) {
-        return with(newState, detail);
     }
 }

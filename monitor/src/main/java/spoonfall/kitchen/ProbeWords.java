@@ -17,6 +17,12 @@ final class ProbeWords {
         return new Outlook(saying, List.of(), List.of());
     }
 
+    /** While the followed thermometer lies in ice. */
+    static Outlook inIce() {
+        Saying saying = new Saying("Checking the thermometer in ice.", "", "The pan is not watched meanwhile.");
+        return new Outlook(saying, List.of(), List.of());
+    }
+
     /** When the device is lost or the recording is over. */
     static Outlook gone(ProbeState probe, Outlook outlook) {
         Saying last = outlook.saying();

@@ -47,13 +47,15 @@ public final class CalibrationBook {
     /**
      * One calibration.
      *
-     * @param probe identity of the thermometer: its place, at best a stable name
+     * @param probe identity of the thermometer: at best a stable name, else its place
+     * @param place where it was when it was made
      * @param at when it was made
      * @param conditions under which, for people
      * @param undone whether it was taken back
      * @param correction what came of it
      */
-    public record Entry(String probe, Instant at, String conditions, boolean undone, Correction correction) {}
+    public record Entry(
+            String probe, String place, Instant at, String conditions, boolean undone, Correction correction) {}
 
     /** All of them, oldest first. */
     public List<Entry> entries() {
@@ -71,11 +73,33 @@ public final class CalibrationBook {
                 .reduce((first, second) -> second);
     }
 
+    /**
+     * Calibrations for a place that were all made with other devices than the one that is there now.
+     *
+     * @return the latest of them; empty if there is none, or if one was made with this device
+     */
+    public Optional<Entry> madeWithAnother(String probe, String place) {
+        if (latest(probe).isPresent()) {
+            return Optional.empty();
+        }
+        return entries().stream()
+                .filter(entry -> entry.place().equals(place) && !entry.undone())
+                .filter(entry -> !device(entry.probe()).equals(device(probe)))
+                .reduce((first, second) -> second);
+    }
+
+    /** The device without the number of an instrument on its line. */
+    private static String device(String probe) {
+        int unit = probe.lastIndexOf('#');
+        return unit < 0 ? probe : probe.substring(0, unit);
+    }
+
     /** Adds one. */
     public void add(Entry entry) {
         ArrayNode all = read();
         ObjectNode node = all.addObject();
         node.put("probe", entry.probe());
+        node.put("place", entry.place());
         node.put("at", entry.at().toString());
         node.put("conditions", entry.conditions());
         ArrayNode points = node.putArray("points");
@@ -85,7 +109,8 @@ public final class CalibrationBook {
                     .put("referenceC", point.reference().temperatureC())
                     .put("referenceLimitC", point.reference().limitC())
                     .put("shownC", point.shownC())
-                    .put("shownUncertaintyC", point.shownUncertaintyC());
+                    .put("noiseC", point.noiseC())
+                    .put("driftC", point.driftC());
         }
         write(all);
     }
@@ -112,10 +137,11 @@ public final class CalibrationBook {
                 Reference.Kind kind = ice ? Reference.Kind.ICE : Reference.Kind.BOILING_WATER;
                 Reference reference =
                         new Reference(kind, number(point, "referenceC"), number(point, "referenceLimitC"));
-                points.add(new Point(reference, number(point, "shownC"), number(point, "shownUncertaintyC")));
+                points.add(new Point(reference, number(point, "shownC"), noiseC(point), driftC(point)));
             }
             return new Entry(
                     node.path("probe").asText(),
+                    node.path("place").asText(node.path("probe").asText()),
                     Instant.parse(node.path("at").asText()),
                     node.path("conditions").asText(),
                     node.path("undone").asBoolean(false),
@@ -123,6 +149,15 @@ public final class CalibrationBook {
         } catch (IllegalArgumentException | DateTimeException e) {
             throw new IllegalArgumentException(file + " holds a calibration that cannot be: " + e.getMessage(), e);
         }
+    }
+
+    /** Books of the first version have noise and drift in one. */
+    private static double noiseC(JsonNode point) {
+        return number(point, point.has("noiseC") ? "noiseC" : "shownUncertaintyC");
+    }
+
+    private static double driftC(JsonNode point) {
+        return point.has("driftC") ? number(point, "driftC") : 0;
     }
 
     private static double number(JsonNode point, String name) {

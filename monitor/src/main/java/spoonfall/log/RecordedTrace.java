@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import spoonfall.cook.CookSettings;
+import spoonfall.cook.WaterBoil;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceInfo;
 
@@ -26,12 +27,16 @@ public final class RecordedTrace {
         for (int i = 0; i < record.size(); i++) {
             rows.add(record.t(i), OptionalDouble.of(record.temperatureC(i)));
         }
+        boolean measured = settings.waterBoil().from() == WaterBoil.From.MEASURED;
         return rows.build(new TraceInfo(
                 batch.isEmpty() ? "A cook" : batch,
                 "",
                 "recorded",
+                measured ? OptionalDouble.of(settings.waterBoil().temperatureC()) : OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                OptionalDouble.of(settings.waterBoil().pressurePa()),
+                measured
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(settings.waterBoil().pressurePa()),
                 OptionalDouble.of(settings.riseC()),
                 OptionalLong.empty(),
                 startedAt,

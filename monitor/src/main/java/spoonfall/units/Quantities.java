@@ -54,6 +54,16 @@ public final class Quantities {
         return pascals;
     }
 
+    /** A temperature such as {@code 95.6C} or {@code 204.1F}; returns °C. */
+    public static double temperatureC(String text) {
+        double kelvins = scaled("temperature", text, KELVINS, "95.6C or 204.1F");
+        String unit = text.strip().toUpperCase(Locale.ROOT);
+        if (unit.endsWith("F")) {
+            return kelvins - 32 / 1.8;
+        }
+        return unit.endsWith("K") ? kelvins - 273.15 : kelvins;
+    }
+
     /** A difference of temperatures such as {@code 8F} or {@code 4.4C}; returns °C. */
     public static double differenceC(String text) {
         return scaled("temperature difference", text, KELVINS, "8F or 4.4C");

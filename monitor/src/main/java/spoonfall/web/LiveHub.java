@@ -3,7 +3,6 @@ package spoonfall.web;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.jetty.websocket.api.Session;
-import spoonfall.cook.CookSettings;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenChange;
 import spoonfall.kitchen.KitchenListener;
@@ -13,14 +12,12 @@ import spoonfall.kitchen.PanView;
 /** All pages on the live channel. Each message is made once, on the kitchen's thread, and handed to every page. */
 final class LiveHub implements KitchenListener {
     private final Kitchen kitchen;
-    private final CookSettings settings;
     private final Snapshots snapshots;
     private final LiveCounts counts;
     private final Map<Session, LiveClient> clients = new ConcurrentHashMap<>();
 
-    LiveHub(Kitchen kitchen, CookSettings settings, Snapshots snapshots, LiveCounts counts) {
+    LiveHub(Kitchen kitchen, Snapshots snapshots, LiveCounts counts) {
         this.kitchen = kitchen;
-        this.settings = settings;
         this.snapshots = snapshots;
         this.counts = counts;
     }
@@ -65,7 +62,7 @@ final class LiveHub implements KitchenListener {
     @Override
     public void pan(PanView view) {
         if (!clients.isEmpty()) {
-            String text = Views.text(Views.status(view, settings));
+            String text = Views.text(Views.status(view));
             clients.values().forEach(client -> client.status(text, view.heardNanos()));
         }
     }

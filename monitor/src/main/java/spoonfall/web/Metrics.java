@@ -18,6 +18,7 @@ import spoonfall.kitchen.KitchenCounts;
 import spoonfall.kitchen.KitchenListener;
 import spoonfall.kitchen.KitchenState;
 import spoonfall.kitchen.PanView;
+import spoonfall.probe.Quality;
 
 /** What is counted, for Prometheus. */
 final class Metrics implements KitchenListener {
@@ -26,8 +27,17 @@ final class Metrics implements KitchenListener {
     private final Timer requests;
 
     Metrics(KitchenCounts counts) {
-        counter("spoonfall.readings", "readings heard", counts, KitchenCounts::good, Tag.of("quality", "good"));
-        counter("spoonfall.readings", "readings heard", counts, KitchenCounts::bad, Tag.of("quality", "bad"));
+        for (String probe : counts.probes()) {
+            for (Quality quality : Quality.values()) {
+                counter(
+                        "spoonfall.readings",
+                        "readings heard",
+                        counts,
+                        c -> c.readings(probe, quality),
+                        Tag.of("probe", probe),
+                        Tag.of("quality", quality.wireName()));
+            }
+        }
         counter("spoonfall.readings.dropped", "readings dropped: too busy", counts, KitchenCounts::dropped);
         counter("spoonfall.gaps", "times the probe fell silent", counts, KitchenCounts::gaps);
         counter("spoonfall.probe.lost", "times the probe's device was lost", counts, KitchenCounts::losses);
@@ -61,6 +71,7 @@ final class Metrics implements KitchenListener {
     void watchPages(IntSupplier pages) {
         Gauge.builder("spoonfall.pages", pages, IntSupplier::getAsInt)
                 .description("pages on the live channel")
+                .strongReference(true) // nobody else keeps it: it would be gone with the next collection
                 .register(registry);
     }
 

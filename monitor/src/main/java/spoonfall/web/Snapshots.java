@@ -19,7 +19,7 @@ final class Snapshots {
     }
 
     ObjectNode of(KitchenState state) {
-        CookSettings settings = state.plan().settings();
+        CookSettings settings = state.pan().basis().settings();
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("type", "snapshot").put("seq", state.pan().seq()).put("run", run);
         node.putObject("kitchen")
@@ -31,17 +31,12 @@ final class Snapshots {
                 .ifPresentOrElse(at -> cook.put("startedAtMs", at.toEpochMilli()), () -> cook.putNull("startedAtMs"));
         cook.put("speed", state.plan().speed());
         cook.put("source", state.plan().source().wireName());
-        node.set("probe", Views.probe(state.probe()));
-        node.putObject("basis")
-                .put("waterBoilC", Views.rounded(settings.waterBoil().temperatureC()))
-                .put("from", settings.waterBoil().from().wireName())
-                .put("detail", settings.waterBoil().detail())
-                .put("doubtC", settings.waterBoil().doubtC())
-                .put("riseC", Views.rounded(settings.riseC()))
-                .put("gelPointC", Views.rounded(settings.gelPointC()))
-                .put("windowFromC", Views.rounded(settings.windowFromC()));
+        node.set("probe", TrustViews.probe(state.probe()));
+        ArrayNode probes = node.putArray("probes");
+        state.probes().forEach(probe -> probes.add(TrustViews.probe(probe)));
+        node.set("basis", TrustViews.basis(state.pan().basis()));
         addSyrup(node.putArray("syrup"), settings);
-        node.set("status", Views.status(state.pan(), settings));
+        node.set("status", Views.status(state.pan()));
         ArrayNode alarms = node.putArray("alarms");
         state.pan().alarms().forEach(alarm -> alarms.add(Views.alarm(alarm)));
         ArrayNode events = node.putArray("events");

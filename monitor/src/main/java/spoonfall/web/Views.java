@@ -17,7 +17,7 @@ import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
 import spoonfall.kitchen.KitchenChange;
 import spoonfall.kitchen.PanView;
-import spoonfall.kitchen.ProbeState;
+import spoonfall.probe.Quality;
 import spoonfall.words.NextStep;
 import spoonfall.words.Outlook;
 import spoonfall.words.Plain;
@@ -55,7 +55,8 @@ public final class Views {
     }
 
     /** A status with what is said of it, for the page. */
-    static ObjectNode status(PanView view, CookSettings settings) {
+    static ObjectNode status(PanView view) {
+        CookSettings settings = view.basis().settings();
         ObjectNode node =
                 view.status().map(status -> statusForPage(status, settings)).orElseGet(() -> waiting(settings));
         node.put("seq", view.seq());
@@ -73,12 +74,16 @@ public final class Views {
                         .add(rounded(point.highC())));
         ArrayNode steps = node.putArray("comingUp");
         outlook.comingUp().forEach(step -> steps.add(step(step)));
+        ArrayNode others = node.putArray("others");
+        view.others().forEach(other -> others.add(TrustViews.other(other)));
+        view.check().ifPresentOrElse(check -> node.set("check", TrustViews.check(check)), () -> node.putNull("check"));
         return node;
     }
 
     private static ObjectNode waiting(CookSettings settings) {
         ObjectNode node = NODES.objectNode();
         node.put("type", "status").put("t", 0).put("stage", "waiting").put("fresh", false);
+        node.put("quality", Quality.SILENT.wireName());
         for (String name : List.of("temperatureC", "seenC", "seenT", "riseC", "toGoC", "ratePerMinC", "solids")) {
             node.putNull(name);
         }
@@ -94,6 +99,7 @@ public final class Views {
         put(node, "seenC", status.seen().map(CookStatus.Seen::temperatureC));
         put(node, "seenT", status.seen().map(CookStatus.Seen::t));
         node.put("fresh", status.fresh());
+        node.put("quality", status.quality().wireName());
         OptionalDouble temperatureC = status.temperatureC();
         if (temperatureC.isPresent()) {
             double riseC = temperatureC.getAsDouble() - settings.waterBoil().temperatureC();
@@ -125,21 +131,12 @@ public final class Views {
                 .put("act", alarm.act());
     }
 
-    /** The probe as it is. */
-    static ObjectNode probe(ProbeState probe) {
-        return NODES.objectNode()
-                .put("name", probe.name())
-                .put("place", probe.place())
-                .put("state", probe.state().wireName())
-                .put("detail", probe.detail());
-    }
-
     /** A change, for the page. */
     static ObjectNode change(KitchenChange change) {
         ObjectNode node = NODES.objectNode();
         if (change instanceof KitchenChange.Probe probe) {
             node.put("type", "probe").put("seq", change.seq()).put("t", rounded(probe.t()));
-            node.set("probe", probe(probe.probe()));
+            node.set("probe", TrustViews.probe(probe.probe()));
         } else if (change instanceof KitchenChange.Cook cook) {
             if (cook.event() instanceof CookEvent.AlarmChanged event) {
                 node.put("type", "alarm").put("seq", change.seq()).put("t", rounded(event.t()));

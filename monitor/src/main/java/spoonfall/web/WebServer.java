@@ -22,6 +22,7 @@ import spoonfall.cook.CookAlarm;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.KitchenState;
+import spoonfall.kitchen.Refusal;
 import spoonfall.log.CookRecord;
 import spoonfall.log.RecordedTrace;
 import spoonfall.probe.trace.Trace;
@@ -52,7 +53,7 @@ public final class WebServer implements AutoCloseable {
         this.kitchen = kitchen;
         this.plan = plan;
         metrics = new Metrics(kitchen.counts());
-        hub = new LiveHub(kitchen, plan.settings(), snapshots, new LiveCounts(metrics.registry()));
+        hub = new LiveHub(kitchen, snapshots, new LiveCounts(metrics.registry()));
         metrics.watchPages(hub::size);
         boolean local = host.equals("localhost") || host.equals("127.0.0.1") || host.equals("::1");
         Door door = new Door(local);
@@ -118,6 +119,7 @@ public final class WebServer implements AutoCloseable {
         config.routes.get("/api/trace", this::trace);
         config.routes.post("/api/alarms/{id}/acknowledge", this::acknowledge);
         config.routes.post("/api/cook", ctx -> json(ctx, 201, snapshots.of(answer(kitchen.newCook()))));
+        new TrustRoutes(kitchen, snapshots).add(config.routes);
         config.routes.get("/healthz", this::health);
         config.routes.get(
                 "/metrics",
@@ -131,6 +133,7 @@ public final class WebServer implements AutoCloseable {
         });
         config.routes.exception(
                 HttpResponseException.class, (e, ctx) -> error(ctx, e.getStatus(), String.valueOf(e.getMessage())));
+        config.routes.exception(Refusal.class, (e, ctx) -> error(ctx, 400, String.valueOf(e.getMessage())));
         config.routes.exception(Exception.class, (e, ctx) -> {
             LOG.warn("{} {} failed: {}", ctx.method(), ctx.path(), e.toString());
             error(ctx, 503, "Spoonfall could not answer just now; try again");
@@ -157,7 +160,7 @@ public final class WebServer implements AutoCloseable {
     private void trace(Context ctx) {
         KitchenState state = answer(kitchen.state());
         CookRecord record = answer(kitchen.record());
-        Trace trace = RecordedTrace.of(record, plan.settings(), plan.batch(), state.startedAt());
+        Trace trace = RecordedTrace.of(record, state.pan().basis().settings(), plan.batch(), state.startedAt());
         if (ctx.queryParamMap().containsKey("metadata")) {
             ctx.contentType("application/csvm+json").result(trace.metadata("trace"));
         } else {
@@ -178,18 +181,23 @@ public final class WebServer implements AutoCloseable {
         json(ctx, status, JsonNodeFactory.instance.objectNode().put("error", message));
     }
 
-    private static void json(Context ctx, int status, ObjectNode node) {
+    /** Answers with JSON that must not be kept. */
+    static void json(Context ctx, int status, ObjectNode node) {
         ctx.status(status).header("Cache-Control", "no-store");
         ctx.contentType("application/json").result(Views.text(node));
     }
 
-    private static <T> T answer(CompletableFuture<T> question) {
+    /** What the kitchen answers; its {@link Refusal} as it is. */
+    static <T> T answer(CompletableFuture<T> question) {
         try {
             return question.get(ANSWER_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("interrupted while the kitchen was asked", e);
         } catch (ExecutionException | TimeoutException e) {
+            if (e.getCause() instanceof Refusal refusal) {
+                throw refusal;
+            }
             throw new IllegalStateException("the kitchen did not answer", e);
         }
     }

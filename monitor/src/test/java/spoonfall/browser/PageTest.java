@@ -63,7 +63,8 @@ final class PageTest {
         Trace trace = Cooks.trace(scenario, 1);
         KitchenPlan plan =
                 KitchenPlan.live("Hollin Bank", "Seville orange and ginger, batch 14", Cooks.settings(trace), 1);
-        Kitchen started = new Kitchen(plan, clock -> new FastForward(trace, untilS, thenLost, clock), System::nanoTime);
+        Kitchen started =
+                new Kitchen(plan, clock -> List.of(new FastForward(trace, untilS, thenLost, clock)), System::nanoTime);
         kitchen = started;
         server = new WebServer(started, plan, "127.0.0.1", 0);
         started.start();

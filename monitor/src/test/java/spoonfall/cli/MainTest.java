@@ -41,6 +41,12 @@ final class MainTest {
                 "serve --probe auto:/dev/x --elevation 1240|needs a unit",
                 "serve --probe auto:/dev/x --elevation 1m --pressure 898hPa|give --pressure alone",
                 "serve --probe auto:/dev/x --sea-level-pressure 1016hPa|needs --elevation too",
+                "serve --probe auto:/dev/x --water-boil 60C|water does not boil at 60.0",
+                "serve --probe auto:/dev/x --water-boil 95.6|needs a unit",
+                "serve --probe auto:/dev/x --probe auto:/dev/x|cannot both have the port /dev/x",
+                "serve --probe auto:/dev/x --probe pan=auto:/dev/y|two probes are called pan",
+                "serve --probe auto:/dev/x,class=gold|class must be pt-a, pt-b",
+                "calibrate --probe auto:/dev/x --water-boil 95.6C|cannot correct it",
                 "serve --probe auto:/dev/x --rise 40C|must be 1 to 15",
                 "serve --probe auto:/dev/x --port 99999|--port must be 0 to 65535",
                 "serve --probe auto:/dev/x --port many|'many'",
@@ -67,6 +73,22 @@ final class MainTest {
         assertThat(run(line.split(" "))).isNotZero();
         assertThat(err.toString().strip()).contains(message).doesNotContain("\n", "\tat ");
         assertThat(err.toString()).startsWith("spoonfall");
+    }
+
+    @Test
+    void aMeasuredWaterBoil_isWhatAReplayIsMeasuredAgainst() {
+        assertThat(run(
+                        "replay",
+                        "../sample-traces/clean.csv",
+                        "--json",
+                        "--speed",
+                        "max",
+                        "--water-boil",
+                        "204.8F",
+                        "--rise",
+                        "4.4C"))
+                .isZero();
+        assertThat(out.toString()).contains("\"waterBoilC\":96.0,\"gelPointC\":100.4,");
     }
 
     @Test

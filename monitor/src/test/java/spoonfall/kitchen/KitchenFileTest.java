@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spoonfall.probe.NamedSpec;
 
 final class KitchenFileTest {
     @TempDir
@@ -41,9 +42,27 @@ final class KitchenFileTest {
         assertThat(kitchen.elevationM()).contains(1240.0);
         assertThat(kitchen.riseC().orElseThrow()).isEqualTo(5, Offset.offset(1e-9));
         assertThat(kitchen.port()).hasValue(8461);
-        KitchenFile.NamedProbe probe = kitchen.probe().orElseThrow();
+        NamedSpec probe = kitchen.probes().get(0);
         assertThat(probe.name()).isEqualTo("pan");
         assertThat(probe.spec().options()).containsEntry("baud", "115200").containsEntry("column", "2");
+    }
+
+    @Test
+    void severalProbes_keepTheirOrderAndGetNames() throws IOException {
+        KitchenFile kitchen = KitchenFile.read(file("""
+                [[probe]]
+                place = "/dev/ttyUSB0"
+                class = "t-1"
+
+                [[probe]]
+                place = "/dev/ttyUSB1"
+
+                [[probe]]
+                name = "clip"
+                place = "/dev/ttyUSB2"
+                """));
+        assertThat(kitchen.probes().stream().map(NamedSpec::name)).containsExactly("pan", "second", "clip");
+        assertThat(kitchen.probes().get(0).spec().limitC(100)).isEqualTo(0.5);
     }
 
     @Test
@@ -65,7 +84,7 @@ final class KitchenFileTest {
                 "[[probe]]\\nkind = \"usb\"\\nplace = \"/dev/ttyUSB0\"|: probe: unknown kind of probe \"usb\"",
                 "[[probe]]\\nkind = \"text\"|: probe: needs a place",
                 "[[probe]]\\nplace = \"/dev/ttyUSB0\"\\nbuad = 9600|, line 3: buad: is not a key of a kitchen file; did you mean baud?",
-                "[[probe]]\\nplace = \"/dev/ttyUSB0\"\\n[[probe]]\\nplace = \"/dev/ttyUSB1\"|: probe: a kitchen has one probe so far"
+                "[[probe]]\\nplace = \"/dev/ttyUSB0\"\\n[[probe]]\\nname = \"pan\"\\nplace = \"/dev/ttyUSB1\"|, line 3: probe: two probes are called pan"
             })
     void aWrongKitchen_isNamedByFileLineAndKey(String toml, String message) throws IOException {
         Path file = file(toml.replace("\\n", "\n"));

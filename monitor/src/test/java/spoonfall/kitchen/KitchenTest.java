@@ -8,7 +8,9 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutionException;
 import org.junit.jupiter.api.Test;
 import spoonfall.cook.CookEvent;
+import spoonfall.cook.CookSettings;
 import spoonfall.cook.Cooks;
+import spoonfall.cook.WaterBoil;
 import spoonfall.lab.Scenario;
 import spoonfall.log.CookRecord;
 import spoonfall.log.RecordedTrace;
@@ -42,7 +44,7 @@ final class KitchenTest {
     private static Kitchen kitchen(Trace trace) {
         KitchenPlan plan = new KitchenPlan(
                 "Hollin Bank", "", Cooks.settings(trace), KitchenPlan.Source.REPLAY, SPEED, Optional.empty(), false);
-        return new Kitchen(plan, clock -> new TraceProbe("pan", "a trace", trace, clock), System::nanoTime);
+        return new Kitchen(plan, clock -> List.of(new TraceProbe("pan", "a trace", trace, clock)), System::nanoTime);
     }
 
     private static void awaitTheEnd(Kitchen kitchen) {
@@ -72,6 +74,25 @@ final class KitchenTest {
                     .toList();
             assertThat(told).isEqualTo(again).isNotEmpty();
         }
+    }
+
+    @Test
+    void aCookOnAMeasuredWaterBoil_replaysToTheSame() {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 1);
+        CookSettings measured = new CookSettings(WaterBoil.measured(95.7, 0.05), 4.4);
+        CookRecord record = new CookRecord();
+        for (int i = 0; i < trace.size(); i++) {
+            record.add(trace.elapsedS(i), trace.temperatureC(i).orElseThrow());
+        }
+        Trace kept = RecordedTrace.of(record, measured, "", Optional.empty());
+        assertThat(kept.info().waterBoilC()).hasValue(95.7);
+        assertThat(kept.info().pressurePa()).isEmpty();
+        CookSettings again = new CookSettings(
+                WaterBoil.measured(kept.info().waterBoilC().orElseThrow(), 0),
+                kept.info().riseC().orElseThrow());
+        assertThat(again.gelPointC()).isEqualTo(measured.gelPointC());
+        assertThat(again.waterBoil().pressurePa())
+                .isEqualTo(measured.waterBoil().pressurePa());
     }
 
     @Test

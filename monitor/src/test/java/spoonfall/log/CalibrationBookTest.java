@@ -26,7 +26,7 @@ final class CalibrationBookTest {
         Correction correction = new Correction(List.of(
                 new Point(Reference.boilingWater(95.8, 0.4), shownC, 0.02), new Point(Reference.ice(), 0.1, 0.01)));
         return new CalibrationBook.Entry(
-                probe, Instant.parse("2026-11-25T18:00:00Z"), "1,240 m above sea level", false, correction);
+                probe, probe, Instant.parse("2026-11-25T18:00:00Z"), "1,240 m above sea level", false, correction);
     }
 
     @Test
@@ -46,6 +46,19 @@ final class CalibrationBookTest {
         assertThat(book().entries()).hasSize(2);
         book().undo("/dev/a");
         assertThat(book().undo("/dev/a")).isEmpty();
+    }
+
+    @Test
+    void aBookOfTheFirstVersion_isStillRead() throws IOException {
+        Path file = folder.resolve("new").resolve("calibrations.json");
+        Files.createDirectories(folder.resolve("new"));
+        Files.writeString(file, """
+                [{"probe":"/dev/a","at":"2026-11-25T18:00:00Z","conditions":"1,240 m above sea level","points":[
+                  {"reference":"boiling-water","referenceC":95.8,"referenceLimitC":0.4,"shownC":95.2,"shownUncertaintyC":0.02}]}]
+                """);
+        CalibrationBook.Entry old = book().latest("/dev/a").orElseThrow();
+        assertThat(old.place()).isEqualTo("/dev/a");
+        assertThat(old.correction().points().get(0).shownUncertaintyC()).isEqualTo(0.02);
     }
 
     @Test

@@ -36,7 +36,7 @@ final class WebServerTest {
     private final HandProbe probe = new HandProbe();
     private final KitchenPlan plan =
             KitchenPlan.live("Hollin Bank", "batch 14", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1);
-    private final Kitchen kitchen = new Kitchen(plan, clock -> probe, System::nanoTime);
+    private final Kitchen kitchen = new Kitchen(plan, clock -> List.of(probe), System::nanoTime);
     private final WebServer server = new WebServer(kitchen, plan, "127.0.0.1", 0);
     private final HttpClient client = HttpClient.newHttpClient();
 
@@ -271,7 +271,9 @@ final class WebServerTest {
         probe.say(80);
         Hearing.await(
                 "the count",
-                () -> send(request("/metrics")).body().contains("spoonfall_readings_total{quality=\"good\"} 1.0"));
+                () -> send(request("/metrics"))
+                        .body()
+                        .contains("spoonfall_readings_total{probe=\"pan\",quality=\"good\"} 1.0"));
         assertThat(send(request("/metrics")).body())
                 .contains(
                         "spoonfall_gaps_total",

@@ -22,6 +22,7 @@ import spoonfall.probe.modbus.ModbusQuestion;
 import spoonfall.probe.scpi.ScpiQuestion;
 import spoonfall.probe.serial.AskingLine;
 import spoonfall.probe.serial.Question;
+import spoonfall.probe.serial.SerialPorts;
 import spoonfall.probe.serial.SerialProbe;
 import spoonfall.probe.serial.SerialSettings;
 import spoonfall.probe.trace.Trace;
@@ -36,7 +37,7 @@ import spoonfall.probe.trace.TraceProbe;
  * @param options the rest, checked when the spec is made
  */
 public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
-    private static final List<String> SERIAL = List.of("baud", "databits", "parity", "stopbits", "unit");
+    private static final List<String> SERIAL = List.of("baud", "databits", "parity", "stopbits", "unit", "class");
 
     /** What a probe is. */
     public enum Kind {
@@ -118,6 +119,7 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         if (kind != Kind.TRACE) {
             serial(kind, place, options);
             unit(options);
+            SensorClass.in(options);
             SensorOptions.meaning(options, unit(options));
         }
         String column = options.getOrDefault("column", "1").strip();
@@ -187,6 +189,32 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
                     .get(0);
         }
         return new SerialProbe(name, serial(), format(), unit(options), nanoClock);
+    }
+
+    /** The class of its sensor, where one is given: how far it may be off before it is calibrated. */
+    public Optional<SensorClass> sensorClass() {
+        return SensorClass.in(options);
+    }
+
+    /** How far it may be off in °C at a temperature before it is calibrated: by its class, else by the commonest. */
+    public double limitC(double temperatureC) {
+        return sensorClass().orElse(SensorClass.K_2).limitC(temperatureC);
+    }
+
+    /**
+     * What tells this thermometer from others: the stable name of its port where {@code links} has one, else its
+     * place; for a Modbus instrument its number on the line too.
+     *
+     * @param links the folder of links that stay when the system names devices anew
+     */
+    public String identity(Path links) {
+        String device = kind == Kind.TRACE ? place : SerialPorts.identity(place, links);
+        return kind == Kind.MODBUS ? device + "#" + options.getOrDefault("id", "1") : device;
+    }
+
+    /** What tells this thermometer from others on this machine. */
+    public String identity() {
+        return identity(SerialPorts.STABLE_LINKS);
     }
 
     /** How its port is opened. */

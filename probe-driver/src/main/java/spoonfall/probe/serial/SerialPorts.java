@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -16,7 +17,8 @@ import java.util.stream.Stream;
 /** The serial ports of this machine. */
 public final class SerialPorts {
     private static final Path DEVICES = Path.of("/dev");
-    private static final Path STABLE_LINKS = Path.of("/dev/serial/by-id");
+    /** Where Linux keeps a link for every serial device, named by its maker, product and serial number. */
+    public static final Path STABLE_LINKS = Path.of("/dev/serial/by-id");
 
     private SerialPorts() {}
 
@@ -101,17 +103,30 @@ public final class SerialPorts {
                 : Optional.of(text.strip());
     }
 
+    /** The stable name of the device at {@code place} by the links in a folder; the place itself where there is none. */
+    public static String identity(String place, Path linksFolder) {
+        try {
+            return stablePath(Path.of(place), linksFolder).orElse(place);
+        } catch (InvalidPathException e) {
+            return place; // no file in this system: its name is all there is
+        }
+    }
+
     private static Optional<String> stablePath(Path device) {
-        if (!Files.isDirectory(STABLE_LINKS)) {
+        return stablePath(device, STABLE_LINKS);
+    }
+
+    private static Optional<String> stablePath(Path device, Path linksFolder) {
+        if (!Files.isDirectory(linksFolder)) {
             return Optional.empty();
         }
-        try (Stream<Path> links = Files.list(STABLE_LINKS)) {
+        try (Stream<Path> links = Files.list(linksFolder)) {
             return links.filter(link -> pointsTo(link, device))
                     .map(Path::toString)
                     .sorted()
                     .findFirst();
         } catch (IOException e) {
-            throw new UncheckedIOException("cannot list " + STABLE_LINKS + ": " + e.getMessage(), e);
+            throw new UncheckedIOException("cannot list " + linksFolder + ": " + e.getMessage(), e);
         }
     }
 

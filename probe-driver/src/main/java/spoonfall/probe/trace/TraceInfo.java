@@ -12,6 +12,7 @@ import java.util.OptionalLong;
  * @param title a few words
  * @param description a sentence or two; may be empty
  * @param provenance {@code recorded} or {@code simulated}
+ * @param waterBoilC what plain boiling water showed there that day, in °C
  * @param elevationM metres above sea level where it was cooked
  * @param pressurePa air pressure there
  * @param riseC how far above the water boil it was to set
@@ -23,6 +24,7 @@ public record TraceInfo(
         String title,
         String description,
         String provenance,
+        OptionalDouble waterBoilC,
         OptionalDouble elevationM,
         OptionalDouble pressurePa,
         OptionalDouble riseC,
@@ -38,6 +40,30 @@ public record TraceInfo(
      */
     public record Label(double t, String what) {}
 
+    /** What is known of a cook whose water boil was not measured. */
+    public TraceInfo(
+            String title,
+            String description,
+            String provenance,
+            OptionalDouble elevationM,
+            OptionalDouble pressurePa,
+            OptionalDouble riseC,
+            OptionalLong seed,
+            Optional<Instant> startedAt,
+            List<Label> labels) {
+        this(
+                title,
+                description,
+                provenance,
+                OptionalDouble.empty(),
+                elevationM,
+                pressurePa,
+                riseC,
+                seed,
+                startedAt,
+                labels);
+    }
+
     /** Keeps a copy of the labels. */
     public TraceInfo {
         labels = List.copyOf(labels);
@@ -49,6 +75,7 @@ public record TraceInfo(
                 title,
                 "",
                 "recorded",
+                OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),

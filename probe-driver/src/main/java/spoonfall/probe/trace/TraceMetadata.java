@@ -59,6 +59,7 @@ final class TraceMetadata {
                 root.path("dc:title").asText(name),
                 root.path("dc:description").asText(""),
                 provenance(file, root),
+                number(file, root, "waterBoilC"),
                 number(file, root, "elevationM"),
                 number(file, root, "pressurePa"),
                 number(file, root, "riseC"),
@@ -141,6 +142,7 @@ final class TraceMetadata {
             root.put("dc:description", info.description());
         }
         root.put(OURS + "provenance", info.provenance());
+        info.waterBoilC().ifPresent(value -> root.put(OURS + "waterBoilC", value));
         info.elevationM().ifPresent(value -> root.put(OURS + "elevationM", value));
         info.pressurePa().ifPresent(value -> root.put(OURS + "pressurePa", value));
         info.riseC().ifPresent(value -> root.put(OURS + "riseC", value));

@@ -1,0 +1,84 @@
+package spoonfall.kitchen;
+
+import java.util.concurrent.CompletableFuture;
+import spoonfall.cook.WaterBoil;
+
+/**
+ * Where the thermometers of a kitchen are checked, and where somebody says how high it lies. Everything is done by the
+ * kitchen's thread; what cannot be done now ends in a {@link Refusal}, and else the answer is where everything stands.
+ */
+public final class CheckDesk {
+    private final Kitchen kitchen;
+    private final Thermometers thermometers;
+    private final Pan pan;
+
+    CheckDesk(Kitchen kitchen, Thermometers thermometers, Pan pan) {
+        this.kitchen = kitchen;
+        this.thermometers = thermometers;
+        this.pan = pan;
+    }
+
+    /**
+     * Begins to compare a thermometer with boiling water or ice.
+     *
+     * @return where everything stands; a {@link Refusal} if it cannot be done now
+     */
+    public CompletableFuture<KitchenState> startCheck(String probe, CheckView.In in) {
+        return kitchen.ask(() -> {
+            boolean first = thermometers.named(probe) == thermometers.first();
+            boolean out = first && in == CheckView.In.ICE;
+            if (out && pan.cooking() && thermometers.boiledBefore(probe).isEmpty()) {
+                throw new Refusal("the pan is boiling and " + probe + " watches it; check it in ice before or after");
+            }
+            thermometers.start(probe, in.kind());
+            return out ? kitchen.afresh() : kitchen.told();
+        });
+    }
+
+    /** Ends a check without keeping anything; nothing happens if none is running. */
+    public CompletableFuture<KitchenState> abandonCheck() {
+        return kitchen.ask(() -> {
+            thermometers.abandon();
+            return kitchen.told();
+        });
+    }
+
+    /** Keeps what the check found as today's water boil, and begins a new cook: the pan held plain water. */
+    public CompletableFuture<KitchenState> keepAsWaterBoil() {
+        return afresh(thermometers::keepWaterBoil);
+    }
+
+    /** Keeps what the check found as the thermometer's correction, and begins a new cook. */
+    public CompletableFuture<KitchenState> keepAsCalibration() {
+        return afresh(thermometers::keepCalibration);
+    }
+
+    /** Takes the latest correction of a thermometer back, and begins a new cook. */
+    public CompletableFuture<KitchenState> undoCalibration(String probe) {
+        return afresh(() -> thermometers.undo(probe));
+    }
+
+    private CompletableFuture<KitchenState> afresh(Runnable act) {
+        return kitchen.ask(() -> {
+            act.run();
+            return kitchen.afresh();
+        });
+    }
+
+    /** Somebody says where the kitchen is, or its air pressure; the cook goes on by that. */
+    public CompletableFuture<KitchenState> declare(WaterBoil boil) {
+        return rebased(() -> thermometers.declare(boil));
+    }
+
+    /** The measured water boil counts no longer; the cook goes on by what was said of the kitchen. */
+    public CompletableFuture<KitchenState> forgetMeasured() {
+        return rebased(thermometers::forgetMeasured);
+    }
+
+    private CompletableFuture<KitchenState> rebased(Runnable act) {
+        return kitchen.ask(() -> {
+            act.run();
+            return kitchen.rebased();
+        });
+    }
+}

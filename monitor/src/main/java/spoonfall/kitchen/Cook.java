@@ -1,0 +1,45 @@
+package spoonfall.kitchen;
+
+import java.time.Instant;
+import java.util.List;
+import spoonfall.cook.CookMonitor;
+import spoonfall.cook.CookSettings;
+import spoonfall.cook.ProbeTrust;
+import spoonfall.log.CookRecord;
+import spoonfall.probe.Reading;
+import spoonfall.words.Storyteller;
+
+/**
+ * What begins with the first reading of a cook.
+ *
+ * @param monitor judges it
+ * @param story tells it
+ * @param record its readings
+ * @param climb its picture
+ * @param startedAt the wall clock at its first reading
+ * @param originNanos the same on the readings' scale
+ */
+record Cook(
+        CookMonitor monitor, Storyteller story, CookRecord record, Climb climb, Instant startedAt, long originNanos) {
+
+    static Cook start(CookSettings settings, List<ProbeTrust> trusts, long originNanos, Instant startedAt) {
+        return new Cook(
+                new CookMonitor(settings, originNanos, trusts),
+                new Storyteller(settings),
+                new CookRecord(),
+                new Climb(),
+                startedAt,
+                originNanos);
+    }
+
+    /** The same readings up to {@code atNanos}, measured against something else. */
+    Cook again(CookSettings settings, String probe, List<ProbeTrust> trusts, long atNanos) {
+        CookMonitor next = new CookMonitor(settings, originNanos, trusts);
+        for (int i = 0; i < record.size(); i++) {
+            long heardNanos = originNanos + Math.round(record.t(i) * 1e9);
+            next.accept(Reading.good(probe, heardNanos, record.temperatureC(i), ""));
+        }
+        next.advanceTo(Math.max(atNanos, originNanos + Math.round(monitor.timeS() * 1e9)));
+        return new Cook(next, new Storyteller(settings), record, climb, startedAt, originNanos);
+    }
+}

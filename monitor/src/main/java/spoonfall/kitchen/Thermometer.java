@@ -1,0 +1,127 @@
+package spoonfall.kitchen;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import spoonfall.cook.ProbeTrust;
+import spoonfall.log.CalibrationBook;
+import spoonfall.probe.Probe;
+import spoonfall.probe.Quality;
+import spoonfall.probe.Reading;
+import spoonfall.probe.SensorClass;
+
+/** One thermometer: how it is, and what makes its readings true. Used by the kitchen's thread alone. */
+final class Thermometer {
+    private final String name;
+    private final String place;
+    private final Thermometry thermometry;
+    private final Optional<SensorClass> sensorClass;
+    private String identity;
+    private Optional<CalibrationBook.Entry> calibration = Optional.empty();
+    private ProbeState.State state = ProbeState.State.WAITING;
+    private String detail = "";
+
+    Thermometer(Probe probe, Thermometry thermometry) {
+        name = probe.name();
+        place = probe.place();
+        this.thermometry = thermometry;
+        sensorClass = thermometry.sensorClass().apply(name);
+        identity = thermometry.identity().apply(name).orElse(place);
+        readBook();
+    }
+
+    String name() {
+        return name;
+    }
+
+    String place() {
+        return place;
+    }
+
+    String identity() {
+        return identity;
+    }
+
+    ProbeState.State state() {
+        return state;
+    }
+
+    Optional<CalibrationBook.Entry> calibration() {
+        return calibration;
+    }
+
+    /** It was plugged in, perhaps another one: the calibration is that of the one that is there. */
+    void identify(String newIdentity) {
+        if (!identity.equals(newIdentity)) {
+            identity = newIdentity;
+            readBook();
+        }
+    }
+
+    /** Takes the calibration that counts for it from the book. */
+    void readBook() {
+        calibration = thermometry.book().flatMap(book -> book.latest(identity));
+    }
+
+    /** A reading made true; what it sent stays as the raw text. */
+    Reading corrected(Reading raw) {
+        if (raw.quality() != Quality.GOOD || calibration.isEmpty()) {
+            return raw;
+        }
+        double trueC = trueC(raw.temperatureC().orElseThrow());
+        Quality quality = Reading.qualityOf(trueC);
+        return quality == Quality.GOOD
+                ? Reading.good(raw.probe(), raw.atNanos(), trueC, raw.raw())
+                : Reading.bad(raw.probe(), raw.atNanos(), raw.raw(), quality);
+    }
+
+    /** The true temperature in °C for one that it shows. */
+    double trueC(double shownC) {
+        return calibration.map(entry -> entry.correction().trueC(shownC)).orElse(shownC);
+    }
+
+    /** What it shows in °C at a true temperature near boiling. */
+    double shownC(double trueC) {
+        return trueC - (trueC(trueC) - trueC);
+    }
+
+    /** How far it may be off at {@code temperatureC}, in °C, 19 times of 20: by its calibration, its class or neither. */
+    double doubtC(double temperatureC) {
+        double classC = classLimitC(temperatureC);
+        return calibration
+                .map(entry -> entry.correction().half95C(shownC(temperatureC), classC))
+                .orElse(classC);
+    }
+
+    /** The limit in °C of its class; that of K 2, 2.5 °C, if nobody said which (common practice, no source). */
+    double classLimitC(double temperatureC) {
+        return sensorClass.orElse(SensorClass.K_2).limitC(temperatureC);
+    }
+
+    ProbeTrust trust(double temperatureC) {
+        return new ProbeTrust(
+                name, calibration.isPresent() ? OptionalDouble.of(doubtC(temperatureC)) : OptionalDouble.empty());
+    }
+
+    /** Whether that changed anything. */
+    boolean becomes(ProbeState.State newState, String newDetail) {
+        boolean news = newState != state || !newDetail.equals(detail);
+        state = newState;
+        detail = newDetail;
+        return news;
+    }
+
+    boolean becomes(ProbeState.State newState) {
+        return becomes(newState, detail);
+    }
+
+    /** How it is, for others; {@code due} says why it ought to be checked. */
+    ProbeState view(double temperatureC, Optional<String> due) {
+        return new ProbeState(
+                name,
+                place,
+                state,
+                detail,
+                calibration.map(entry -> Calibrated.of(entry, doubtC(temperatureC), classLimitC(temperatureC))),
+                due);
+    }
+}

@@ -1,0 +1,249 @@
+package spoonfall.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spoonfall.cook.CookSettings;
+import spoonfall.cook.WaterBoil;
+import spoonfall.kitchen.Kitchen;
+import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Thermometry;
+import spoonfall.log.CalibrationBook;
+import spoonfall.probe.Probe;
+import spoonfall.probe.ProbeListener;
+import spoonfall.probe.Reading;
+import spoonfall.web.WebServer;
+
+/** The guided check in a real browser, with thermometers that live through a minute at once. */
+final class ThermometerTest {
+    private static Browsers browsers;
+
+    @TempDir
+    Path folder = Path.of("");
+
+    private final Told pan = new Told("pan");
+    private final Told clip = new Told("clip");
+    private @Nullable Kitchen kitchen;
+    private @Nullable WebServer server;
+
+    /** A thermometer that says what it is told to, a second each, at once. */
+    private static final class Told implements Probe {
+        private final String name;
+        private final long startNanos = System.nanoTime();
+        private volatile @Nullable ProbeListener listener;
+        private int atS;
+
+        private Told(String name) {
+            this.name = name;
+        }
+
+        @Override
+        public String name() {
+            return name;
+        }
+
+        @Override
+        public String place() {
+            return "/dev/" + name;
+        }
+
+        @Override
+        public void start(ProbeListener newListener) {
+            listener = newListener;
+        }
+
+        @Override
+        public void close() {
+            listener = null;
+        }
+
+        void say(double temperatureC, int seconds) {
+            ProbeListener hears = listener;
+            for (int i = 0; i < seconds && hears != null; i++) {
+                atS++;
+                double wobble = 0.03 * Math.sin(atS);
+                hears.reading(Reading.good(name, startNanos + atS * 1_000_000_000L, temperatureC + wobble, "x"));
+            }
+        }
+    }
+
+    @BeforeAll
+    static void open() {
+        browsers = Browsers.open();
+    }
+
+    @AfterAll
+    static void close() {
+        browsers.close();
+    }
+
+    @BeforeEach
+    void serve() {
+        KitchenPlan plan =
+                KitchenPlan.live("Hollin Bank", "batch 14", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1);
+        Thermometry thermometry =
+                Thermometry.of(List.of(), new CalibrationBook(folder.resolve("calibrations.json")), Optional.empty());
+        Kitchen started = new Kitchen(plan, clock -> List.of(pan, clip), System::nanoTime, thermometry);
+        kitchen = started;
+        server = new WebServer(started, plan, "127.0.0.1", 0);
+        started.start();
+        server.start();
+    }
+
+    @AfterEach
+    void stop() {
+        if (server != null) {
+            server.close();
+        }
+        if (kitchen != null) {
+            kitchen.close();
+        }
+    }
+
+    private Page page(int width, int height, ColorScheme scheme) {
+        if (server == null) {
+            throw new IllegalStateException("nothing is served");
+        }
+        Page page = browsers.browser()
+                .newContext(new Browser.NewContextOptions()
+                        .setViewportSize(width, height)
+                        .setColorScheme(scheme))
+                .newPage();
+        page.onPageError(error -> {
+            throw new AssertionError(error);
+        });
+        page.navigate("http://localhost:" + server.port() + "/");
+        return page;
+    }
+
+    private static Locator part(Page page, String name) {
+        return page.getByTestId(name);
+    }
+
+    private static Locator quieter(Page page, String does) {
+        return page.locator("[data-does='" + does + "']");
+    }
+
+    private static void isAccessibleAndFits(Page page) {
+        assertThat(new AxeBuilder(page).analyze().getViolations())
+                .as("what axe finds")
+                .isEmpty();
+        Object wider = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
+        assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
+    }
+
+    @Test
+    void aNewCook_isLedFromThePanToTodaysWaterBoilAndBack() {
+        pan.say(80, 5);
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        assertThat(part(page, "trust")).containsText("Never checked in boiling water: it may be off by ±2.5°.");
+        part(page, "to-thermometer").click();
+        assertThat(part(page, "check-state")).isFocused();
+        assertThat(part(page, "climb")).isHidden();
+        part(page, "check-act").click();
+        pan.say(93, 10);
+        assertThat(part(page, "check-state")).hasText("Steady so far; a minute of it is needed.");
+        pan.say(95.4, 130);
+        assertThat(part(page, "check-state")).hasText("It has stood still for a minute, at 95.4 °C.");
+        assertThat(part(page, "check-note")).containsText("It should show 95.8 °C: +0.5°, true to ±0.4°.");
+        assertThat(part(page, "check-picture").locator("svg path")).hasCount(1);
+        assertThat(part(page, "check-act")).hasText("Use it as today’s water boil");
+        part(page, "unit").click();
+        assertThat(part(page, "check-state")).hasText("It has stood still for a minute, at 203.7 °F.");
+        part(page, "unit").click();
+        part(page, "check-act").click();
+        assertThat(part(page, "base-now")).containsText("which was measured at");
+        part(page, "to-pan").click();
+        assertThat(part(page, "to-thermometer")).isFocused();
+        assertThat(part(page, "basis"))
+                .hasText(Pattern.compile(
+                        "Sets 4.4° above boiling water, which was measured at \\d\\d:\\d\\d: 95.4 °C; true to ±0.1°."));
+    }
+
+    @Test
+    void aThermometer_isCorrectedAndThatIsTakenBack_byKeyboardAlone() {
+        pan.say(80, 5);
+        Page page = page(1180, 820, ColorScheme.DARK);
+        part(page, "to-thermometer").focus();
+        page.keyboard().press("Enter");
+        part(page, "check-act").focus();
+        page.keyboard().press("Enter");
+        assertThat(quieter(page, "stop")).isVisible();
+        pan.say(95.4, 70);
+        quieter(page, "correct").focus();
+        page.keyboard().press("Enter");
+        assertThat(part(page, "check-trust")).hasText("Corrected by +0.5°, checked in boiling water today.");
+        quieter(page, "undo").focus();
+        page.keyboard().press("Enter");
+        assertThat(part(page, "check-trust")).containsText("Never checked in boiling water");
+    }
+
+    @Test
+    void whatIsTyped_isTakenOrRefusedInWords() {
+        pan.say(80, 5);
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        part(page, "to-thermometer").click();
+        part(page, "base-how").selectOption("sea-level");
+        part(page, "base-pressure").fill("1016");
+        part(page, "base-elevation").fill("1240m");
+        part(page, "base-keep").click();
+        assertThat(part(page, "base-answer")).containsText("needs a unit");
+        part(page, "base-pressure").fill("1016hPa");
+        part(page, "base-keep").click();
+        assertThat(part(page, "base-answer")).hasText("Kept. The cook goes on by that.");
+        assertThat(part(page, "base-now")).containsText("a report of 1,016 hPa at sea level, at 1,240 m");
+    }
+
+    @Test
+    void aSecondThermometerThatDisagrees_isSeenAndCalls() {
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        for (int i = 0; i < 120; i++) {
+            pan.say(80, 1);
+            clip.say(84, 1);
+        }
+        assertThat(part(page, "other-probes")).hasText("clip: 84.0 °C");
+        assertThat(part(page, "call-title")).containsText("clip");
+        part(page, "to-thermometer").click();
+        // a call takes the top of every view
+        assertThat(part(page, "acknowledge")).isVisible();
+        isAccessibleAndFits(page);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"360,740,LIGHT,100", "390,844,DARK,200", "820,1180,LIGHT,100", "1180,820,DARK,100", "1440,900,LIGHT,200"
+    })
+    void everyStepInEverySize_isAccessibleAndFits(int width, int height, ColorScheme scheme, int textPercent) {
+        pan.say(80, 5);
+        Page page = page(width, height, scheme);
+        part(page, "to-thermometer").click();
+        page.evaluate("percent => { document.documentElement.style.fontSize = percent + '%'; }", textPercent);
+        isAccessibleAndFits(page);
+        part(page, "check-act").click();
+        pan.say(95.4, 20);
+        assertThat(part(page, "check-picture")).isVisible();
+        isAccessibleAndFits(page);
+        pan.say(95.4, 60);
+        assertThat(part(page, "check-act")).hasText("Use it as today’s water boil");
+        isAccessibleAndFits(page);
+        double high = part(page, "check-act").boundingBox().height;
+        assertThat(high).as("the height of the big act").isGreaterThanOrEqualTo(72);
+    }
+}
