@@ -130,7 +130,7 @@ public final class PanEstimator {
     /** The readings of the last minute were hotter than the pan: what was known before holds until they come back. */
     public void doubtTheLastMinute() {
         boolean doubted = away && !Double.isNaN(highSinceT);
-        if (!begun || !doubted && !remembered.restore(lastT, bank)) {
+        if (!begun || !(doubted || remembered.restore(lastT, bank))) {
             return;
         }
         highSinceT = doubted ? highSinceT : lastT;
