@@ -29,7 +29,7 @@ final class WarmUpCommand implements Callable<Integer> {
     public Integer call() throws IOException, InterruptedException {
         Trace trace = SampleTrace.load();
         try (Service service = Service.start(
-                DemoCommand.plan(trace, 2000),
+                DemoCommand.plan(trace, 400),
                 clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),
                 Thermometry.none(),
                 0)) {
