@@ -253,12 +253,13 @@ public final class CookMonitor {
         board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(now), events);
         if (out == Condition.PRESENT || misled()) {
             misledLately = true;
+            forecaster.skip();
             return;
         }
         if (misledLately) {
             misledLately = false;
             senses.restart();
-            forecaster.restart();
+            watches.restart();
             return;
         }
         double knownC = forecaster.temperatureC(t, now.trendC());
@@ -267,7 +268,7 @@ public final class CookMonitor {
         boolean far = misleads && stages.stage() == Stage.ROLLING_BOIL;
         double mostC = far ? settings.windowFromC() : settings.gelPointC();
         Signals known = now.withTrend(early ? Math.min(knownC, mostC - NOT_YET_C) : knownC);
-        if (stages.follow(known)) {
+        if (stages.follow(forecaster.misledUpwards() ? known.withoutPeak() : known)) {
             events.add(new CookEvent.StageEntered(t, stages.stage()));
         }
         probe.follow(stages.stage(), t);

@@ -46,9 +46,9 @@ final class Forecaster {
         estimator.endSecond(signals.t(), follow, boilingForS >= SETTLE_S, signals.stepC());
     }
 
-    /** Forgets the way here. */
-    void restart() {
-        estimator.forget();
+    /** What was read lately tells nothing of the pan. */
+    void skip() {
+        estimator.skip();
     }
 
     /** The forecast at {@code t}; empty when it would be a guess. */
@@ -73,6 +73,11 @@ final class Forecaster {
             return knownC;
         }
         return estimator.misledUpwards() ? Math.min(trendC, knownC) : trendC;
+    }
+
+    /** Whether the readings are hotter than the pan can be. */
+    boolean misledUpwards() {
+        return estimator.misledUpwards();
     }
 
     /** Whether it climbs so much faster than it should that it cannot be trusted to be where it seems. */

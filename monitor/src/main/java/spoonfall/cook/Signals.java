@@ -40,6 +40,11 @@ record Signals(
         return new Signals(t, levelC, otherC, quick, steady, slow, peakC, earlierPeakC, fallC, stepC);
     }
 
+    /** The same without a height to fall from, when that was not the pan's. */
+    Signals withoutPeak() {
+        return new Signals(t, levelC, trendC, quick, steady, slow, levelC, earlierPeakC, fallC, stepC);
+    }
+
     /** How many minutes the slow line covers. */
     double slowMinutes() {
         return coarse(stepC) ? 10 : 3;

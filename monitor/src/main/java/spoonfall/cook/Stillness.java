@@ -18,6 +18,8 @@ final class Stillness {
     private static final double STEPS_OVERDUE = 5;
     private static final double LEAST_OVERDUE_S = 150;
     private static final double SUSPECT_SHARE = 0.4;
+    private static final double GAP_S = 15;
+    private static final double GAP_RUNS = 2;
     private static final double SAME_C = 1e-6;
 
     private final Deque<double[]> runs = new ArrayDeque<>();
@@ -32,6 +34,8 @@ final class Stillness {
         if (valueC.isEmpty()) {
             learntSinceT = t;
             runSinceT = t;
+        } else if (t - lastT > GAP_S && t - lastT > GAP_RUNS * Math.max(1, longestS())) {
+            runSinceT = t; // nothing was heard: that is no standstill
         } else if (Math.abs(temperatureC - valueC.getAsDouble()) > SAME_C) {
             runs.addLast(new double[] {t, t - runSinceT});
             while (runs.getFirst()[0] < t - KEEP_S) {

@@ -19,6 +19,7 @@ final class Watches {
 
     private static final double SCORCH_SETTLE_S = 180;
     private static final double SCORCH_TIMES = 3;
+    private static final double SCORCH_SIGMAS = 1;
     private static final double SCORCH_LEAST_PER_MIN_C = 0.6;
 
     /** A climb of so many of the thermometer's steps a minute is more than one step seen in a short while. */
@@ -35,6 +36,12 @@ final class Watches {
 
     Watches(CookSettings settings) {
         this.settings = settings;
+    }
+
+    /** The readings begin anew, as when the probe is back in the pan. */
+    void restart() {
+        offSinceT = Double.NaN;
+        expected.clear();
     }
 
     /** The test window is open and the gel point not yet reached. */
@@ -83,7 +90,9 @@ final class Watches {
         double oneStepPerMinC = SCORCH_STEPS * signals.stepC();
         double least = Math.max(SCORCH_LEAST_PER_MIN_C, oneStepPerMinC);
         double limit = Math.max(SCORCH_TIMES * reference.getAsDouble(), least);
-        Condition tooFast = Condition.above(Signals.perMinute(signals.quick().get()), limit, limit / 2);
+        RobustLine quick = signals.quick().get();
+        double surelyPerMinC = Signals.perMinute(quick) - SCORCH_SIGMAS * 60 * quick.slopeError();
+        Condition tooFast = Condition.above(surelyPerMinC, limit, limit / 2);
         // After a stir the reading climbs as fast, but only back to where it was.
         boolean newHeights = signals.levelC() > signals.earlierPeakC() + reference.getAsDouble() + NEW_HEIGHTS_C;
         return tooFast == Condition.PRESENT && !newHeights ? Condition.UNDECIDED : tooFast;

@@ -111,6 +111,11 @@ public final class PanEstimator {
         }
     }
 
+    /** What was read lately tells nothing of the pan, which boils on: what is known of it is kept. */
+    public void skip() {
+        points.clear();
+    }
+
     /** Forgets the way here. */
     public void forget() {
         stall.begin();
@@ -244,7 +249,7 @@ public final class PanEstimator {
     private void followStall(double t, double riseC) {
         double lowForS = Double.isNaN(lowSinceT) ? 0 : Math.max(0.1, t - lowSinceT);
         boolean stood = stall.still();
-        stall.point(t, riseC, bank.riseC(), bank.climbPerMinC(), noise.variance(stepC), lowForS);
+        stall.point(t, riseC, bank.riseC(), bank.climbPerMinC(), noise.variance(stepC), stepC, lowForS);
         if (stood && !stall.still() && !stall.fell()) {
             bank.goOn(riseC, noise.variance(stepC), stall.climbBefore());
             resume();

@@ -24,7 +24,14 @@ final class StallWatch {
     private static final double LEVEL_S = 600;
     private static final double DROP_C = 0.25;
     private static final double DROP_SIGMAS = 2.5;
-    private static final double RECOVERS_PER_MIN_C = 0.25;
+    private static final double COOLS_PER_MIN_C = -0.1;
+
+    /** A pan that thin hardly climbs, and may be simmering its fruit before the sugar goes in. */
+    private static final double THIN_C = 0.8;
+
+    /** A thermometer must have had so many steps to take before its silence says something. */
+    private static final double STEPS_TO_SEE = 2.5;
+
     private static final int POINTS = 160;
     private static final int SNAPSHOTS = 48;
 
@@ -89,9 +96,11 @@ final class StallWatch {
      * @param knownC the rise that the pan should show
      * @param climbPerMinC how fast it should be climbing
      * @param variance of one point, in °C²
+     * @param stepC the thermometer's step
      * @param lowForS how long the readings have been far below what they should be; 0 if they are not
      */
-    void point(double t, double riseC, double knownC, double climbPerMinC, double variance, double lowForS) {
+    void point(
+            double t, double riseC, double knownC, double climbPerMinC, double variance, double stepC, double lowForS) {
         times[points % POINTS] = t;
         rises[points % POINTS] = riseC;
         points++;
@@ -99,7 +108,7 @@ final class StallWatch {
             seeWhetherItClimbs(t, riseC, variance, lowForS);
             return;
         }
-        if (lowForS >= FALLING_S && recentSlope(t, 35) < RECOVERS_PER_MIN_C) {
+        if (lowForS >= FALLING_S && recentSlope(t, 35) < COOLS_PER_MIN_C) {
             stop(riseC, climbPerMinC, true);
             return;
         }
