@@ -23,6 +23,8 @@ public final class PanEstimator {
     private static final double LOW_SIGMAS = 3.5;
     private static final double HIGH_SIGMAS = 4;
     private static final double BACK_SIGMAS = 3;
+    private static final double NEAR_C = 0.12;
+    private static final double NEAR_SIGMAS = 1.3;
     private static final double FALLS_PER_MIN_C = -0.15;
     private static final double RISES_PER_MIN_C = 0.6;
     private static final double IMPOSSIBLE_PER_MIN_C = 0.5;
@@ -258,7 +260,9 @@ public final class PanEstimator {
 
     private void whileAway(double t, double riseC, double off, double sigma) {
         boolean low = !Double.isNaN(lowSinceT);
-        boolean near = Math.abs(off) < Math.max(LOW_GATE_C, BACK_SIGMAS * sigma);
+        // From below it comes back with the boil; from above it creeps back, and is not back before it is there.
+        double gateC = low ? Math.max(LOW_GATE_C, BACK_SIGMAS * sigma) : Math.max(NEAR_C, NEAR_SIGMAS * sigma);
+        boolean near = Math.abs(off) < gateC;
         back = near ? back + 1 : 0;
         double awayS = t - sinceAway();
         if (back >= 2) {

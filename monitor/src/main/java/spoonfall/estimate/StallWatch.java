@@ -15,6 +15,8 @@ final class StallWatch {
     private static final double LEAST_SIGNAL = 3.6;
     private static final double AGAIN_PART = 0.5;
     private static final double AGAIN_S = 75;
+    private static final double FAR_C = 0.35;
+    private static final double FAR_SIGMAS = 4;
     private static final double FALLING_S = 85;
 
     /** No pan is steadier than that, however fine its thermometer: burners cycle, and cooks stir. */
@@ -202,7 +204,8 @@ final class StallWatch {
         double climbs = recentSlope(t, AGAIN_S);
         double sigma = Math.sqrt(variance);
         boolean risen = riseC - stillC > Math.max(0.15, 3 * sigma) || (lowForS == 0 && falling);
-        if (risen && climbs >= AGAIN_PART * climbBefore) {
+        boolean risenFar = !falling && riseC - stillC > Math.max(FAR_C, FAR_SIGMAS * sigma);
+        if (risenFar || (risen && climbs >= AGAIN_PART * climbBefore)) {
             still = false;
         }
     }
