@@ -116,6 +116,7 @@ public final class PanEstimator {
     /** What was read lately tells nothing of the pan, which boils on: what is known of it is kept. */
     public void skip() {
         points.clear();
+        stall.begin();
     }
 
     /** Forgets the way here. */
