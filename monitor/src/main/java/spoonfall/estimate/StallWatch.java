@@ -121,9 +121,13 @@ final class StallWatch {
         } else if (!level) {
             return; // it cools, or something cold went in: that is another matter
         }
+        if (knownC < THIN_C) {
+            return;
+        }
         for (double ageS : AGES_S) {
             int snapshot = olderThan(t - ageS);
             if (snapshot >= 0
+                    && snapshotClimb[snapshot] * (t - snapshotT[snapshot]) / 60 >= STEPS_TO_SEE * stepC
                     && snapshotT[snapshot] - followedSinceT >= KNOWN_S
                     && riseC >= snapshotC[snapshot] - dropC(snapshotVariance[snapshot])
                     && standsStill(snapshot)) {
