@@ -13,7 +13,7 @@ final class Stillness {
     private static final double LEAST_RUN_S = 75;
     private static final double TIMES_THE_LONGEST = 4;
     private static final double KEEP_S = 600;
-    private static final double LEARN_S = 150;
+    private static final double LEARN_S = 240;
     private static final int LEAST_RUNS = 12;
     private static final double STEPS_OVERDUE = 5;
     private static final double LEAST_OVERDUE_S = 150;
