@@ -25,6 +25,9 @@ final class Watches {
     /** A climb of so many of the thermometer's steps a minute is more than one step seen in a short while. */
     private static final double SCORCH_STEPS = 4;
 
+    /** Over two minutes, a coarse one: fewer steps a minute tell as much. */
+    private static final double COARSE_SCORCH_STEPS = 1.6;
+
     private static final double NEW_HEIGHTS_C = 0.3;
     private static final double REFERENCE_DELAY_S = 60;
 
@@ -87,11 +90,13 @@ final class Watches {
         if (reference.isEmpty() || signals.quick().isEmpty() || signals.slow().isEmpty()) {
             return Condition.UNDECIDED;
         }
-        double oneStepPerMinC = SCORCH_STEPS * signals.stepC();
-        double least = Math.max(SCORCH_LEAST_PER_MIN_C, oneStepPerMinC);
+        boolean coarse = Signals.coarse(signals.stepC());
+        RobustLine line = (coarse ? signals.steady() : signals.quick())
+                .orElse(signals.quick().get());
+        double stepsPerMinC = (coarse ? COARSE_SCORCH_STEPS : SCORCH_STEPS) * signals.stepC();
+        double least = Math.max(SCORCH_LEAST_PER_MIN_C, stepsPerMinC);
         double limit = Math.max(SCORCH_TIMES * reference.getAsDouble(), least);
-        RobustLine quick = signals.quick().get();
-        double surelyPerMinC = Signals.perMinute(quick) - SCORCH_SIGMAS * 60 * quick.slopeError();
+        double surelyPerMinC = Signals.perMinute(line) - SCORCH_SIGMAS * 60 * line.slopeError();
         Condition tooFast = Condition.above(surelyPerMinC, limit, limit / 2);
         // After a stir the reading climbs as fast, but only back to where it was.
         boolean newHeights = signals.levelC() > signals.earlierPeakC() + reference.getAsDouble() + NEW_HEIGHTS_C;
