@@ -20,7 +20,7 @@ final class StallWatch {
     private static final double FALLING_S = 85;
 
     /** No pan is steadier than that, however fine its thermometer: burners cycle, and cooks stir. */
-    private static final double UNSTEADY_C = 0.09;
+    private static final double UNSTEADY_C = 0.08;
 
     private static final double BEFORE_S = 60;
     private static final double LEVEL_S = 600;
@@ -145,7 +145,7 @@ final class StallWatch {
             snapshotT[snapshots % SNAPSHOTS] = t;
             snapshotC[snapshots % SNAPSHOTS] = knownC;
             snapshotClimb[snapshots % SNAPSHOTS] = climbPerMinC;
-            snapshotVariance[snapshots % SNAPSHOTS] = Math.max(variance, UNSTEADY_C * UNSTEADY_C);
+            snapshotVariance[snapshots % SNAPSHOTS] = Math.max(0.65 * variance, UNSTEADY_C * UNSTEADY_C);
             snapshots++;
         }
     }
