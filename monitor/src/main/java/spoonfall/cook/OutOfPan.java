@@ -19,6 +19,11 @@ final class OutOfPan {
     private static final double STAYS_S = 45;
     private static final double LOOKS_FOR_S = 120;
     private static final double BEGUN_C = 0.5;
+
+    /** Less than that below a peak that slowly sags, and nothing needs to be looked at. */
+    private static final double ROUGH_FALL_C = 2;
+
+    private static final double SAGS_PER_S_C = 0.05;
     private static final double RECOVERS_C = 0.7;
     private static final double BACK_WITHIN_C = 2;
     private static final double BOILS_ABOVE_C = 0.2;
@@ -29,6 +34,9 @@ final class OutOfPan {
     private OptionalDouble beforeC = OptionalDouble.empty();
     private double fellT = Double.NaN;
     private double fellFromC;
+    private double roughPeakC = Double.NEGATIVE_INFINITY;
+    private double lastC;
+    private double lastT;
 
     OutOfPan(double waterBoilC) {
         this.waterBoilC = waterBoilC;
@@ -37,17 +45,18 @@ final class OutOfPan {
     /** Takes a reading. */
     void accept(double t, double temperatureC) {
         values.add(t, temperatureC);
-    }
-
-    /** Forgets the way here. */
-    void restart() {
-        values.clear();
-        beforeC = OptionalDouble.empty();
-        fellT = Double.NaN;
+        double sagsC = SAGS_PER_S_C * Math.max(0, t - lastT);
+        roughPeakC = Math.max(temperatureC, roughPeakC - sagsC);
+        lastC = temperatureC;
+        lastT = t;
     }
 
     /** Whether the probe is out at {@code t}. */
     Condition judge(double t, Stage stage, Signals signals) {
+        boolean nothingFell = beforeC.isEmpty() && Double.isNaN(fellT) && roughPeakC - lastC < ROUGH_FALL_C;
+        if (nothingFell) {
+            return Condition.ABSENT;
+        }
         OptionalDouble now = values.middleBetween(t - 2.5, t);
         if (now.isEmpty()) {
             return beforeC.isPresent() ? Condition.UNDECIDED : Condition.ABSENT;

@@ -1,6 +1,5 @@
 package spoonfall.cook;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -58,10 +57,49 @@ record RobustLine(double slope, double atEnd, double endX, double scatter, doubl
         return Optional.of(new RobustLine(slope, atEnd, endX, scatter, scatter / Math.sqrt(spread)));
     }
 
-    /** The middle of the first {@code count} values, which are put in order. */
+    /** The middle of the first {@code count} values, which are moved about. */
     static double median(double[] values, int count) {
-        Arrays.sort(values, 0, count);
         int middle = count / 2;
-        return count % 2 == 1 ? values[middle] : (values[middle - 1] + values[middle]) / 2;
+        double upper = select(values, count, middle);
+        if (count % 2 == 1) {
+            return upper;
+        }
+        double lower = values[0];
+        for (int i = 1; i < middle; i++) {
+            lower = Math.max(lower, values[i]);
+        }
+        return (lower + upper) / 2;
+    }
+
+    /** The value that would stand at {@code place} if they were in order; no larger ones stand before it (Hoare 1961). */
+    private static double select(double[] values, int count, int place) {
+        int from = 0;
+        int to = count - 1;
+        while (from < to) {
+            double pivot = values[(from + to) >>> 1];
+            int i = from;
+            int j = to;
+            while (i <= j) {
+                while (values[i] < pivot) {
+                    i++;
+                }
+                while (values[j] > pivot) {
+                    j--;
+                }
+                if (i <= j) {
+                    double swapped = values[i];
+                    values[i++] = values[j];
+                    values[j--] = swapped;
+                }
+            }
+            if (place <= j) {
+                to = j;
+            } else if (place >= i) {
+                from = i;
+            } else {
+                return values[place];
+            }
+        }
+        return values[place];
     }
 }

@@ -14,8 +14,6 @@ final class Senses {
     private static final double POINT_EVERY_S = 5;
     private static final double QUICK_S = 45;
     private static final double STEADY_S = 120;
-    private static final double SLOW_S = 180;
-    private static final double COARSE_SLOW_S = 600;
     private static final double LEAST_STEP_C = 0.004;
     private static final double PEAK_S = 600;
     private static final double FALL_S = 20;
@@ -32,7 +30,6 @@ final class Senses {
     private double stepC = 1;
     private Optional<RobustLine> quick = Optional.empty();
     private Optional<RobustLine> steady = Optional.empty();
-    private Optional<RobustLine> slow = Optional.empty();
 
     /** Takes a good reading of the second that is running. */
     void accept(double temperatureC) {
@@ -53,7 +50,6 @@ final class Senses {
         seconds.clear();
         quick = Optional.empty();
         steady = Optional.empty();
-        slow = Optional.empty();
     }
 
     /** Ends the second before {@code t}; empty while nothing was ever read. */
@@ -73,13 +69,11 @@ final class Senses {
             points.add(t, levelC);
             quick = points.lineSince(t - QUICK_S, t);
             steady = points.lineSince(t - STEADY_S, t);
-            slow = points.lineSince(t - (Signals.coarse(stepC) ? COARSE_SLOW_S : SLOW_S), t);
         }
         double peakC = Math.max(points.highestSince(t - PEAK_S).orElse(levelC), levelC);
         double earlierPeakC = points.highestBetween(t - PEAK_S, t - QUICK_S).orElse(peakC);
         double fallC = Math.max(0, points.highestSince(t - FALL_S).orElse(levelC) - levelC);
-        return Optional.of(
-                new Signals(t, levelC, trendC(t, levelC), quick, steady, slow, peakC, earlierPeakC, fallC, stepC));
+        return Optional.of(new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, fallC, stepC));
     }
 
     private double trendC(double t, double levelC) {

@@ -10,7 +10,6 @@ import java.util.Optional;
  * @param trendC the end of a line through the last two minutes, or the level when the pan just jumped, in °C
  * @param quick line through the last 45 s; slopes are °C per second
  * @param steady line through the last two minutes
- * @param slow line through the last three minutes, or ten when the thermometer is coarse
  * @param peakC highest level of the last ten minutes, in °C
  * @param earlierPeakC the same without the last 45 s, in °C
  * @param fallC how far the level fell within the last 20 s, in °C; 0 when it did not
@@ -22,7 +21,6 @@ record Signals(
         double trendC,
         Optional<RobustLine> quick,
         Optional<RobustLine> steady,
-        Optional<RobustLine> slow,
         double peakC,
         double earlierPeakC,
         double fallC,
@@ -37,22 +35,12 @@ record Signals(
 
     /** The same with another trend, from one who knows more. */
     Signals withTrend(double otherC) {
-        return new Signals(t, levelC, otherC, quick, steady, slow, peakC, earlierPeakC, fallC, stepC);
+        return new Signals(t, levelC, otherC, quick, steady, peakC, earlierPeakC, fallC, stepC);
     }
 
     /** The same without a height to fall from, when that was not the pan's. */
     Signals withoutPeak() {
-        return new Signals(t, levelC, trendC, quick, steady, slow, levelC, earlierPeakC, fallC, stepC);
-    }
-
-    /** How many minutes the slow line covers. */
-    double slowMinutes() {
-        return coarse(stepC) ? 10 : 3;
-    }
-
-    /** How many of its steps a thermometer must climb before that can be told from standing still. */
-    double stepsToSee() {
-        return coarse(stepC) ? 3 : 1;
+        return new Signals(t, levelC, trendC, quick, steady, levelC, earlierPeakC, fallC, stepC);
     }
 
     /** The slope of a line in °C per minute. */

@@ -22,7 +22,8 @@ final class Stillness {
     private static final double GAP_RUNS = 2;
     private static final double SAME_C = 1e-6;
 
-    private final Deque<double[]> runs = new ArrayDeque<>();
+    private final Deque<double[]> longer = new ArrayDeque<>();
+    private int runs;
     private OptionalDouble valueC = OptionalDouble.empty();
     private double runSinceT;
     private double lastT;
@@ -37,14 +38,23 @@ final class Stillness {
         } else if (t - lastT > GAP_S && t - lastT > GAP_RUNS * Math.max(1, longestS())) {
             runSinceT = t; // nothing was heard: that is no standstill
         } else if (Math.abs(temperatureC - valueC.getAsDouble()) > SAME_C) {
-            runs.addLast(new double[] {t, t - runSinceT});
-            while (runs.getFirst()[0] < t - KEEP_S) {
-                runs.removeFirst();
-            }
+            endRun(t, t - runSinceT);
             runSinceT = t;
         }
         valueC = OptionalDouble.of(temperatureC);
         lastT = t;
+    }
+
+    /** Keeps the runs that are longer than all later ones: the first of them is the longest. */
+    private void endRun(double t, double lengthS) {
+        while (!longer.isEmpty() && longer.getLast()[1] <= lengthS) {
+            longer.removeLast();
+        }
+        longer.addLast(new double[] {t, lengthS});
+        while (longer.getFirst()[0] < t - KEEP_S) {
+            longer.removeFirst();
+        }
+        runs++;
     }
 
     /**
@@ -54,7 +64,8 @@ final class Stillness {
      */
     void newRegime(double t, boolean isBoiling) {
         boiling = isBoiling;
-        runs.clear();
+        longer.clear();
+        runs = 0;
         learntSinceT = t;
     }
 
@@ -83,14 +94,10 @@ final class Stillness {
     }
 
     private boolean learnt() {
-        return boiling && runs.size() >= LEAST_RUNS && runSinceT - learntSinceT >= LEARN_S;
+        return boiling && runs >= LEAST_RUNS && runSinceT - learntSinceT >= LEARN_S;
     }
 
     private double longestS() {
-        double longest = 0;
-        for (double[] run : runs) {
-            longest = Math.max(longest, run[1]);
-        }
-        return longest;
+        return longer.isEmpty() ? 0 : longer.getFirst()[1];
     }
 }

@@ -87,7 +87,7 @@ final class Watches {
         }
         OptionalDouble reference = expected.valueAt(t - REFERENCE_DELAY_S);
         forecaster.expectedPerMinC(riseC).ifPresent(perMinC -> expected.add(t, perMinC));
-        if (reference.isEmpty() || signals.quick().isEmpty() || signals.slow().isEmpty()) {
+        if (reference.isEmpty() || signals.quick().isEmpty() || signals.steady().isEmpty()) {
             return Condition.UNDECIDED;
         }
         boolean coarse = Signals.coarse(signals.stepC());

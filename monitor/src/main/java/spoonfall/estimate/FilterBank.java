@@ -24,6 +24,9 @@ final class FilterBank {
     private final double[] next = new double[MODES];
     private final double[][] share = new double[MODES][MODES];
     private final Inverting inverting;
+    private boolean stale = true;
+    private double riseC;
+    private double climbPerMinC;
 
     FilterBank(SyrupCurve curve) {
         inverting = new Inverting(curve);
@@ -34,6 +37,7 @@ final class FilterBank {
     }
 
     void begin(double[] guesses, double[] doubts) {
+        stale = true;
         for (PanFilter filter : filters) {
             filter.begin(guesses, doubts);
         }
@@ -44,6 +48,7 @@ final class FilterBank {
     }
 
     void copyFrom(FilterBank other) {
+        stale = true;
         for (int i = 0; i < MODES; i++) {
             filters[i].copyFrom(other.filters[i]);
             weights[i] = other.weights[i];
@@ -65,6 +70,7 @@ final class FilterBank {
 
     /** Lets time pass. */
     void predict(double minutes) {
+        stale = true;
         mix(minutes);
         double v = Math.max(LEAST_V, v());
         double growth = inverting.growth(u());
@@ -85,15 +91,16 @@ final class FilterBank {
     }
 
     /** Takes a reading of that variance; one that is far off counts for less, above all below: a stir cools the tip. */
-    void update(double riseC, double variance) {
+    void update(double readC, double variance) {
+        stale = true;
         double best = Double.NEGATIVE_INFINITY;
         for (int j = 0; j < MODES; j++) {
             PanFilter filter = filters[j];
-            filter.look(riseC, variance);
+            filter.look(readC, variance);
             double off = filter.innovationC() / Math.sqrt(filter.innovationVariance());
             double limit = off > 0 ? TOO_HIGH : TOO_LOW;
             if (Math.abs(off) > limit) {
-                filter.look(riseC, variance * off * off / (limit * limit));
+                filter.look(readC, variance * off * off / (limit * limit));
             }
             double s = filter.innovationVariance();
             double log = -0.5 * (filter.innovationC() * filter.innovationC() / s + Math.log(s));
@@ -124,9 +131,10 @@ final class FilterBank {
     }
 
     /** Begins again at another rise with the same heat, as after water was added. */
-    void reanchor(double riseC, double variance) {
+    void reanchor(double atC, double variance) {
+        stale = true;
         for (PanFilter filter : filters) {
-            filter.reanchor(riseC, variance);
+            filter.reanchor(atC, variance);
         }
         weights[0] = 0.4;
         weights[1] = 0.3;
@@ -134,11 +142,12 @@ final class FilterBank {
     }
 
     /** Goes on after a standstill at another rise, climbing again as it did before. */
-    void goOn(double riseC, double variance, double climbPerMinC) {
-        reanchor(riseC, variance);
+    void goOn(double atC, double variance, double climbsPerMinC) {
+        reanchor(atC, variance);
         for (PanFilter filter : filters) {
-            filter.climbAt(climbPerMinC);
+            filter.climbAt(climbsPerMinC);
         }
+        stale = true;
     }
 
     double u() {
@@ -149,20 +158,30 @@ final class FilterBank {
         return mean(1);
     }
 
+    /** The rise that a reading should show. */
     double riseC() {
-        double sum = 0;
-        for (int i = 0; i < MODES; i++) {
-            sum += weights[i] * filters[i].riseC();
+        if (stale) {
+            refresh();
         }
-        return sum;
+        return riseC;
     }
 
+    /** How fast that climbs, in °C a minute. */
     double climbPerMinC() {
-        double sum = 0;
-        for (int i = 0; i < MODES; i++) {
-            sum += weights[i] * filters[i].climbPerMinC();
+        if (stale) {
+            refresh();
         }
-        return sum;
+        return climbPerMinC;
+    }
+
+    private void refresh() {
+        riseC = 0;
+        climbPerMinC = 0;
+        for (int i = 0; i < MODES; i++) {
+            riseC += weights[i] * filters[i].riseC();
+            climbPerMinC += weights[i] * filters[i].climbPerMinC();
+        }
+        stale = false;
     }
 
     private double mean(int part) {
