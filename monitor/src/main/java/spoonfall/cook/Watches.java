@@ -31,6 +31,8 @@ final class Watches {
 
     private final CookSettings settings;
     private double offSinceT = Double.NaN;
+    private double climbsPerMinC;
+    private double allowedPerMinC;
     private final Track expected = new Track(REFERENCE_S);
 
     Watches(CookSettings settings) {
@@ -46,25 +48,30 @@ final class Watches {
         return near ? Condition.UNDECIDED : Condition.ABSENT;
     }
 
-    /** It has stopped climbing, or cools, short of the test window. */
-    Condition stalled(Stages stages, Signals signals, Forecaster forecaster) {
+    /** Whether the pan stands off the heat for a set test. To be asked once a second, before {@link #stalled}. */
+    boolean setTest(Stages stages, Signals signals, Forecaster forecaster) {
         Stage stage = stages.stage();
         if (stage != Stage.OFF_THE_HEAT) {
             offSinceT = Double.NaN;
-        } else if (Double.isNaN(offSinceT)) {
+            boolean cools = signals.fallingFasterThan(TESTING_PER_MIN_C) || forecaster.cools();
+            return stage.boiling() && !stage.atOrPastGelPoint() && stages.reachedWindow() && cools;
+        }
+        if (Double.isNaN(offSinceT)) {
             offSinceT = signals.t();
         }
+        return stages.reachedWindow() || (signals.t() - offSinceT < SET_TEST_S && !forecaster.still());
+    }
+
+    /** It has stopped climbing, or cools, short of the test window. */
+    Condition stalled(Stages stages, boolean setTest, Forecaster forecaster) {
+        Stage stage = stages.stage();
         if (stage == Stage.OFF_THE_HEAT) {
-            boolean tested = signals.t() - offSinceT < SET_TEST_S && !forecaster.still();
-            return stages.reachedWindow() ? Condition.ABSENT : tested ? Condition.UNDECIDED : Condition.PRESENT;
+            return stages.reachedWindow() ? Condition.ABSENT : setTest ? Condition.UNDECIDED : Condition.PRESENT;
         }
         if (!stage.boiling() || stage.atOrPastGelPoint()) {
             return Condition.ABSENT;
         }
-        if (stages.reachedWindow() && (signals.fallingFasterThan(TESTING_PER_MIN_C) || forecaster.cools())) {
-            return Condition.UNDECIDED;
-        }
-        return Condition.when(forecaster.still());
+        return setTest ? Condition.UNDECIDED : Condition.when(forecaster.still());
     }
 
     /** It climbs to new heights faster than water could be leaving. */
@@ -83,9 +90,16 @@ final class Watches {
         double oneStepPerMinC = SCORCH_STEPS * signals.stepC();
         double least = Math.max(SCORCH_LEAST_PER_MIN_C, oneStepPerMinC);
         double limit = Math.max(SCORCH_TIMES * reference.getAsDouble(), least);
-        Condition tooFast = Condition.above(Signals.perMinute(signals.quick().get()), limit, limit / 2);
+        climbsPerMinC = Signals.perMinute(signals.quick().get());
+        allowedPerMinC = reference.getAsDouble();
+        Condition tooFast = Condition.above(climbsPerMinC, limit, limit / 2);
         // After a stir the reading climbs as fast, but only back to where it was.
         boolean newHeights = signals.levelC() > signals.earlierPeakC() + reference.getAsDouble() + NEW_HEIGHTS_C;
         return tooFast == Condition.PRESENT && !newHeights ? Condition.UNDECIDED : tooFast;
+    }
+
+    /** What to say of the climb that was judged last. */
+    AlarmText scorchText() {
+        return AlarmText.scorchRisk(climbsPerMinC, allowedPerMinC);
     }
 }
