@@ -63,6 +63,19 @@ test('alarms call until acknowledged, then stand, then go', () => {
   assert.deepEqual(store.standing(state), []);
 });
 
+test('what is put aside neither calls nor stands, and what is suppressed is not there', () => {
+  const shelved = { ...alarm('stalled', 'shelved', 'medium'), shelvedUntilT: 600 };
+  const sooner = { ...alarm('probe-stuck', 'shelved', 'medium'), shelvedUntilT: 300 };
+  let state = started({ alarms: [shelved, sooner] });
+  assert.deepEqual(store.calls(state), []);
+  assert.deepEqual(store.standing(state), []);
+  assert.deepEqual(store.aside(state).map((a) => a.alarm), ['probe-stuck', 'stalled']);
+  state = store.receive(state, { type: 'alarm', seq: 6, change: 'unshelved', alarm: alarm('stalled', 'unacknowledged', 'medium') });
+  assert.deepEqual(store.calls(state).map((a) => a.alarm), ['stalled']);
+  state = store.receive(state, { type: 'alarm', seq: 7, change: 'suppressed', alarm: alarm('stalled', 'suppressed', 'medium') });
+  assert.deepEqual([...store.calls(state), ...store.standing(state)], []);
+});
+
 test('what came and went while the page was away is told, and only that', () => {
   const events = [
     { type: 'alarm', seq: 4, change: 'raised', alarm: alarm('stalled', 'unacknowledged') },

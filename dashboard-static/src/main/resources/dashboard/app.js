@@ -7,9 +7,12 @@ import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './
 import { mountSound } from './sound.js';
 import { mountThermometer } from './thermometer.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
-import { calls, connection, empty, forgetMissed, isLive, receive, standing } from './store.js';
+import { aside, calls, connection, empty, forgetMissed, isLive, receive, standing } from './store.js';
 
 const part = (name) => document.querySelector(`[data-testid="${name}"]`);
+
+/** "Not now" puts a call aside for so long. */
+const MINUTES_ASIDE = 5;
 
 let state = empty();
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
@@ -19,8 +22,8 @@ const updateSentence = mountSentence(part('sentence'), part('sentence-state'), p
 const updateHeat = mountHeat(part('temperature'), part('rise'));
 const updateHeader = mountHeader({ kitchen: part('kitchen'), batch: part('batch'), probe: part('probe'), basis: part('basis') });
 const updateComingUp = mountComingUp(part('coming-up'), part('nothing-yet'));
-const updateCall = mountCall(part('call'), acknowledge);
-const updateOthers = mountOthers(part('others'), acknowledge, () => change(forgetMissed(state)));
+const updateCall = mountCall(part('call'), acknowledge, putAside);
+const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forgetMissed: () => change(forgetMissed(state)) });
 const updateClimb = mountClimb(part('climb'), part('below'));
 const updateSound = mountSound(part('sound'));
 const updateThermometer = mountThermometer(part('thermometer'), ask);
@@ -52,7 +55,7 @@ function draw() {
   updateHeader(state, unit);
   updateComingUp(state);
   updateCall(calling, unit, at);
-  updateOthers(standing(state), state.missed, unit, at);
+  updateOthers({ standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
   const checking = location.hash === '#thermometer';
   showView(checking);
   if (checking) {
@@ -105,9 +108,17 @@ async function acknowledge(id) {
   await post(`api/alarms/${encodeURIComponent(id)}/acknowledge`);
 }
 
-async function post(path) {
+async function putAside(id) {
+  await post(`api/alarms/${encodeURIComponent(id)}/shelve`, { minutes: MINUTES_ASIDE });
+}
+
+async function takeBack(id) {
+  await post(`api/alarms/${encodeURIComponent(id)}/unshelve`);
+}
+
+async function post(path, body) {
   try {
-    await fetch(path, { method: 'POST' });
+    await fetch(path, { method: 'POST', body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
   } catch {
     change(connection(state, 'lost')); // the live channel finds out whether it is back
   }

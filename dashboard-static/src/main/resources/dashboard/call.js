@@ -1,9 +1,12 @@
 // Calls: the one that needs the cook takes the top of the page; the others are quiet lines.
 
-import { fill } from './words.js';
+import { clock, fill } from './words.js';
 
-/** Returns update(calls, unit, startedAtMs). @param {(id: string) => void} acknowledge */
-export function mountCall(section, acknowledge) {
+/**
+ * Returns update(calls, unit, startedAtMs). What must be acted upon within seconds cannot be put aside here.
+ * @param {(id: string) => void} acknowledge @param {(id: string) => void} putAside
+ */
+export function mountCall(section, acknowledge, putAside) {
   const title = document.createElement('h1');
   title.dataset.testid = 'call-title';
   const act = document.createElement('p');
@@ -12,7 +15,14 @@ export function mountCall(section, acknowledge) {
   button.type = 'button';
   button.dataset.testid = 'acknowledge';
   button.textContent = 'On my way';
+  const later = document.createElement('button');
+  later.type = 'button';
+  later.className = 'later';
+  later.dataset.testid = 'not-now';
+  later.textContent = 'Not now';
+  later.title = 'Asks again in five minutes';
   let shownId = '';
+  later.addEventListener('click', () => putAside(shownId));
   button.addEventListener('click', () => acknowledge(shownId));
 
   return function update(calls, unit, startedAtMs) {
@@ -26,7 +36,7 @@ export function mountCall(section, acknowledge) {
     if (shownId !== call.id) {
       shownId = call.id;
       section.hidden = false;
-      section.replaceChildren(title, act, button);
+      section.replaceChildren(title, act, button, ...(call.priority === 'high' ? [] : [later]));
       if (document.activeElement === document.body) {
         button.focus({ preventScroll: true });
       }
@@ -36,12 +46,15 @@ export function mountCall(section, acknowledge) {
   };
 }
 
-/** Quiet lines for what stands without calling, and for what was missed. Returns update(standing, missed, …). */
-export function mountOthers(element, acknowledge, forgetMissed) {
+/**
+ * Quiet lines for what stands without calling, what was put aside and what was missed. Returns update(lines, unit,
+ * startedAtMs), where lines are { standing, aside, missed }.
+ */
+export function mountOthers(element, { acknowledge, takeBack, forgetMissed }) {
   let shown = '';
 
-  return function update(standing, missed, unit, startedAtMs) {
-    const key = JSON.stringify([standing, missed.map((alarm) => alarm.id), unit]);
+  return function update({ standing, aside, missed }, unit, startedAtMs) {
+    const key = JSON.stringify([standing, aside, missed.map((alarm) => alarm.id), unit, startedAtMs]);
     if (key === shown) {
       return;
     }
@@ -51,11 +64,19 @@ export function mountOthers(element, acknowledge, forgetMissed) {
         ? line(`${fill(alarm.title, unit, startedAtMs)} You know.`)
         : line(`Over, unseen: ${fill(alarm.title, unit, startedAtMs)}`, 'Seen', () => acknowledge(alarm.id)),
     );
+    for (const alarm of aside) {
+      lines.push(line(asideWords(alarm, unit, startedAtMs), 'Take back', () => takeBack(alarm.id)));
+    }
     for (const alarm of missed) {
       lines.push(line(`While this page was away: ${fill(alarm.title, unit, startedAtMs)}`, 'Seen', forgetMissed));
     }
     element.replaceChildren(...lines);
   };
+}
+
+/** Such as "Put aside until 15:20: No water has left for 3 minutes." */
+export function asideWords(alarm, unit, startedAtMs) {
+  return `Put aside until ${clock(alarm.shelvedUntilT, startedAtMs)}: ${fill(alarm.title, unit, startedAtMs)}`;
 }
 
 function line(words, action, act) {

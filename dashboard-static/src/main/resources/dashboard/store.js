@@ -52,6 +52,11 @@ export function standing(state) {
   return sorted(state.alarms.filter((alarm) => alarm.state === 'acknowledged' || alarm.state === 'returned'));
 }
 
+/** Those that the cook put aside, the first to come back first. */
+export function aside(state) {
+  return state.alarms.filter((alarm) => alarm.state === 'shelved').sort((a, b) => a.shelvedUntilT - b.shelvedUntilT);
+}
+
 /** Whether what is shown of the pan is live. */
 export function isLive(state) {
   return state.connection === 'live' && Boolean(state.status?.fresh);
@@ -107,7 +112,7 @@ function thinned(points) {
 
 function withAlarm(alarms, alarm) {
   const others = alarms.filter((other) => other.alarm !== alarm.alarm);
-  return alarm.state === 'normal' ? others : [...others, alarm];
+  return alarm.state === 'normal' || alarm.state === 'suppressed' ? others : [...others, alarm];
 }
 
 function sorted(alarms) {

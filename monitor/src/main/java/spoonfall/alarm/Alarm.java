@@ -1,16 +1,29 @@
 package spoonfall.alarm;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One alarm and its life cycle. Times are seconds on the caller's scale and must not run backwards.
  *
+ * <p>Shelving and suppression lie over the rest: beneath them the condition is followed as ever, so that the alarm
+ * comes out in the state that its condition then has. A suppressed alarm may be shelved as well; suppression is on top.
+ *
  * <p>Not safe for use by several threads.
  */
 public final class Alarm {
+    /** Longest time in seconds for which an alarm may be shelved: what is put aside for longer is forgotten. */
+    public static final double LONGEST_SHELF_S = 1800;
+
     private final Delays delays;
-    private AlarmState state = AlarmState.NORMAL;
+
+    /** The state as if it were neither shelved nor suppressed. */
+    private AlarmState beneath = AlarmState.NORMAL;
+
+    private boolean suppressed;
+    private OptionalDouble shelvedUntilS = OptionalDouble.empty();
     private int occurrence;
+    private int toldOccurrence;
     private double raisedAtS;
 
     /** When the condition that would change the state was first seen without a break. */
@@ -25,7 +38,15 @@ public final class Alarm {
 
     /** Where it is in its life cycle. */
     public AlarmState state() {
-        return state;
+        if (suppressed) {
+            return AlarmState.SUPPRESSED;
+        }
+        return shelvedUntilS.isPresent() ? AlarmState.SHELVED : beneath;
+    }
+
+    /** Whether what it warns of is so, delays elapsed, whether or not anybody is told. */
+    public boolean present() {
+        return beneath.active();
     }
 
     /** How often it was raised so far. */
@@ -38,9 +59,19 @@ public final class Alarm {
         return raisedAtS;
     }
 
-    /** Takes note of the condition at {@code atS} and says what that changed, if anything. */
+    /** Until when it is shelved; empty if it is not. */
+    public OptionalDouble shelvedUntilS() {
+        return shelvedUntilS;
+    }
+
+    /** Takes note of the condition at {@code atS} and says what that changed for those who are told, if anything. */
     public Optional<AlarmChange> update(double atS, Condition condition) {
-        boolean towardsChange = condition == (state.active() ? Condition.ABSENT : Condition.PRESENT);
+        Optional<AlarmChange> change = follow(atS, condition);
+        return state() == beneath ? told(change) : Optional.empty();
+    }
+
+    private Optional<AlarmChange> follow(double atS, Condition condition) {
+        boolean towardsChange = condition == (present() ? Condition.ABSENT : Condition.PRESENT);
         if (!towardsChange) {
             pending = false;
             return Optional.empty();
@@ -49,18 +80,18 @@ public final class Alarm {
             pending = true;
             pendingSinceS = atS;
         }
-        double delayS = state.active() ? delays.offS() : delays.onS();
+        double delayS = present() ? delays.offS() : delays.onS();
         if (atS - pendingSinceS < delayS) {
             return Optional.empty();
         }
-        return Optional.of(state.active() ? clear() : raise(atS));
+        return Optional.of(present() ? clear() : raise(atS));
     }
 
-    /** Somebody says that they know; says whether that changed anything. */
+    /** Somebody says that they know; says whether that changed anything. Who is not told cannot know. */
     public Optional<AlarmChange> acknowledge() {
-        switch (state) {
-            case UNACKNOWLEDGED -> state = AlarmState.ACKNOWLEDGED;
-            case RETURNED -> state = AlarmState.NORMAL;
+        switch (state()) {
+            case UNACKNOWLEDGED -> beneath = AlarmState.ACKNOWLEDGED;
+            case RETURNED -> beneath = AlarmState.NORMAL;
             default -> {
                 return Optional.empty();
             }
@@ -69,21 +100,77 @@ public final class Alarm {
     }
 
     /**
-     * Ends the alarm at once, acknowledged or not, because another one says more: the gel point makes the
-     * call to the set tests void (ISA-18.2 suppressed by design).
+     * Somebody puts it aside for {@code forS} seconds from {@code atS}; shelving what is shelved sets its time anew.
+     * What is suppressed is not to be seen, so it cannot be put aside.
+     *
+     * @throws IllegalArgumentException if {@code forS} is not above 0 or is longer than {@link #LONGEST_SHELF_S}
      */
-    public Optional<AlarmChange> supersede() {
-        pending = false;
-        if (state == AlarmState.NORMAL) {
+    public Optional<AlarmChange> shelve(double atS, double forS) {
+        if (!(forS > 0 && forS <= LONGEST_SHELF_S)) {
+            throw new IllegalArgumentException(
+                    "an alarm is shelved for at most " + LONGEST_SHELF_S + " s, not " + forS + " s");
+        }
+        if (suppressed) {
             return Optional.empty();
         }
-        state = AlarmState.NORMAL;
-        return Optional.of(AlarmChange.CLEARED);
+        shelvedUntilS = OptionalDouble.of(atS + forS);
+        return Optional.of(AlarmChange.SHELVED);
+    }
+
+    /** Takes it back from the shelf: it calls again if what it warns of is so, and is normal if it is not. */
+    public Optional<AlarmChange> unshelve() {
+        if (shelvedUntilS.isEmpty()) {
+            return Optional.empty();
+        }
+        shelvedUntilS = OptionalDouble.empty();
+        beneath = present() ? AlarmState.UNACKNOWLEDGED : AlarmState.NORMAL;
+        return suppressed ? Optional.empty() : told(Optional.of(AlarmChange.UNSHELVED));
+    }
+
+    /** Lets time pass: what has been on the shelf for its time comes back. */
+    public Optional<AlarmChange> pass(double atS) {
+        return shelvedUntilS.isPresent() && atS >= shelvedUntilS.getAsDouble() ? unshelve() : Optional.empty();
+    }
+
+    /** It means nothing now, by design. Says nothing if there was nothing to be seen of it. */
+    public Optional<AlarmChange> suppress() {
+        if (suppressed) {
+            return Optional.empty();
+        }
+        boolean seen = state() != AlarmState.NORMAL;
+        suppressed = true;
+        return seen ? Optional.of(AlarmChange.SUPPRESSED) : Optional.empty();
+    }
+
+    /**
+     * It means something again. What was acknowledged and never was over stays acknowledged; what is over is normal.
+     * What began meanwhile is {@link AlarmChange#RAISED} only now.
+     */
+    public Optional<AlarmChange> unsuppress() {
+        if (!suppressed) {
+            return Optional.empty();
+        }
+        suppressed = false;
+        if (beneath == AlarmState.RETURNED) {
+            beneath = AlarmState.NORMAL;
+        }
+        if (state() == AlarmState.NORMAL) {
+            return Optional.empty();
+        }
+        boolean begun = state() == AlarmState.UNACKNOWLEDGED && occurrence > toldOccurrence;
+        return told(Optional.of(begun ? AlarmChange.RAISED : AlarmChange.UNSUPPRESSED));
+    }
+
+    private Optional<AlarmChange> told(Optional<AlarmChange> change) {
+        if (change.isPresent() && state() == beneath) {
+            toldOccurrence = occurrence;
+        }
+        return change;
     }
 
     private AlarmChange raise(double atS) {
         pending = false;
-        state = AlarmState.UNACKNOWLEDGED;
+        beneath = AlarmState.UNACKNOWLEDGED;
         occurrence++;
         raisedAtS = atS;
         return AlarmChange.RAISED;
@@ -91,7 +178,7 @@ public final class Alarm {
 
     private AlarmChange clear() {
         pending = false;
-        state = state == AlarmState.ACKNOWLEDGED ? AlarmState.NORMAL : AlarmState.RETURNED;
+        beneath = beneath == AlarmState.ACKNOWLEDGED ? AlarmState.NORMAL : AlarmState.RETURNED;
         return AlarmChange.CLEARED;
     }
 }

@@ -9,7 +9,15 @@ public enum AlarmChange {
     /** Somebody said that they know. */
     ACKNOWLEDGED,
     /** What it warned of is over. */
-    CLEARED;
+    CLEARED,
+    /** Somebody put it aside for a while. */
+    SHELVED,
+    /** It came back from the shelf, because its time was up or because somebody wanted it back. */
+    UNSHELVED,
+    /** It means nothing now, by design. */
+    SUPPRESSED,
+    /** It means something again, and still stands. */
+    UNSUPPRESSED;
 
     /** The name on the wire, such as {@code raised}. */
     public String wireName() {

@@ -11,9 +11,13 @@ public enum AlarmState {
     /** Something is wrong and somebody knows. */
     ACKNOWLEDGED,
     /** It is over, but nobody said that they knew. */
-    RETURNED;
+    RETURNED,
+    /** Somebody put it aside for a while: it neither calls nor counts. */
+    SHELVED,
+    /** It means nothing now, by design: it neither calls nor counts, and is not shown. */
+    SUPPRESSED;
 
-    /** Whether what the alarm is about is still so. */
+    /** Whether what the alarm is about is still so, and counts. */
     public boolean active() {
         return this == UNACKNOWLEDGED || this == ACKNOWLEDGED;
     }

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import spoonfall.alarm.Alarm;
 import spoonfall.alarm.AlarmChange;
@@ -16,6 +17,7 @@ import spoonfall.alarm.Condition;
 final class AlarmBoard {
     private final Map<AlarmName, Alarm> alarms = new EnumMap<>(AlarmName.class);
     private final Map<AlarmName, AlarmText> texts = new EnumMap<>(AlarmName.class);
+    private final Map<AlarmName, Suppression> suppressions = new EnumMap<>(AlarmName.class);
 
     AlarmBoard() {
         for (AlarmName name : AlarmName.values()) {
@@ -23,49 +25,85 @@ final class AlarmBoard {
         }
     }
 
-    /** Takes note of a condition; {@code text} is asked for only when the alarm is raised by it. */
-    void update(double t, AlarmName name, Condition condition, Supplier<AlarmText> text, List<CookEvent> events) {
-        alarm(name).update(t, condition).ifPresent(change -> {
-            if (change == AlarmChange.RAISED) {
-                texts.put(name, text.get());
-            }
-            events.add(new CookEvent.AlarmChanged(t, change, view(name)));
-        });
+    /** Lets time pass: what was put aside for its time comes back. */
+    void pass(double t, List<CookEvent> events) {
+        alarms.forEach((name, alarm) -> tell(t, name, alarm.pass(t), events));
     }
 
-    /** Ends {@code name} at once because another alarm says more. */
-    void supersede(double t, AlarmName name, List<CookEvent> events) {
-        if (alarm(name).state() != AlarmState.NORMAL) {
-            alarm(name).supersede().ifPresent(change -> events.add(new CookEvent.AlarmChanged(t, change, view(name))));
+    /** Takes note of a condition; {@code text} is asked for only when the alarm begins with it, told or not. */
+    void update(double t, AlarmName name, Condition condition, Supplier<AlarmText> text, List<CookEvent> events) {
+        Alarm alarm = alarm(name);
+        int before = alarm.occurrence();
+        Optional<AlarmChange> change = alarm.update(t, condition);
+        if (alarm.occurrence() > before) {
+            texts.put(name, text.get());
+        }
+        tell(t, name, change, events);
+    }
+
+    /** Says why {@code name} means nothing just now, or that it means something. */
+    void suppress(double t, AlarmName name, Optional<Suppression> reason, List<CookEvent> events) {
+        if (reason.isPresent()) {
+            suppressions.put(name, reason.get());
+            tell(t, name, alarm(name).suppress(), events);
+        } else if (suppressions.remove(name) != null) {
+            tell(t, name, alarm(name).unsuppress(), events);
         }
     }
 
     /** Acknowledges the alarm of that id; empty if there never was one. */
     Optional<CookAlarm> acknowledge(double t, String id, List<CookEvent> events) {
+        return change(t, id, Alarm::acknowledge, events);
+    }
+
+    /** Puts the alarm of that id aside for {@code forS} seconds; empty if there never was one. */
+    Optional<CookAlarm> shelve(double t, String id, double forS, List<CookEvent> events) {
+        return change(t, id, alarm -> alarm.shelve(t, forS), events);
+    }
+
+    /** Takes the alarm of that id back, which may have come and gone since it was put aside; empty if it never was. */
+    Optional<CookAlarm> unshelve(double t, String id, List<CookEvent> events) {
         for (AlarmName name : AlarmName.values()) {
-            if (alarm(name).occurrence() > 0 && view(name).id().equals(id)) {
-                alarm(name)
-                        .acknowledge()
-                        .ifPresent(change -> events.add(new CookEvent.AlarmChanged(t, change, view(name))));
+            for (int i = alarm(name).occurrence(); i > 0; i--) {
+                if (id(name, i).equals(id)) {
+                    tell(t, name, alarm(name).unshelve(), events);
+                    return Optional.of(view(name));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<CookAlarm> change(
+            double t, String id, Function<Alarm, Optional<AlarmChange>> act, List<CookEvent> events) {
+        for (AlarmName name : AlarmName.values()) {
+            Alarm alarm = alarm(name);
+            if (alarm.occurrence() > 0 && id(name, alarm.occurrence()).equals(id)) {
+                tell(t, name, act.apply(alarm), events);
                 return Optional.of(view(name));
             }
         }
         return Optional.empty();
     }
 
-    boolean active(AlarmName name) {
-        return alarm(name).state().active();
+    private void tell(double t, AlarmName name, Optional<AlarmChange> change, List<CookEvent> events) {
+        change.ifPresent(told -> events.add(new CookEvent.AlarmChanged(t, told, view(name))));
+    }
+
+    /** Whether what it warns of is so, whether or not the cook is told. */
+    boolean present(AlarmName name) {
+        return alarm(name).present();
     }
 
     boolean everRaised(AlarmName name) {
         return alarm(name).occurrence() > 0;
     }
 
-    /** Those that are not normal, most urgent first: active before returned, then by priority and age. */
+    /** Those that can be seen, most urgent first: active, then returned, then shelved; then by priority and age. */
     List<CookAlarm> standing() {
         List<CookAlarm> standing = new ArrayList<>();
         alarms.forEach((name, alarm) -> {
-            if (alarm.state() != AlarmState.NORMAL) {
+            if (alarm.state() != AlarmState.NORMAL && alarm.state() != AlarmState.SUPPRESSED) {
                 standing.add(view(name));
             }
         });
@@ -78,8 +116,19 @@ final class AlarmBoard {
     private CookAlarm view(AlarmName name) {
         Alarm alarm = alarm(name);
         AlarmText text = texts.getOrDefault(name, AlarmText.NONE);
-        String id = name.wireName() + "-" + alarm.occurrence();
-        return new CookAlarm(id, name, alarm.state(), alarm.raisedAtS(), text.title(), text.act());
+        return new CookAlarm(
+                id(name, alarm.occurrence()),
+                name,
+                alarm.state(),
+                alarm.raisedAtS(),
+                text.title(),
+                text.act(),
+                alarm.shelvedUntilS(),
+                Optional.ofNullable(suppressions.get(name)));
+    }
+
+    private static String id(AlarmName name, int occurrence) {
+        return name.wireName() + "-" + occurrence;
     }
 
     private Alarm alarm(AlarmName name) {

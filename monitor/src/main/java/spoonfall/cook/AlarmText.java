@@ -21,22 +21,35 @@ record AlarmText(String title, String act) {
                 "Take it off the heat and test the set.");
     }
 
-    static AlarmText pastGelPoint() {
-        return new AlarmText("It is past the setting point.", "Off the heat now, or it turns bitter.");
-    }
-
-    static AlarmText stalled(CookSettings settings, Signals signals, boolean cooling) {
-        double shortC = Math.max(0, settings.gelPointC() - signals.levelC());
-        String title = cooling
-                ? "It is cooling, {diff:%.1f} short of setting."
-                : "It has stopped climbing, {diff:%.1f} short of setting.";
-        return new AlarmText(mark(title, shortC), "Is the heat on?");
-    }
-
-    static AlarmText scorchRisk() {
+    static AlarmText pastGelPoint(double pastC) {
         return new AlarmText(
-                "The base may be catching: it climbs faster than water can leave.",
-                "Stir down to the base, and turn the heat down.");
+                mark("It is {diff:%.1f} past the setting point.", Math.max(0, pastC)),
+                "Off the heat now, or it turns bitter.");
+    }
+
+    /** It has fallen by {@code byC} since {@code sinceT}. */
+    static AlarmText cooling(double byC, double sinceT) {
+        return new AlarmText(
+                String.format(Locale.ROOT, "It is cooling: {diff:%.1f} down since {clock:%.0f}.", byC, sinceT),
+                "Is the heat on?");
+    }
+
+    /** It has stood at one height for {@code forS} seconds. */
+    static AlarmText standingStill(double forS) {
+        long minutes = Math.max(1, Math.round(forS / 60));
+        String title =
+                minutes == 1 ? "No water has left for a minute." : "No water has left for " + minutes + " minutes.";
+        return new AlarmText(title, "Is a lid on, or the heat too low?");
+    }
+
+    /** It climbs by {@code perMinC} a minute where the water that leaves allows {@code allowedPerMinC}. */
+    static AlarmText scorchRisk(double perMinC, double allowedPerMinC) {
+        String title = String.format(
+                Locale.ROOT,
+                "The base may be catching: it climbs {diff:%.1f} a minute; the water that leaves allows {diff:%.1f}.",
+                perMinC,
+                Math.max(0.1, allowedPerMinC));
+        return new AlarmText(title, "Stir down to the base, and turn the heat down.");
     }
 
     static AlarmText probeSilent(double lastHeardT) {

@@ -28,7 +28,7 @@ public sealed interface CookEvent {
     record StageEntered(double t, Stage stage) implements CookEvent {}
 
     /**
-     * An alarm was raised, acknowledged or cleared.
+     * An alarm changed: it was raised, acknowledged, cleared, put aside, taken back or suppressed.
      *
      * @param t seconds of the cook
      * @param change which of these

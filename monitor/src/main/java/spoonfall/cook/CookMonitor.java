@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.alarm.Alarm;
 import spoonfall.alarm.Condition;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
@@ -22,19 +23,19 @@ public final class CookMonitor {
     /** Seconds of the cook between two status events. */
     public static final int STATUS_EVERY_S = 10;
 
+    /** The longest time in minutes for which an alarm can be put aside. */
+    public static final int MOST_MINUTES_ASIDE = (int) (Alarm.LONGEST_SHELF_S / 60);
+
     /** What climbs too fast is held back by so much below the gel point until it is seen whether it is real. */
     private static final double NOT_YET_C = 0.05;
-
-    /** Over a base that catches the gel point is called so much before it was due at the earliest. */
-    private static final double EARLY_S = 120;
 
     private final long originNanos;
     private final CookSettings settings;
     private final Senses senses = new Senses();
     private final Stages stages;
     private final Forecaster forecaster;
-    private final Watches watches;
     private final AlarmBoard board = new AlarmBoard();
+    private final PanAlarms alarms;
     private final ProbeWatch probe;
     private final OutOfPan leaving;
     private final List<SecondProbe> others;
@@ -43,7 +44,6 @@ public final class CookMonitor {
     private long lastSecond = -1;
     private Optional<Signals> signals = Optional.empty();
     private boolean misledLately;
-    private double gelDueT;
 
     /**
      * A cook in which nothing has happened.
@@ -71,7 +71,7 @@ public final class CookMonitor {
         this.originNanos = originNanos;
         stages = new Stages(settings);
         forecaster = new Forecaster(settings);
-        watches = new Watches(settings);
+        alarms = new PanAlarms(settings, board, stages, forecaster);
         probe = new ProbeWatch(settings);
         leaving = new OutOfPan(settings.waterBoil().temperatureC());
     }
@@ -150,20 +150,48 @@ public final class CookMonitor {
      * @return the alarm afterwards and what changed; empty if no alarm ever had that id. Acknowledging again
      *     changes nothing.
      */
-    public Optional<Acknowledgement> acknowledge(String id, long atNanos) {
+    public Optional<Answer> acknowledge(String id, long atNanos) {
         List<CookEvent> events = advanceTo(atNanos);
-        return board.acknowledge(timeS(), id, events).map(alarm -> new Acknowledgement(alarm, events));
+        return board.acknowledge(timeS(), id, events).map(alarm -> new Answer(alarm, events));
     }
 
     /**
-     * What came of an acknowledgement.
+     * Somebody puts an alarm aside: it neither calls nor counts until its time is up, and then stands as its condition
+     * does. Putting it aside again sets its time anew; one that is suppressed is left as it is.
+     *
+     * @param minutes for how long, 1 to {@link #MOST_MINUTES_ASIDE}
+     * @return the alarm afterwards and what changed; empty if no alarm has that id now
+     * @throws IllegalArgumentException if it is for no time or for too long
+     */
+    public Optional<Answer> shelve(String id, int minutes, long atNanos) {
+        if (minutes < 1 || minutes > MOST_MINUTES_ASIDE) {
+            throw new IllegalArgumentException(
+                    "an alarm can be put aside for 1 to %d minutes, not %d".formatted(MOST_MINUTES_ASIDE, minutes));
+        }
+        List<CookEvent> events = advanceTo(atNanos);
+        return board.shelve(timeS(), id, 60.0 * minutes, events).map(alarm -> new Answer(alarm, events));
+    }
+
+    /**
+     * Somebody takes back an alarm that was put aside.
+     *
+     * @return the alarm afterwards and what changed; empty if no alarm ever had that id. Taking back what is not put
+     *     aside changes nothing.
+     */
+    public Optional<Answer> unshelve(String id, long atNanos) {
+        List<CookEvent> events = advanceTo(atNanos);
+        return board.unshelve(timeS(), id, events).map(alarm -> new Answer(alarm, events));
+    }
+
+    /**
+     * What came of somebody's word on an alarm.
      *
      * @param alarm the alarm afterwards
      * @param events what happened, with that which came of the time that passed
      */
-    public record Acknowledgement(CookAlarm alarm, List<CookEvent> events) {}
+    public record Answer(CookAlarm alarm, List<CookEvent> events) {}
 
-    /** The alarms that are not normal, most urgent first. */
+    /** The alarms that are neither normal nor suppressed, most urgent first. */
     public List<CookAlarm> alarms() {
         return board.standing();
     }
@@ -182,18 +210,29 @@ public final class CookMonitor {
                 .map(s -> OptionalDouble.of(
                         forecaster.solids(s.trendC() - settings.waterBoil().temperatureC())))
                 .orElse(OptionalDouble.empty());
-        boolean climbing = boiling && fresh && !board.active(AlarmName.STALLED) && !misled();
+        boolean climbing = boiling && fresh && !board.present(AlarmName.STALLED) && !misled();
         Optional<Forecast> forecast = climbing ? forecaster.forecast(t) : Optional.empty();
-        return new CookStatus(t, level, quality(t), probe.seen(), stages.stage(), rate, solids, forecast);
+        return new CookStatus(
+                t,
+                level,
+                quality(t),
+                probe.seen(),
+                stages.stage(),
+                rate,
+                solids,
+                forecast,
+                fresh && alarms.coldAdded());
     }
 
     private void endSecond(long second, List<CookEvent> events) {
         double t = second;
+        board.pass(t, events);
         signals = senses.endSecond(t);
         probe.watch(t, board, expectedPerMinC(), signals.map(Signals::stepC).orElse(1.0), events);
         if (signals.isPresent() && probe.freshAt(t)) {
             watchPan(t, signals.get(), events);
         }
+        alarms.suppress(t, events);
         if (signals.isPresent()) {
             compareProbes(t, signals.get(), events);
         }
@@ -245,7 +284,7 @@ public final class CookMonitor {
         if (outOfPan()) {
             return Quality.OUT_OF_PAN;
         }
-        return board.active(AlarmName.PROBE_STUCK) ? Quality.STUCK : Quality.GOOD;
+        return board.present(AlarmName.PROBE_STUCK) ? Quality.STUCK : Quality.GOOD;
     }
 
     private void watchPan(double t, Signals now, List<CookEvent> events) {
@@ -259,11 +298,11 @@ public final class CookMonitor {
         if (misledLately) {
             misledLately = false;
             senses.restart();
-            watches.restart();
+            alarms.restart();
             return;
         }
         double knownC = forecaster.temperatureC(t, now.trendC());
-        boolean misleads = board.active(AlarmName.SCORCH_RISK) && t < gelDueT - EARLY_S;
+        boolean misleads = alarms.misledByTheBase(t);
         boolean early = !stages.stage().atOrPastGelPoint() && (misleads || forecaster.climbsTooFast(now));
         boolean far = misleads && stages.stage() == Stage.ROLLING_BOIL;
         double mostC = far ? settings.windowFromC() : settings.gelPointC();
@@ -274,41 +313,15 @@ public final class CookMonitor {
         probe.follow(stages.stage(), t);
         now.steady().ifPresent(line -> probe.climbs(Signals.perMinute(line)));
         forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
-        raiseAlarms(t, known, events);
-    }
-
-    private void raiseAlarms(double t, Signals now, List<CookEvent> events) {
-        Stage stage = stages.stage();
-        Condition past = Condition.when(stage == Stage.PAST_GEL_POINT);
-        board.update(t, AlarmName.PAST_GEL_POINT, past, AlarmText::pastGelPoint, events);
-        Condition gel = Condition.when(stage == Stage.AT_GEL_POINT && !board.active(AlarmName.PAST_GEL_POINT));
-        board.update(t, AlarmName.GEL_POINT, gel, () -> AlarmText.gelPoint(settings), events);
-        Condition window = board.everRaised(AlarmName.GEL_POINT) ? Condition.ABSENT : watches.startSetTests(stage, now);
-        board.update(t, AlarmName.START_SET_TESTS, window, AlarmText::startSetTests, events);
-        Condition stalled = probe.suspectStuck() ? Condition.UNDECIDED : watches.stalled(stages, now, forecaster);
-        boolean cooling = stage == Stage.OFF_THE_HEAT;
-        board.update(t, AlarmName.STALLED, stalled, () -> AlarmText.stalled(settings, now, cooling), events);
-        Condition scorch = watches.scorchRisk(stages, now, forecaster);
-        boolean scorched = board.active(AlarmName.SCORCH_RISK);
-        board.update(t, AlarmName.SCORCH_RISK, scorch, AlarmText::scorchRisk, events);
-        if (!scorched && board.active(AlarmName.SCORCH_RISK)) {
-            forecaster.doubtTheLastMinute();
-            gelDueT = t + forecaster.forecast(t).map(Forecast::etaS).orElse(Double.POSITIVE_INFINITY);
-        }
-        if (board.active(AlarmName.PAST_GEL_POINT)) {
-            board.supersede(t, AlarmName.GEL_POINT, events);
-        }
-        if (board.active(AlarmName.GEL_POINT) || board.active(AlarmName.PAST_GEL_POINT)) {
-            board.supersede(t, AlarmName.START_SET_TESTS, events);
-        }
+        alarms.endSecond(t, known, probe.suspectStuck(), events);
     }
 
     private boolean outOfPan() {
-        return board.active(AlarmName.PROBE_OUT_OF_PAN);
+        return board.present(AlarmName.PROBE_OUT_OF_PAN);
     }
 
     /** What the probe says is not the pan's temperature. */
     private boolean misled() {
-        return outOfPan() || board.active(AlarmName.PROBE_STUCK) || board.active(AlarmName.PROBE_IMPLAUSIBLE);
+        return outOfPan() || board.present(AlarmName.PROBE_STUCK) || board.present(AlarmName.PROBE_IMPLAUSIBLE);
     }
 }

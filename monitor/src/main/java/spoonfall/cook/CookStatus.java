@@ -15,6 +15,7 @@ import spoonfall.probe.Quality;
  * @param ratePerMinC climb in °C per minute
  * @param solids dissolved solids as a fraction by mass, from the boiling point; only while boiling
  * @param forecast when it will set
+ * @param coldAdded whether something cold went in and the pan is on its way back to the boil
  */
 public record CookStatus(
         double t,
@@ -24,7 +25,8 @@ public record CookStatus(
         Stage stage,
         OptionalDouble ratePerMinC,
         OptionalDouble solids,
-        Optional<Forecast> forecast) {
+        Optional<Forecast> forecast,
+        boolean coldAdded) {
 
     /**
      * A good reading and when it was.
@@ -44,7 +46,8 @@ public record CookStatus(
                 stage,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                Optional.empty());
+                Optional.empty(),
+                false);
     }
 
     /** Whether the temperature is fresh enough to be shown as live. */

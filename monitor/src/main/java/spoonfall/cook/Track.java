@@ -100,6 +100,26 @@ final class Track {
         return OptionalDouble.empty();
     }
 
+    /** Time of the newest point whose value is at least {@code value}. */
+    OptionalDouble latestAtLeast(double value) {
+        for (int i = to - 1; i >= from; i--) {
+            if (values[i] >= value) {
+                return OptionalDouble.of(times[i]);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** Time of the newest point whose value is at most {@code value}. */
+    OptionalDouble latestAtMost(double value) {
+        for (int i = to - 1; i >= from; i--) {
+            if (values[i] <= value) {
+                return OptionalDouble.of(times[i]);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
     /** A line through the points since {@code sinceT}, if they cover at least half of that time. */
     Optional<RobustLine> lineSince(double sinceT, double nowT) {
         int first = firstSince(sinceT);

@@ -8,7 +8,6 @@ import spoonfall.alarm.Condition;
  * to tell: how fast it climbed before, and where the reading was before it fell.
  */
 final class Watches {
-
     private static final double REFERENCE_S = 900;
 
     /** In the test window a pan that cools faster than this stands off the heat for a test. */
@@ -35,6 +34,8 @@ final class Watches {
 
     private final CookSettings settings;
     private double offSinceT = Double.NaN;
+    private double climbsPerMinC;
+    private double allowedPerMinC;
     private final Track expected = new Track(REFERENCE_S);
 
     Watches(CookSettings settings) {
@@ -56,25 +57,30 @@ final class Watches {
         return near ? Condition.UNDECIDED : Condition.ABSENT;
     }
 
-    /** It has stopped climbing, or cools, short of the test window. */
-    Condition stalled(Stages stages, Signals signals, Forecaster forecaster) {
+    /** Whether the pan stands off the heat for a set test. To be asked once a second, before {@link #stalled}. */
+    boolean setTest(Stages stages, Signals signals, Forecaster forecaster) {
         Stage stage = stages.stage();
         if (stage != Stage.OFF_THE_HEAT) {
             offSinceT = Double.NaN;
-        } else if (Double.isNaN(offSinceT)) {
+            boolean cools = signals.fallingFasterThan(TESTING_PER_MIN_C) || forecaster.cools();
+            return stage.boiling() && !stage.atOrPastGelPoint() && stages.reachedWindow() && cools;
+        }
+        if (Double.isNaN(offSinceT)) {
             offSinceT = signals.t();
         }
+        return stages.reachedWindow() || (signals.t() - offSinceT < SET_TEST_S && !forecaster.still());
+    }
+
+    /** It has stopped climbing, or cools, short of the test window. */
+    Condition stalled(Stages stages, boolean setTest, Forecaster forecaster) {
+        Stage stage = stages.stage();
         if (stage == Stage.OFF_THE_HEAT) {
-            boolean tested = signals.t() - offSinceT < SET_TEST_S && !forecaster.still();
-            return stages.reachedWindow() ? Condition.ABSENT : tested ? Condition.UNDECIDED : Condition.PRESENT;
+            return stages.reachedWindow() ? Condition.ABSENT : setTest ? Condition.UNDECIDED : Condition.PRESENT;
         }
         if (!stage.boiling() || stage.atOrPastGelPoint()) {
             return Condition.ABSENT;
         }
-        if (stages.reachedWindow() && (signals.fallingFasterThan(TESTING_PER_MIN_C) || forecaster.cools())) {
-            return Condition.UNDECIDED;
-        }
-        return Condition.when(forecaster.still());
+        return setTest ? Condition.UNDECIDED : Condition.when(forecaster.still());
     }
 
     /** It climbs to new heights faster than water could be leaving. */
@@ -96,10 +102,17 @@ final class Watches {
         double stepsPerMinC = (coarse ? COARSE_SCORCH_STEPS : SCORCH_STEPS) * signals.stepC();
         double least = Math.max(SCORCH_LEAST_PER_MIN_C, stepsPerMinC);
         double limit = Math.max(SCORCH_TIMES * reference.getAsDouble(), least);
-        double surelyPerMinC = Signals.perMinute(line) - SCORCH_SIGMAS * 60 * line.slopeError();
+        climbsPerMinC = Signals.perMinute(line);
+        allowedPerMinC = reference.getAsDouble();
+        double surelyPerMinC = climbsPerMinC - SCORCH_SIGMAS * 60 * line.slopeError();
         Condition tooFast = Condition.above(surelyPerMinC, limit, limit / 2);
         // After a stir the reading climbs as fast, but only back to where it was.
         boolean newHeights = signals.levelC() > signals.earlierPeakC() + reference.getAsDouble() + NEW_HEIGHTS_C;
         return tooFast == Condition.PRESENT && !newHeights ? Condition.UNDECIDED : tooFast;
+    }
+
+    /** What to say of the climb that was judged last. */
+    AlarmText scorchText() {
+        return AlarmText.scorchRisk(climbsPerMinC, allowedPerMinC);
     }
 }

@@ -14,6 +14,7 @@ import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.cook.CookAlarm;
+import spoonfall.cook.CookMonitor;
 import spoonfall.log.CookRecord;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
@@ -133,8 +134,32 @@ public final class Kitchen implements AutoCloseable {
 
     /** Somebody says that they know of an alarm; empty if there never was one of that id. */
     public CompletableFuture<Optional<CookAlarm>> acknowledge(String id) {
+        return askOfAlarm(() -> pan.acknowledge(id, tickNanos()));
+    }
+
+    /**
+     * Somebody puts an alarm aside for some minutes; empty if there is none of that id.
+     *
+     * @param minutes 1 to {@link CookMonitor#MOST_MINUTES_ASIDE}; anything else is answered with a {@link Refusal}
+     */
+    public CompletableFuture<Optional<CookAlarm>> shelve(String id, int minutes) {
+        return askOfAlarm(() -> {
+            try {
+                return pan.shelve(id, minutes, tickNanos());
+            } catch (IllegalArgumentException e) {
+                throw new Refusal(String.valueOf(e.getMessage()), e);
+            }
+        });
+    }
+
+    /** Somebody takes back an alarm that was put aside; empty if there never was one of that id. */
+    public CompletableFuture<Optional<CookAlarm>> unshelve(String id) {
+        return askOfAlarm(() -> pan.unshelve(id, tickNanos()));
+    }
+
+    private CompletableFuture<Optional<CookAlarm>> askOfAlarm(Supplier<Optional<CookAlarm>> question) {
         return ask(() -> {
-            Optional<CookAlarm> alarm = pan.acknowledge(id, tickNanos());
+            Optional<CookAlarm> alarm = question.get();
             publish();
             return alarm;
         });

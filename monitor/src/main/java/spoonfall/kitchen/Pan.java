@@ -7,8 +7,10 @@ import java.util.Deque;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.alarm.AlarmState;
@@ -96,11 +98,24 @@ final class Pan {
     }
 
     Optional<CookAlarm> acknowledge(String id, long atNanos) {
+        Optional<CookAlarm> known = answer(monitor -> monitor.acknowledge(id, atNanos));
+        known.ifPresent(alarm -> acknowledged.add(alarm.name()));
+        return known;
+    }
+
+    Optional<CookAlarm> shelve(String id, int minutes, long atNanos) {
+        return answer(monitor -> monitor.shelve(id, minutes, atNanos));
+    }
+
+    Optional<CookAlarm> unshelve(String id, long atNanos) {
+        return answer(monitor -> monitor.unshelve(id, atNanos));
+    }
+
+    private Optional<CookAlarm> answer(Function<CookMonitor, Optional<CookMonitor.Answer>> word) {
         if (cook == null) {
             return Optional.empty();
         }
-        return cook.monitor().acknowledge(id, atNanos).map(done -> {
-            acknowledged.add(done.alarm().name());
+        return word.apply(cook.monitor()).map(done -> {
             handle(done.events());
             news = true;
             return done.alarm();
@@ -131,6 +146,12 @@ final class Pan {
         for (CookAlarm alarm : again.monitor().alarms()) {
             Optional<CookAlarm> old =
                     before.stream().filter(one -> one.name() == alarm.name()).findFirst();
+            OptionalDouble asideUntilT = old.map(CookAlarm::shelvedUntilT).orElse(OptionalDouble.empty());
+            if (asideUntilT.isPresent()) {
+                double leftS = asideUntilT.getAsDouble() - again.monitor().timeS();
+                again.monitor().shelve(alarm.id(), Math.max(1, (int) Math.ceil(leftS / 60)), atNanos);
+                continue;
+            }
             boolean open = old.isPresent() && old.get().state() != AlarmState.ACKNOWLEDGED;
             boolean over = alarm.state() == AlarmState.RETURNED;
             if (!open && (over || acknowledged.contains(alarm.name()))) {

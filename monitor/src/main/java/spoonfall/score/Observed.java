@@ -54,13 +54,25 @@ public record Observed(CookSettings settings, List<Look> looks, List<Call> raise
                     Call call = new Call(changed.t(), changed.alarm().name().wireName());
                     if (changed.change() == AlarmChange.RAISED) {
                         raised.add(call);
-                    } else if (changed.change() == AlarmChange.CLEARED) {
+                    } else if (changed.change() == AlarmChange.UNSUPPRESSED) {
+                        takeBackTheEnd(cleared, call.alarm());
+                    } else if (changed.change() == AlarmChange.CLEARED || changed.change() == AlarmChange.SUPPRESSED) {
                         cleared.add(call);
                     }
                 }
             }
         }
         return new Observed(settings, looks, raised, cleared);
+    }
+
+    /** An alarm that stands after it was suppressed had not ended. */
+    private static void takeBackTheEnd(List<Call> cleared, String alarm) {
+        for (int i = cleared.size() - 1; i >= 0; i--) {
+            if (cleared.get(i).alarm().equals(alarm)) {
+                cleared.remove(i);
+                return;
+            }
+        }
     }
 
     /** The last look at or before {@code t}. */

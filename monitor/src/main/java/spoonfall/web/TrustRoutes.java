@@ -71,7 +71,8 @@ final class TrustRoutes {
         WebServer.json(ctx, 200, snapshots.of(WebServer.answer(answer)));
     }
 
-    private static ObjectNode body(Context ctx, List<String> known) {
+    /** The JSON object that was sent, which has no other members than those known. */
+    static ObjectNode body(Context ctx, List<String> known) {
         try {
             if (MAPPER.readTree(ctx.body()) instanceof ObjectNode asked) {
                 asked.fieldNames().forEachRemaining(name -> {

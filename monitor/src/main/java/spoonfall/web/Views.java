@@ -15,6 +15,7 @@ import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
+import spoonfall.cook.Suppression;
 import spoonfall.kitchen.KitchenChange;
 import spoonfall.kitchen.PanView;
 import spoonfall.probe.Quality;
@@ -121,7 +122,7 @@ public final class Views {
 
     /** An alarm as it stands. */
     static ObjectNode alarm(CookAlarm alarm) {
-        return NODES.objectNode()
+        ObjectNode node = NODES.objectNode()
                 .put("id", alarm.id())
                 .put("alarm", alarm.name().wireName())
                 .put("state", alarm.state().wireName())
@@ -129,6 +130,9 @@ public final class Views {
                 .put("raisedT", rounded(alarm.raisedT()))
                 .put("title", alarm.title())
                 .put("act", alarm.act());
+        put(node, "shelvedUntilT", alarm.shelvedUntilT());
+        return node.put(
+                "suppressedBy", alarm.suppressedBy().map(Suppression::wireName).orElse(null));
     }
 
     /** A change, for the page. */

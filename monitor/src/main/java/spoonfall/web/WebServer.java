@@ -10,7 +10,6 @@ import io.javalin.http.staticfiles.Location;
 import java.security.SecureRandom;
 import java.time.Duration;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
@@ -18,7 +17,6 @@ import java.util.concurrent.TimeoutException;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import spoonfall.cook.CookAlarm;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.KitchenState;
@@ -117,7 +115,7 @@ public final class WebServer implements AutoCloseable {
         config.routes.wsBeforeUpgrade(door::check);
         config.routes.get("/api/state", ctx -> json(ctx, 200, snapshots.of(answer(kitchen.state()))));
         config.routes.get("/api/trace", this::trace);
-        config.routes.post("/api/alarms/{id}/acknowledge", this::acknowledge);
+        new AlarmRoutes(kitchen).add(config.routes);
         config.routes.post("/api/cook", ctx -> json(ctx, 201, snapshots.of(answer(kitchen.newCook()))));
         new TrustRoutes(kitchen, snapshots).add(config.routes);
         config.routes.get("/healthz", this::health);
@@ -146,17 +144,6 @@ public final class WebServer implements AutoCloseable {
         });
     }
 
-    private void acknowledge(Context ctx) {
-        Optional<CookAlarm> alarm = answer(kitchen.acknowledge(ctx.pathParam("id")));
-        if (alarm.isPresent()) {
-            ObjectNode node = JsonNodeFactory.instance.objectNode();
-            node.set("alarm", Views.alarm(alarm.get()));
-            json(ctx, 200, node);
-        } else {
-            error(ctx, 404, "no alarm of this cook has that name");
-        }
-    }
-
     private void trace(Context ctx) {
         KitchenState state = answer(kitchen.state());
         CookRecord record = answer(kitchen.record());
@@ -177,7 +164,8 @@ public final class WebServer implements AutoCloseable {
         json(ctx, up ? 200 : 503, node);
     }
 
-    private static void error(Context ctx, int status, String message) {
+    /** Answers with an error that people can read. */
+    static void error(Context ctx, int status, String message) {
         json(ctx, status, JsonNodeFactory.instance.objectNode().put("error", message));
     }
 

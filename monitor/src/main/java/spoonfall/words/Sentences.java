@@ -30,6 +30,9 @@ final class Sentences {
         if (trouble.isPresent()) {
             return trouble(trouble.get(), status);
         }
+        if (status.coldAdded()) {
+            return Saying.of("Something cold went in.", "It will come back to the boil.");
+        }
         return switch (status.stage()) {
             case WAITING -> Saying.of("Listening to the probe.", "");
             case WARMING -> new Saying("Warming up.", "", "Nothing to do yet. Stir until the sugar has melted.");

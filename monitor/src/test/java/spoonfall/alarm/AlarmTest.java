@@ -87,14 +87,6 @@ final class AlarmTest {
     }
 
     @Test
-    void supersededFromAnyState_isNormalAtOnce() {
-        assertThat(alarm.supersede()).isEmpty();
-        raise();
-        assertThat(alarm.supersede()).contains(AlarmChange.CLEARED);
-        assertThat(alarm.state()).isEqualTo(AlarmState.NORMAL);
-    }
-
-    @Test
     void anAlarmThatStaysRaised_isNotRaisedAgain() {
         raise();
         assertThat(alarm.update(50, Condition.PRESENT)).isEmpty();

@@ -214,6 +214,31 @@ final class PageTest {
     }
 
     @Test
+    void aCallThatCanWait_isPutAsideAndTakenBack() {
+        serve(Scenario.STALL, 1270);
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        assertThat(part(page, "not-now")).hasText("Not now");
+        axeFindsNothing(page);
+        nothingSticksOut(page);
+        part(page, "not-now").click();
+        assertThat(part(page, "call")).isHidden();
+        assertThat(part(page, "others")).containsText(Pattern.compile("Put aside until \\d\\d:\\d\\d: It is cooling"));
+        axeFindsNothing(page);
+        nothingSticksOut(page);
+        part(page, "others").getByText("Take back").click();
+        assertThat(part(page, "call-title")).containsText("It is cooling");
+        assertThat(part(page, "others")).not().containsText("Put aside");
+    }
+
+    @Test
+    void aCallThatCannotWait_isNotToBePutAside() {
+        serve(Scenario.CLEAN, 1500);
+        Page page = page(1180, 820, ColorScheme.LIGHT);
+        assertThat(part(page, "acknowledge")).isVisible();
+        assertThat(part(page, "not-now")).hasCount(0);
+    }
+
+    @Test
     void everyCall_comesInOrderOfUrgency() {
         serve(Scenario.STALL, 1270);
         Page page = page(1180, 820, ColorScheme.LIGHT);

@@ -235,6 +235,66 @@ final class WebServerTest {
         assertThat(unknown.body()).contains("\"error\"");
     }
 
+    private HttpResponse<String> post(String path, String body) {
+        return send(request(path).POST(HttpRequest.BodyPublishers.ofString(body)));
+    }
+
+    @Test
+    void anAlarm_isPutAsideAndTakenBackForEveryPage() {
+        Page page = new Page();
+        join(page);
+        probe.say(80);
+        Hearing.await("the silence", () -> json("/api/state").path("alarms").size() == 1);
+        String path = "/api/alarms/probe-silent-1/";
+        assertThat(post(path + "shelve", "{\"minutes\": 10}").statusCode()).isEqualTo(200);
+        JsonNode aside = json("/api/state").path("alarms").path(0);
+        assertThat(aside.path("state").asText()).isEqualTo("shelved");
+        double now = json("/api/state").path("status").path("t").asDouble();
+        assertThat(aside.path("shelvedUntilT").asDouble()).isBetween(now + 590, now + 601);
+        assertThat(post(path + "unshelve", "").statusCode()).isEqualTo(200);
+        assertThat(post(path + "unshelve", "").statusCode()).isEqualTo(200);
+        JsonNode back = json("/api/state").path("alarms").path(0);
+        assertThat(back.path("state").asText()).isEqualTo("unacknowledged");
+        assertThat(back.path("shelvedUntilT").isNull()).isTrue();
+        Hearing.await(
+                "word of it",
+                () -> page.messages.stream()
+                        .anyMatch(m -> m.path("change").asText().equals("unshelved")));
+        assertThat(page.messages.stream().map(m -> m.path("change").asText()).filter(change -> !change.isEmpty()))
+                .containsExactly("raised", "shelved", "unshelved");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "{}",
+                "[]",
+                "10",
+                "{\"minutes\": 0}",
+                "{\"minutes\": 31}",
+                "{\"minutes\": 2.5}",
+                "{\"minutes\": \"10\"}",
+                "{\"minutes\": 99999999999}",
+                "{\"minutes\": 5, \"why\": \"busy\"}"
+            })
+    void puttingAside_forNoTimeOrTooLong_isRefusedWithTheWayOut(String body) {
+        probe.say(80);
+        Hearing.await("the silence", () -> json("/api/state").path("alarms").size() == 1);
+        HttpResponse<String> refused = post("/api/alarms/probe-silent-1/shelve", body);
+        assertThat(refused.statusCode()).isEqualTo(400);
+        assertThat(refused.body()).contains("\"error\"").contains("minutes");
+        assertThat(json("/api/state").path("alarms").path(0).path("state").asText())
+                .isEqualTo("unacknowledged");
+    }
+
+    @Test
+    void puttingAside_whatThereIsNot_isNotFound() {
+        assertThat(post("/api/alarms/stalled-1/shelve", "{\"minutes\": 5}").statusCode())
+                .isEqualTo(404);
+        assertThat(post("/api/alarms/stalled-1/unshelve", "").statusCode()).isEqualTo(404);
+    }
+
     @Test
     void aNewCook_startsEveryPageAfresh() {
         Page page = new Page();

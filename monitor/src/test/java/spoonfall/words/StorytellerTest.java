@@ -80,9 +80,10 @@ final class StorytellerTest {
     @Test
     void trouble_isSaidFirst() {
         assertThat(sentences(story(Scenario.STALL)))
-                .contains("It is cooling, {diff:N.N} short of setting. Is the heat on?");
+                .contains("It is cooling: {diff:N.N} down since {clock:N}. Is the heat on?");
         assertThat(sentences(story(Scenario.SCORCH)))
-                .contains("The base may be catching: it climbs faster than water can leave. "
+                .contains("The base may be catching: it climbs {diff:N.N} a minute; "
+                        + "the water that leaves allows {diff:N.N}. "
                         + "Stir down to the base, and turn the heat down.");
     }
 
@@ -96,7 +97,8 @@ final class StorytellerTest {
                         Stage.ROLLING_BOIL,
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
-                        Optional.empty())
+                        Optional.empty(),
+                        false)
                 .stale();
         Saying saying =
                 new Storyteller(CookSettings.defaults()).tell(silent, List.of()).saying();

@@ -1,0 +1,96 @@
+package spoonfall.cook;
+
+import java.util.List;
+import java.util.Optional;
+import spoonfall.alarm.Condition;
+
+/** Runs the alarms of the pan: when each is so, and by which design each means nothing just now. */
+final class PanAlarms {
+    /** Over a base that catches the gel point is called so much before it was due at the earliest. */
+    private static final double EARLY_S = 120;
+
+    private final CookSettings settings;
+    private final AlarmBoard board;
+    private final Stages stages;
+    private final Forecaster forecaster;
+    private final Watches watches;
+    private final Standstill standstill = new Standstill();
+    private final ColdAddition cold = new ColdAddition();
+    private boolean setTest;
+    private double gelDueT;
+
+    PanAlarms(CookSettings settings, AlarmBoard board, Stages stages, Forecaster forecaster) {
+        this.settings = settings;
+        this.board = board;
+        this.stages = stages;
+        this.forecaster = forecaster;
+        watches = new Watches(settings);
+    }
+
+    /** Whether the reading is higher than the pan, for the base catches and the gel point is not due yet. */
+    boolean misledByTheBase(double t) {
+        return board.present(AlarmName.SCORCH_RISK) && t < gelDueT - EARLY_S;
+    }
+
+    /** Whether something cold went in and the pan is on its way back. */
+    boolean coldAdded() {
+        return cold.seen();
+    }
+
+    /** Forgets the way here: what comes does not go on from it. */
+    void restart() {
+        watches.restart();
+        standstill.restart();
+        cold.restart();
+        setTest = false;
+    }
+
+    /** Ends a second in which the pan was seen. */
+    void endSecond(double t, Signals now, boolean suspectStuck, List<CookEvent> events) {
+        Stage stage = stages.stage();
+        standstill.endSecond(now);
+        cold.endSecond(now, stages);
+        setTest = watches.setTest(stages, now, forecaster);
+        suppress(t, events);
+        Condition past = Condition.when(stage == Stage.PAST_GEL_POINT);
+        double pastC = now.trendC() - settings.gelPointC();
+        board.update(t, AlarmName.PAST_GEL_POINT, past, () -> AlarmText.pastGelPoint(pastC), events);
+        Condition gel = Condition.when(stage == Stage.AT_GEL_POINT && !board.present(AlarmName.PAST_GEL_POINT));
+        board.update(t, AlarmName.GEL_POINT, gel, () -> AlarmText.gelPoint(settings), events);
+        Condition window = board.everRaised(AlarmName.GEL_POINT) ? Condition.ABSENT : watches.startSetTests(stage, now);
+        board.update(t, AlarmName.START_SET_TESTS, window, AlarmText::startSetTests, events);
+        Condition stalled = suspectStuck ? Condition.UNDECIDED : watches.stalled(stages, setTest, forecaster);
+        boolean cooling = stage == Stage.OFF_THE_HEAT || forecaster.cools();
+        board.update(t, AlarmName.STALLED, stalled, () -> standstill.text(now, cooling), events);
+        boolean scorched = board.present(AlarmName.SCORCH_RISK);
+        Condition scorch = watches.scorchRisk(stages, now, forecaster);
+        board.update(t, AlarmName.SCORCH_RISK, scorch, watches::scorchText, events);
+        if (!scorched && board.present(AlarmName.SCORCH_RISK)) {
+            forecaster.doubtTheLastMinute();
+            gelDueT = t + forecaster.forecast(t).map(Forecast::etaS).orElse(Double.POSITIVE_INFINITY);
+        }
+    }
+
+    /** Suppresses what means nothing by now; to be called when a second has ended, whether or not the pan was seen. */
+    void suppress(double t, List<CookEvent> events) {
+        Optional<Suppression> blind = blind();
+        Optional<Suppression> atGel = when(board.everRaised(AlarmName.GEL_POINT), Suppression.GEL_POINT);
+        Optional<Suppression> past = when(board.present(AlarmName.PAST_GEL_POINT), Suppression.PAST_GEL_POINT);
+        Optional<Suppression> tested = when(setTest, Suppression.SET_TEST);
+        Optional<Suppression> chilled = when(cold.seen(), Suppression.COLD_ADDED);
+        board.suppress(t, AlarmName.START_SET_TESTS, past.or(() -> atGel).or(() -> blind), events);
+        board.suppress(t, AlarmName.GEL_POINT, past.or(() -> blind), events);
+        board.suppress(t, AlarmName.PAST_GEL_POINT, blind, events);
+        board.suppress(t, AlarmName.STALLED, blind.or(() -> tested).or(() -> chilled), events);
+        board.suppress(t, AlarmName.SCORCH_RISK, blind, events);
+    }
+
+    private Optional<Suppression> blind() {
+        return when(board.present(AlarmName.PROBE_SILENT), Suppression.PROBE_SILENT)
+                .or(() -> when(board.present(AlarmName.PROBE_OUT_OF_PAN), Suppression.PROBE_OUT_OF_PAN));
+    }
+
+    private static Optional<Suppression> when(boolean so, Suppression reason) {
+        return so ? Optional.of(reason) : Optional.empty();
+    }
+}

@@ -1,0 +1,43 @@
+package spoonfall.cook;
+
+/** Remembers the way here, to say since when a pan that does not climb has stood still or cooled, and by how much. */
+final class Standstill {
+    private static final double KEEP_S = 1200;
+    private static final double POINT_EVERY_S = 5;
+    private static final double PEAK_S = 600;
+
+    /** Less than this is not a change of the pan. */
+    private static final double LEAST_C = 0.15;
+
+    /** So long it takes at least to see that a pan stands still. */
+    private static final double LEAST_S = 90;
+
+    private final Track trend = new Track(KEEP_S);
+    private double lastPointT = Double.NEGATIVE_INFINITY;
+
+    /** Forgets the way here. */
+    void restart() {
+        trend.clear();
+    }
+
+    /** Takes note of where the pan is. */
+    void endSecond(Signals now) {
+        if (now.t() - lastPointT >= POINT_EVERY_S) {
+            lastPointT = now.t();
+            trend.add(now.t(), now.trendC());
+        }
+    }
+
+    /** What to say of a pan that does not climb. */
+    AlarmText text(Signals now, boolean cooling) {
+        double tellC = Math.max(LEAST_C, now.stepC() < 1 ? now.stepC() : 0);
+        if (cooling) {
+            double peakC =
+                    Math.max(now.trendC(), trend.highestSince(now.t() - PEAK_S).orElse(now.trendC()));
+            double sinceT = trend.latestAtLeast(peakC - tellC).orElse(now.t());
+            return AlarmText.cooling(peakC - Math.min(now.levelC(), now.trendC()), sinceT);
+        }
+        double sinceT = trend.latestAtMost(now.trendC() - tellC).orElse(now.t());
+        return AlarmText.standingStill(Math.max(LEAST_S, now.t() - sinceT));
+    }
+}
