@@ -159,6 +159,7 @@ final class ThermometerTest {
         assertThat(part(page, "check-state")).isFocused();
         assertThat(part(page, "climb")).isHidden();
         part(page, "check-act").click();
+        assertThat(part(page, "check-state")).hasText("Nothing has come from the thermometer yet.");
         pan.say(93, 10);
         assertThat(part(page, "check-state")).hasText("Steady so far; a minute of it is needed.");
         pan.say(95.4, 130);
@@ -237,6 +238,7 @@ final class ThermometerTest {
         page.evaluate("percent => { document.documentElement.style.fontSize = percent + '%'; }", textPercent);
         isAccessibleAndFits(page);
         part(page, "check-act").click();
+        assertThat(part(page, "check-state")).hasText("Nothing has come from the thermometer yet.");
         pan.say(95.4, 20);
         assertThat(part(page, "check-picture")).isVisible();
         isAccessibleAndFits(page);
