@@ -54,11 +54,11 @@ final class Forecaster {
     /** The forecast at {@code t}; empty when it would be a guess. */
     Optional<Forecast> forecast(double t) {
         Optional<Arrival> gel = estimator.arrival(t, settings.riseC());
-        Optional<Arrival> window = estimator.arrival(t, settings.riseC() - GelPoint.WINDOW_C);
         if (gel.isEmpty()) {
             return Optional.empty();
         }
         Arrival at = gel.get();
+        Optional<Arrival> window = estimator.arrival(t, settings.riseC() - GelPoint.WINDOW_C);
         double windowS = Math.min(at.s(), window.map(Arrival::s).orElse(0.0));
         return Optional.of(new Forecast(windowS, at.s(), at.lowS(), at.highS(), estimator.perMinute()));
     }

@@ -3,6 +3,7 @@ package spoonfall.cook;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.estimate.MiddleHalf;
 
 /** The latest points of a value over time, oldest first, forgetting what is older than it needs. */
 final class Track {
@@ -41,7 +42,7 @@ final class Track {
 
     /**
      * The mean of the middle half of the points since {@code sinceT}, or of the last {@code least} if those are
-     * more: one wild value never counts, and values between a thermometer's steps are found.
+     * more.
      */
     OptionalDouble middleSince(double sinceT, int least) {
         return middle(Math.max(from, Math.min(firstSince(sinceT), to - least)), to);
@@ -65,13 +66,7 @@ final class Track {
             return OptionalDouble.empty();
         }
         double[] part = Arrays.copyOfRange(values, first, end);
-        Arrays.sort(part);
-        int cut = part.length / 4;
-        double sum = 0;
-        for (int i = cut; i < part.length - cut; i++) {
-            sum += part[i];
-        }
-        return OptionalDouble.of(sum / (part.length - 2 * cut));
+        return OptionalDouble.of(MiddleHalf.mean(part, part.length));
     }
 
     /** The largest value since {@code sinceT}. */

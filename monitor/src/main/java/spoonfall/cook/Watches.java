@@ -97,8 +97,7 @@ final class Watches {
             return Condition.UNDECIDED;
         }
         boolean coarse = Signals.coarse(signals.stepC());
-        RobustLine line = (coarse ? signals.steady() : signals.quick())
-                .orElse(signals.quick().get());
+        RobustLine line = (coarse ? signals.steady() : signals.quick()).get();
         double stepsPerMinC = (coarse ? COARSE_SCORCH_STEPS : SCORCH_STEPS) * signals.stepC();
         double least = Math.max(SCORCH_LEAST_PER_MIN_C, stepsPerMinC);
         double limit = Math.max(SCORCH_TIMES * reference.getAsDouble(), least);

@@ -199,10 +199,7 @@ public final class PanEstimator {
         begun = true;
         beganT = t;
         lastT = t;
-        away = false;
-        impossible = false;
-        lowSinceT = Double.NaN;
-        highSinceT = Double.NaN;
+        resume();
         noise = new NoiseMeter();
         stall.begin();
         remembered.forget();

@@ -35,7 +35,7 @@ final class Points {
     /** Finishes the point that is due, which is the latest from now on. */
     void take() {
         recentT[taken % KEPT] = sumT / inBucket;
-        recentC[taken % KEPT] = middle();
+        recentC[taken % KEPT] = MiddleHalf.mean(bucket, inBucket);
         taken++;
         inBucket = 0;
     }
@@ -74,15 +74,5 @@ final class Points {
         }
         double spread = n * sumXx - sumX * sumX;
         return spread <= 0 ? 0 : (n * sumXc - sumX * sumC) / spread;
-    }
-
-    private double middle() {
-        Arrays.sort(bucket, 0, inBucket);
-        int cut = inBucket / 4;
-        double sum = 0;
-        for (int i = cut; i < inBucket - cut; i++) {
-            sum += bucket[i];
-        }
-        return sum / (inBucket - 2 * cut);
     }
 }

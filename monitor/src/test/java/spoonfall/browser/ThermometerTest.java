@@ -26,10 +26,8 @@ import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Thermometry;
+import spoonfall.kitchen.ToldProbe;
 import spoonfall.log.CalibrationBook;
-import spoonfall.probe.Probe;
-import spoonfall.probe.ProbeListener;
-import spoonfall.probe.Reading;
 import spoonfall.web.WebServer;
 
 /** The guided check in a real browser, with thermometers that live through a minute at once. */
@@ -39,51 +37,10 @@ final class ThermometerTest {
     @TempDir
     Path folder = Path.of("");
 
-    private final Told pan = new Told("pan");
-    private final Told clip = new Told("clip");
+    private final ToldProbe pan = new ToldProbe("pan", 0.03);
+    private final ToldProbe clip = new ToldProbe("clip", 0.03);
     private @Nullable Kitchen kitchen;
     private @Nullable WebServer server;
-
-    /** A thermometer that says what it is told to, a second each, at once. */
-    private static final class Told implements Probe {
-        private final String name;
-        private final long startNanos = System.nanoTime();
-        private volatile @Nullable ProbeListener listener;
-        private int atS;
-
-        private Told(String name) {
-            this.name = name;
-        }
-
-        @Override
-        public String name() {
-            return name;
-        }
-
-        @Override
-        public String place() {
-            return "/dev/" + name;
-        }
-
-        @Override
-        public void start(ProbeListener newListener) {
-            listener = newListener;
-        }
-
-        @Override
-        public void close() {
-            listener = null;
-        }
-
-        void say(double temperatureC, int seconds) {
-            ProbeListener hears = listener;
-            for (int i = 0; i < seconds && hears != null; i++) {
-                atS++;
-                double wobble = 0.03 * Math.sin(atS);
-                hears.reading(Reading.good(name, startNanos + atS * 1_000_000_000L, temperatureC + wobble, "x"));
-            }
-        }
-    }
 
     @BeforeAll
     static void open() {

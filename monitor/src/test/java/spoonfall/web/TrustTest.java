@@ -27,11 +27,9 @@ import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Thermometry;
+import spoonfall.kitchen.ToldProbe;
 import spoonfall.log.CalibrationBook;
 import spoonfall.probe.Hearing;
-import spoonfall.probe.Probe;
-import spoonfall.probe.ProbeListener;
-import spoonfall.probe.Reading;
 
 /** Two thermometers in a pan, checked over HTTP. Readings carry their own time, so that minutes pass at once. */
 final class TrustTest {
@@ -42,59 +40,11 @@ final class TrustTest {
     Path folder = Path.of("");
 
     private final AtomicReference<Instant> now = new AtomicReference<>(NOW);
-    private final Said pan = new Said("pan");
-    private final Said second = new Said("second");
+    private final ToldProbe pan = new ToldProbe("pan", 0);
+    private final ToldProbe second = new ToldProbe("second", 0);
     private final HttpClient client = HttpClient.newHttpClient();
     private @Nullable Kitchen kitchen;
     private @Nullable WebServer server;
-
-    /** A thermometer that says what the test says, second by second. */
-    private static final class Said implements Probe {
-        private final String name;
-        private final long startNanos = System.nanoTime();
-        private volatile @Nullable ProbeListener listener;
-        private double atS;
-
-        private Said(String name) {
-            this.name = name;
-        }
-
-        @Override
-        public String name() {
-            return name;
-        }
-
-        @Override
-        public String place() {
-            return "/dev/" + name;
-        }
-
-        @Override
-        public void start(ProbeListener newListener) {
-            listener = newListener;
-        }
-
-        @Override
-        public void close() {
-            listener = null;
-        }
-
-        void say(double temperatureC, int seconds) {
-            ProbeListener hears = listener;
-            for (int i = 0; i < seconds && hears != null; i++) {
-                atS++;
-                long atNanos = startNanos + (long) (atS * 1e9);
-                hears.reading(Reading.good(name, atNanos, temperatureC, "" + temperatureC));
-            }
-        }
-
-        void lose() {
-            ProbeListener hears = listener;
-            if (hears != null) {
-                hears.lost(name, name + " was unplugged", startNanos);
-            }
-        }
-    }
 
     private void serve(WaterBoil boil) {
         KitchenPlan plan = KitchenPlan.live("Hollin Bank", "", new CookSettings(boil, 4.4), 1);
