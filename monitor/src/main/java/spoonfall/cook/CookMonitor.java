@@ -30,7 +30,7 @@ public final class CookMonitor {
     private static final double NOT_YET_C = 0.05;
 
     /** Reminders need no forecast more often than that, in seconds. */
-    private static final double REMIND_EVERY_S = 5;
+    private static final double REMIND_EVERY_S = 10;
 
     private final long originNanos;
     private final CookSettings settings;
@@ -323,11 +323,12 @@ public final class CookMonitor {
     }
 
     private void remind(double t, Signals now, List<CookEvent> events) {
-        boolean climbs = stages.stage() == Stage.ROLLING_BOIL && !board.present(AlarmName.STALLED);
+        Stage stage = stages.stage();
+        boolean climbs = stage.boiling() && !stage.atOrPastGelPoint() && !board.present(AlarmName.STALLED);
         boolean ask = climbs && t % REMIND_EVERY_S == 0;
         double riseC = now.trendC() - settings.waterBoil().temperatureC();
         double solids = climbs ? forecaster.solids(riseC) : 0;
-        reminders.endSecond(now, stages.stage(), solids, ask ? forecaster.forecast(t) : Optional.empty(), events);
+        reminders.endSecond(now, stage, solids, ask ? forecaster.forecast(t) : Optional.empty(), events);
     }
 
     private boolean outOfPan() {

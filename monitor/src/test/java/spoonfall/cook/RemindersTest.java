@@ -99,6 +99,17 @@ final class RemindersTest {
     }
 
     @Test
+    void aPanThatIsLongInTheTestWindow_isStillRemindedOfTheJars() {
+        Reminders reminders = new Reminders();
+        List<CookEvent> events = new ArrayList<>();
+        for (int t = 0; t < 300; t += 10) {
+            Optional<Forecast> forecast = Optional.of(new Forecast(0, 800 - t, 600 - t, 1000 - t, 0.01));
+            reminders.endSecond(signals(t, 103, 103, 0.01), Stage.TEST_WINDOW, 0.6, forecast, events);
+        }
+        assertThat(reminded(events)).extracting(CookEvent.Reminded::reminder).containsExactly(ReminderName.WARM_JARS);
+    }
+
+    @Test
     void inTheTestWindow_nobodyIsRemindedToStir() {
         assertThat(stirs(t -> 0, 0.01, 0.02, Stage.TEST_WINDOW)).isEmpty();
     }
