@@ -76,6 +76,18 @@ test('what is put aside neither calls nor stands, and what is suppressed is not 
   assert.deepEqual([...store.calls(state), ...store.standing(state)], []);
 });
 
+test('a reminder is shown for ten minutes, the newest of each kind, and calls nobody', () => {
+  const event = (seq, t, reminder) => ({ type: 'reminder', seq, t, reminder, text: `${reminder} ${t}` });
+  let state = started({ events: [event(3, 5, 'stir'), event(4, 9, 'stir')] });
+  assert.deepEqual(store.reminders(state).map((r) => r.t), [9]);
+  state = store.receive(state, event(6, 300, 'chill-plates'));
+  state = store.receive(state, { type: 'status', seq: 6, t: 310, fresh: true, riseC: 2 });
+  assert.deepEqual(store.reminders(state).map((r) => r.reminder), ['chill-plates', 'stir']);
+  assert.deepEqual(store.calls(state), []);
+  state = store.receive(state, { type: 'status', seq: 6, t: 700, fresh: true, riseC: 2 });
+  assert.deepEqual(store.reminders(state).map((r) => r.reminder), ['chill-plates']);
+});
+
 test('what came and went while the page was away is told, and only that', () => {
   const events = [
     { type: 'alarm', seq: 4, change: 'raised', alarm: alarm('stalled', 'unacknowledged') },

@@ -7,7 +7,7 @@ import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './
 import { mountSound } from './sound.js';
 import { mountThermometer } from './thermometer.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
-import { aside, calls, connection, empty, forgetMissed, isLive, receive, standing } from './store.js';
+import { aside, calls, connection, empty, forgetMissed, isLive, receive, reminders, standing } from './store.js';
 
 const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 
@@ -55,7 +55,7 @@ function draw() {
   updateHeader(state, unit);
   updateComingUp(state);
   updateCall(calling, unit, at);
-  updateOthers({ standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
+  updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
   const checking = location.hash === '#thermometer';
   showView(checking);
   if (checking) {

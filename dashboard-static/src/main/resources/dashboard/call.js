@@ -47,23 +47,24 @@ export function mountCall(section, acknowledge, putAside) {
 }
 
 /**
- * Quiet lines for what stands without calling, what was put aside and what was missed. Returns update(lines, unit,
- * startedAtMs), where lines are { standing, aside, missed }.
+ * Quiet lines for reminders, what stands without calling, what was put aside and what was missed. Returns update(lines,
+ * unit, startedAtMs), where lines are { reminders, standing, aside, missed }.
  */
 export function mountOthers(element, { acknowledge, takeBack, forgetMissed }) {
   let shown = '';
 
-  return function update({ standing, aside, missed }, unit, startedAtMs) {
-    const key = JSON.stringify([standing, aside, missed.map((alarm) => alarm.id), unit, startedAtMs]);
+  return function update({ reminders, standing, aside, missed }, unit, startedAtMs) {
+    const key = JSON.stringify([reminders, standing, aside, missed.map((alarm) => alarm.id), unit, startedAtMs]);
     if (key === shown) {
       return;
     }
     shown = key;
-    const lines = standing.map((alarm) =>
-      alarm.state === 'acknowledged'
-        ? line(`${fill(alarm.title, unit, startedAtMs)} You know.`)
-        : line(`Over, unseen: ${fill(alarm.title, unit, startedAtMs)}`, 'Seen', () => acknowledge(alarm.id)),
-    );
+    const lines = reminders.map((reminder) => line(fill(reminder.text, unit, startedAtMs)));
+    for (const alarm of standing) {
+      const words = fill(alarm.title, unit, startedAtMs);
+      const known = alarm.state === 'acknowledged';
+      lines.push(known ? line(`${words} You know.`) : line(`Over, unseen: ${words}`, 'Seen', () => acknowledge(alarm.id)));
+    }
     for (const alarm of aside) {
       lines.push(line(asideWords(alarm, unit, startedAtMs), 'Take back', () => takeBack(alarm.id)));
     }

@@ -3,9 +3,12 @@
 const MOST_POINTS = 4000;
 const LONGEST_STEP_S = 60;
 
+/** A reminder that is so old was heeded or is no use any more. */
+const REMINDS_FOR_S = 600;
+
 /** Nothing is known yet. */
 export function empty() {
-  return { connection: 'connecting', heard: false, seq: 0, run: '', missed: [], climb: [], alarms: [] };
+  return { connection: 'connecting', heard: false, seq: 0, run: '', missed: [], climb: [], alarms: [], reminders: [] };
 }
 
 /** The state after a message of the live channel. Unknown messages change nothing. */
@@ -19,6 +22,8 @@ export function receive(state, message) {
       return { ...state, seq: message.seq, alarms: withAlarm(state.alarms, message.alarm) };
     case 'probe':
       return withProbe({ ...state, seq: message.seq }, message.probe);
+    case 'reminder':
+      return { ...state, seq: message.seq, reminders: withReminder(state.reminders, message) };
     case 'stage':
       return { ...state, seq: message.seq };
     default:
@@ -57,6 +62,11 @@ export function aside(state) {
   return state.alarms.filter((alarm) => alarm.state === 'shelved').sort((a, b) => a.shelvedUntilT - b.shelvedUntilT);
 }
 
+/** What the cook was reminded of of late, the newest first. */
+export function reminders(state) {
+  return state.reminders.filter((reminder) => (state.status?.t ?? 0) - reminder.t < REMINDS_FOR_S);
+}
+
 /** Whether what is shown of the pan is live. */
 export function isLive(state) {
   return state.connection === 'live' && Boolean(state.status?.fresh);
@@ -78,6 +88,7 @@ function begin(state, snapshot) {
     syrup: snapshot.syrup,
     status: snapshot.status,
     alarms: snapshot.alarms,
+    reminders: snapshot.events.filter((event) => event.type === 'reminder').reduce(withReminder, []),
     climb: snapshot.climb.map(([t, temperatureC]) => ({ t, riseC: above(temperatureC, snapshot.basis) })),
     missed,
   };
@@ -108,6 +119,11 @@ function follow(state, status) {
 
 function thinned(points) {
   return points.length <= MOST_POINTS ? points : points.filter((point, i) => i % 2 === 0 || point.riseC === null);
+}
+
+/** The newest of each kind, the newest first. */
+function withReminder(reminders, { t, reminder, text }) {
+  return [{ t, reminder, text }, ...reminders.filter((other) => other.reminder !== reminder)];
 }
 
 function withAlarm(alarms, alarm) {

@@ -16,6 +16,8 @@ final class EventLines {
     void print(CookEvent event) {
         if (event instanceof CookEvent.StageEntered entered) {
             line(event.t(), entered.stage().wireName().replace('-', ' '));
+        } else if (event instanceof CookEvent.Reminded reminded) {
+            line(event.t(), reminded.reminder().wireName() + ": " + Plain.text(reminded.text()));
         } else if (event instanceof CookEvent.AlarmChanged changed) {
             boolean raised = changed.change() == AlarmChange.RAISED;
             String name = changed.alarm().name().wireName();

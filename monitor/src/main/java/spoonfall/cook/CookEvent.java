@@ -35,4 +35,13 @@ public sealed interface CookEvent {
      * @param alarm the alarm afterwards
      */
     record AlarmChanged(double t, AlarmChange change, CookAlarm alarm) implements CookEvent {}
+
+    /**
+     * The cook is reminded of something; nothing is wrong.
+     *
+     * @param t seconds of the cook
+     * @param reminder of what
+     * @param text one sentence, with marks
+     */
+    record Reminded(double t, ReminderName reminder, String text) implements CookEvent {}
 }

@@ -29,6 +29,9 @@ public final class CookMonitor {
     /** What climbs too fast is held back by so much below the gel point until it is seen whether it is real. */
     private static final double NOT_YET_C = 0.05;
 
+    /** Reminders need no forecast more often than that, in seconds. */
+    private static final double REMIND_EVERY_S = 10;
+
     private final long originNanos;
     private final CookSettings settings;
     private final Senses senses = new Senses();
@@ -36,6 +39,7 @@ public final class CookMonitor {
     private final Forecaster forecaster;
     private final AlarmBoard board = new AlarmBoard();
     private final PanAlarms alarms;
+    private final Reminders reminders = new Reminders();
     private final ProbeWatch probe;
     private final OutOfPan leaving;
     private final List<SecondProbe> others;
@@ -299,6 +303,7 @@ public final class CookMonitor {
             misledLately = false;
             senses.restart();
             alarms.restart();
+            reminders.restart();
             return;
         }
         double knownC = forecaster.temperatureC(t, now.trendC());
@@ -314,6 +319,16 @@ public final class CookMonitor {
         now.steady().ifPresent(line -> probe.climbs(Signals.perMinute(line)));
         forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
         alarms.endSecond(t, known, probe.suspectStuck(), events);
+        remind(t, now, events);
+    }
+
+    private void remind(double t, Signals now, List<CookEvent> events) {
+        Stage stage = stages.stage();
+        boolean climbs = stage.boiling() && !stage.atOrPastGelPoint() && !board.present(AlarmName.STALLED);
+        boolean ask = climbs && t % REMIND_EVERY_S == 0;
+        double riseC = now.trendC() - settings.waterBoil().temperatureC();
+        double solids = climbs ? forecaster.solids(riseC) : 0;
+        reminders.endSecond(now, stage, solids, ask ? forecaster.forecast(t) : Optional.empty(), events);
     }
 
     private boolean outOfPan() {

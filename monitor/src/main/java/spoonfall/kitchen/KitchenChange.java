@@ -8,7 +8,7 @@ public sealed interface KitchenChange {
     long seq();
 
     /**
-     * A stage or an alarm changed.
+     * A stage or an alarm changed, or the cook was reminded of something.
      *
      * @param seq number of the change
      * @param event what happened; never a status

@@ -148,6 +148,9 @@ public final class Views {
             } else if (cook.event() instanceof CookEvent.StageEntered event) {
                 node.put("type", "stage").put("seq", change.seq()).put("t", rounded(event.t()));
                 node.put("stage", event.stage().wireName());
+            } else if (cook.event() instanceof CookEvent.Reminded event) {
+                node.put("type", "reminder").put("seq", change.seq()).put("t", rounded(event.t()));
+                node.put("reminder", event.reminder().wireName()).put("text", event.text());
             }
         }
         return node;
@@ -167,6 +170,12 @@ public final class Views {
             return node.put("type", "stage")
                     .put("t", rounded(entered.t()))
                     .put("stage", entered.stage().wireName());
+        }
+        if (event instanceof CookEvent.Reminded reminded) {
+            return node.put("type", "reminder")
+                    .put("t", rounded(reminded.t()))
+                    .put("reminder", reminded.reminder().wireName())
+                    .put("text", Plain.text(reminded.text()));
         }
         if (event instanceof CookEvent.AlarmChanged changed) {
             CookAlarm alarm = changed.alarm();

@@ -162,6 +162,10 @@ final class MainTest {
                             && node.path("change").asText().equals("raised")
                             && node.path("text").asText().contains("Is the heat on?");
                 case "stage" -> boiled |= node.path("stage").asText().equals("rolling-boil");
+                case "reminder" -> {
+                    assertThat(node.path("reminder").asText()).isIn("chill-plates", "warm-jars", "stir");
+                    assertThat(node.path("text").asText()).isNotEmpty().doesNotContain("{");
+                }
                 default -> throw new AssertionError(line);
             }
         }

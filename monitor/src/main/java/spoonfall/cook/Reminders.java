@@ -1,0 +1,71 @@
+package spoonfall.cook;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Reminds the cook of what is to be done ahead. The numbers are common practice, no source. */
+final class Reminders {
+    private static final double PLATES_BEFORE_S = 15 * 60;
+    private static final double JARS_BEFORE_S = 10 * 60;
+
+    /** Syrup so thick sticks to the base. */
+    private static final double THICK = 0.58;
+
+    private static final double UNSTIRRED_S = 4 * 60;
+    private static final double STIR_EVERY_S = 5 * 60;
+
+    /** So often without seeing whether anybody stirs. */
+    private static final double BLIND_EVERY_S = 6 * 60;
+
+    private final Due plates = new Due(PLATES_BEFORE_S);
+    private final Due jars = new Due(JARS_BEFORE_S);
+    private final StirWatch stirs = new StirWatch();
+    private double thickT = Double.NaN;
+    private double saidStirT = Double.NEGATIVE_INFINITY;
+
+    /** Forgets the way here, but not what was said. */
+    void restart() {
+        stirs.restart();
+        thickT = Double.NaN;
+    }
+
+    /** Ends a second in which the pan was seen to boil or not; {@code solids} is a fraction by mass. */
+    void endSecond(Signals now, Stage stage, double solids, Optional<Forecast> forecast, List<CookEvent> events) {
+        double t = now.t();
+        stirs.endSecond(now);
+        if (stage != Stage.ROLLING_BOIL) {
+            thickT = Double.NaN;
+        } else if (Double.isNaN(thickT) && solids >= THICK) {
+            thickT = t;
+        }
+        if (forecast.isPresent() && plates.comes(t, forecast.get().windowS())) {
+            String text = "Put the plates in the freezer now: set tests at about {clock:%.0f}.";
+            say(t, ReminderName.CHILL_PLATES, text, t + forecast.get().windowS(), events);
+        }
+        if (forecast.isPresent() && jars.comes(t, forecast.get().etaS())) {
+            String text = "Warm the jars now: it sets at about {clock:%.0f}.";
+            say(t, ReminderName.WARM_JARS, text, t + forecast.get().etaS(), events);
+        }
+        if (!Double.isNaN(thickT) && solids >= THICK) {
+            remindOfStirring(t, stirs.sees(now), events);
+        }
+    }
+
+    private void remindOfStirring(double t, boolean sees, List<CookEvent> events) {
+        double sinceT = Math.max(thickT, sees ? stirs.stirredT() : saidStirT);
+        double everyS = sees ? STIR_EVERY_S : BLIND_EVERY_S;
+        if (t - sinceT < (sees ? UNSTIRRED_S : BLIND_EVERY_S) || t - saidStirT < everyS) {
+            return;
+        }
+        saidStirT = t;
+        String text = sees
+                ? "Stir down to the base: nobody seems to have since {clock:%.0f}."
+                : "Stir down to the base now and then: it is thick by now.";
+        say(t, ReminderName.STIR, text, sinceT, events);
+    }
+
+    private static void say(double t, ReminderName name, String text, double forT, List<CookEvent> events) {
+        events.add(new CookEvent.Reminded(t, name, String.format(Locale.ROOT, text, forT)));
+    }
+}
