@@ -1,6 +1,5 @@
 package spoonfall.cook;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -39,12 +38,12 @@ record RobustLine(double slope, double atEnd, double endX, double scatter, doubl
         if (count == 0) {
             return Optional.empty();
         }
-        double slope = median(slopes, count);
+        double slope = Selection.median(slopes, count);
         double[] residuals = new double[n];
         for (int i = 0; i < n; i++) {
             residuals[i] = y[from + i] - slope * (x[from + i] - endX);
         }
-        double atEnd = median(residuals, n);
+        double atEnd = Selection.median(residuals, n);
         double meanX = 0;
         for (int i = from; i < to; i++) {
             meanX += x[i] / n;
@@ -54,14 +53,7 @@ record RobustLine(double slope, double atEnd, double endX, double scatter, doubl
             residuals[i] = Math.abs(residuals[i] - atEnd);
             spread += (x[from + i] - meanX) * (x[from + i] - meanX);
         }
-        double scatter = MAD_TO_SIGMA * median(residuals, n);
+        double scatter = MAD_TO_SIGMA * Selection.median(residuals, n);
         return Optional.of(new RobustLine(slope, atEnd, endX, scatter, scatter / Math.sqrt(spread)));
-    }
-
-    /** The middle of the first {@code count} values, which are put in order. */
-    static double median(double[] values, int count) {
-        Arrays.sort(values, 0, count);
-        int middle = count / 2;
-        return count % 2 == 1 ? values[middle] : (values[middle - 1] + values[middle]) / 2;
     }
 }

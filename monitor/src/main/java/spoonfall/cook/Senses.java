@@ -59,7 +59,7 @@ final class Senses {
     /** Ends the second before {@code t}; empty while nothing was ever read. */
     Optional<Signals> endSecond(double t) {
         if (inBucket > 0) {
-            seconds.add(t - 0.5, RobustLine.median(bucket, inBucket));
+            seconds.add(t - 0.5, Selection.median(bucket, inBucket));
             inBucket = 0;
         }
         OptionalDouble level = seconds.middleSince(t - LEVEL_S, LEVEL_LEAST);

@@ -81,13 +81,12 @@ final class Track {
 
     /** The largest value from {@code sinceT} to {@code untilT}. */
     OptionalDouble highestBetween(double sinceT, double untilT) {
-        OptionalDouble highest = OptionalDouble.empty();
-        for (int i = firstSince(sinceT); i < to && times[i] <= untilT; i++) {
-            if (highest.isEmpty() || values[i] > highest.getAsDouble()) {
-                highest = OptionalDouble.of(values[i]);
-            }
+        double highest = Double.NEGATIVE_INFINITY;
+        int first = firstSince(sinceT);
+        for (int i = first; i < to && times[i] <= untilT; i++) {
+            highest = Math.max(highest, values[i]);
         }
-        return highest;
+        return first < to && times[first] <= untilT ? OptionalDouble.of(highest) : OptionalDouble.empty();
     }
 
     /** The newest value no younger than {@code t}. */
