@@ -75,8 +75,10 @@ final class Senses {
             steady = points.lineSince(t - STEADY_S, t);
             slow = points.lineSince(t - (Signals.coarse(stepC) ? COARSE_SLOW_S : SLOW_S), t);
         }
-        double peakC = Math.max(points.highestSince(t - PEAK_S).orElse(levelC), levelC);
-        double earlierPeakC = points.highestBetween(t - PEAK_S, t - QUICK_S).orElse(peakC);
+        OptionalDouble earlier = points.highestBetween(t - PEAK_S, t - QUICK_S);
+        double latelyC = Math.max(points.highestSince(t - QUICK_S).orElse(levelC), levelC);
+        double peakC = Math.max(earlier.orElse(latelyC), latelyC);
+        double earlierPeakC = earlier.orElse(peakC);
         double fallC = Math.max(0, points.highestSince(t - FALL_S).orElse(levelC) - levelC);
         return Optional.of(
                 new Signals(t, levelC, trendC(t, levelC), quick, steady, slow, peakC, earlierPeakC, fallC, stepC));

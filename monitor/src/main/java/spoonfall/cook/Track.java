@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** The latest points of a value over time, oldest first, forgetting what is older than it needs. */
+/** The latest points of a value over time, oldest first and in order of time, forgetting what is older than it needs. */
 final class Track {
     private final double keepS;
     private double[] times = new double[64];
@@ -109,11 +109,17 @@ final class Track {
     }
 
     private int firstSince(double sinceT) {
-        int first = to;
-        while (first > from && times[first - 1] >= sinceT) {
-            first--;
+        int low = from;
+        int high = to;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (times[middle] >= sinceT) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
         }
-        return first;
+        return low;
     }
 
     private void makeRoom() {
