@@ -7,6 +7,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleSupplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import spoonfall.bench.WatchBench;
 import spoonfall.cook.CookMonitor;
 import spoonfall.cook.Cooks;
@@ -19,6 +21,9 @@ import spoonfall.probe.trace.Trace;
 public final class EngineBench {
     private static final int WARM_UPS = 40;
     private static final int ROUNDS = 21;
+
+    /** Held, so that it stays as quiet as it is told to be. */
+    private static final Logger ESPER = Logger.getLogger("com.espertech");
 
     private EngineBench() {}
 
@@ -41,6 +46,7 @@ public final class EngineBench {
 
     private static void besideEsper(Trace trace) throws EPCompileException, EPDeployException {
         List<Reading> readings = WatchBench.readings(trace);
+        ESPER.setLevel(Level.OFF);
         EsperKitchen esper = new EsperKitchen(Cooks.settings(trace).gelPointC());
         double[] micros = new double[ROUNDS];
         long said = 0;
