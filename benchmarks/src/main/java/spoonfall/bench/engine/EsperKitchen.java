@@ -11,7 +11,8 @@ import com.espertech.esper.runtime.client.EPRuntime;
 import com.espertech.esper.runtime.client.EPRuntimeProvider;
 import com.espertech.esper.runtime.client.EPStatement;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import spoonfall.probe.Reading;
 
 /**
@@ -27,7 +28,7 @@ final class EsperKitchen {
               where prev(120, perS) > 0.001 and perS < 0.38 * prev(120, perS);
             @name('silent') select * from pattern [every Degrees -> (timer:interval(5 sec) and not Degrees)];
             @name('fall') select max(c) - last(c) as fellC from Degrees#time(20 sec) having max(c) - last(c) > 15;
-            @name('gel') select avg(c) as levelC from Degrees#time(8 sec) having avg(c) >= %.4f;
+            @name('gel') select avg(c) as levelC from Degrees#time(8 sec) having avg(c) >= GEL_POINT;
             """;
 
     private final EPCompiled compiled;
@@ -41,7 +42,7 @@ final class EsperKitchen {
         configuration.getRuntime().getThreading().setListenerDispatchPreserveOrder(false);
         configuration.getRuntime().getThreading().setInsertIntoDispatchPreserveOrder(false);
         compiled = EPCompilerProvider.getCompiler()
-                .compile(String.format(Locale.ROOT, RULES, gelPointC), new CompilerArguments(configuration));
+                .compile(RULES.replace("GEL_POINT", Double.toString(gelPointC)), new CompilerArguments(configuration));
     }
 
     /** Sends a cook through a runtime of its own; returns how long the readings took and what the rules said. */
@@ -51,11 +52,13 @@ final class EsperKitchen {
         EPEventService service = runtime.getEventService();
         service.clockExternal();
         service.advanceTime(0);
-        long[] said = new long[1];
+        Map<String, Integer> said = new TreeMap<>();
         for (EPStatement statement :
                 runtime.getDeploymentService().deploy(compiled).getStatements()) {
             if (!statement.getName().equals("slope")) {
-                statement.addListener((news, olds, source, of) -> said[0] += news == null ? 0 : news.length);
+                said.put(statement.getName(), 0);
+                statement.addListener((news, olds, source, of) ->
+                        said.merge(source.getName(), news == null ? 0 : news.length, Integer::sum));
             }
         }
         long begun = System.nanoTime();
@@ -66,14 +69,14 @@ final class EsperKitchen {
         }
         long nanos = System.nanoTime() - begun;
         runtime.destroy();
-        return new Run(nanos, said[0]);
+        return new Run(nanos, said);
     }
 
     /**
      * One cook through the rules.
      *
      * @param nanos that the readings took
-     * @param said rows that the four rules gave
+     * @param said rows that each rule gave
      */
-    record Run(long nanos, long said) {}
+    record Run(long nanos, Map<String, Integer> said) {}
 }
