@@ -55,7 +55,7 @@ final class Senses {
     /** Ends the second before {@code t}; empty while nothing was ever read. */
     Optional<Signals> endSecond(double t) {
         if (inBucket > 0) {
-            seconds.add(t - 0.5, RobustLine.median(bucket, inBucket));
+            seconds.add(t - 0.5, Selection.median(bucket, inBucket));
             inBucket = 0;
         }
         OptionalDouble level = seconds.middleSince(t - LEVEL_S, LEVEL_LEAST);
@@ -70,8 +70,10 @@ final class Senses {
             quick = points.lineSince(t - QUICK_S, t);
             steady = points.lineSince(t - STEADY_S, t);
         }
-        double peakC = Math.max(points.highestSince(t - PEAK_S).orElse(levelC), levelC);
-        double earlierPeakC = points.highestBetween(t - PEAK_S, t - QUICK_S).orElse(peakC);
+        OptionalDouble earlier = points.highestBetween(t - PEAK_S, t - QUICK_S);
+        double latelyC = Math.max(points.highestSince(t - QUICK_S).orElse(levelC), levelC);
+        double peakC = Math.max(earlier.orElse(latelyC), latelyC);
+        double earlierPeakC = earlier.orElse(peakC);
         double fallC = Math.max(0, points.highestSince(t - FALL_S).orElse(levelC) - levelC);
         return Optional.of(new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, fallC, stepC));
     }
