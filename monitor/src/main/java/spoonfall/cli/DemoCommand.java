@@ -39,6 +39,7 @@ final class DemoCommand implements Callable<Integer> {
                 plan(trace, Quantities.factor(speed)),
                 clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),
                 Thermometry.none(),
+                Optional.empty(),
                 port.port(OptionalInt.empty()),
                 "shows a sample cook",
                 Output.of(spec));

@@ -3,6 +3,7 @@ package spoonfall.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,7 @@ import spoonfall.kitchen.KitchenFile;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Thermometry;
 import spoonfall.log.CalibrationBook;
+import spoonfall.log.store.Recorder;
 import spoonfall.probe.NamedSpec;
 import spoonfall.probe.Probes;
 import spoonfall.probe.serial.SerialPorts;
@@ -65,6 +67,9 @@ final class ServeCommand implements Callable<Integer> {
     private CookOptions cook = new CookOptions();
 
     @Mixin
+    private DataOption data = new DataOption();
+
+    @Mixin
     private PortOption port = new PortOption();
 
     @Override
@@ -75,7 +80,7 @@ final class ServeCommand implements Callable<Integer> {
             throw new CommandException("which thermometer? Give --probe auto:/dev/ttyUSB0; "
                     + "\"spoonfall ports\" lists the ports, \"spoonfall demo\" needs none");
         }
-        CalibrationBook book = CalibrationBook.ofUser();
+        CalibrationBook book = data.folder().calibrations();
         ProbeOptions.refuseStrangers(named, book, SerialPorts.STABLE_LINKS);
         KitchenPlan plan = KitchenPlan.live(
                 name != null ? name : kitchen.name().orElse(""),
@@ -90,6 +95,7 @@ final class ServeCommand implements Callable<Integer> {
                 plan,
                 clock -> Probes.openAll(named, clock),
                 thermometry,
+                Optional.of(Recorder.open(data.folder().cooks())),
                 port.port(filePort),
                 "watches "
                         + String.join(

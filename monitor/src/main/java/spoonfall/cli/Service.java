@@ -2,12 +2,15 @@ package spoonfall.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Thermometry;
+import spoonfall.log.CookJournal;
+import spoonfall.log.store.Recorder;
 import spoonfall.probe.Probe;
 import spoonfall.web.PortTakenException;
 import spoonfall.web.WebServer;
@@ -19,8 +22,10 @@ final class Service implements AutoCloseable {
 
     private final Kitchen kitchen;
     private final WebServer web;
+    private final Optional<Recorder> recorder;
 
-    private Service(Kitchen kitchen, WebServer web) {
+    private Service(Kitchen kitchen, WebServer web, Optional<Recorder> recorder) {
+        this.recorder = recorder;
         this.kitchen = kitchen;
         this.web = web;
     }
@@ -29,22 +34,29 @@ final class Service implements AutoCloseable {
      * Starts a kitchen and its page.
      *
      * @param thermometry what is known of its thermometers
+     * @param recorder writes its cooks down; closed with the service; empty if nobody does
      * @param port where the page is to be, 0 for any free port
      * @throws CommandException if the port is taken
      */
     static Service start(
-            KitchenPlan plan, Function<LongSupplier, List<Probe>> probes, Thermometry thermometry, int port) {
-        Kitchen kitchen = new Kitchen(plan, probes, System::nanoTime, thermometry);
+            KitchenPlan plan,
+            Function<LongSupplier, List<Probe>> probes,
+            Thermometry thermometry,
+            Optional<Recorder> recorder,
+            int port) {
+        CookJournal journal = recorder.map(one -> one.journal("")).orElseGet(CookJournal::none);
+        Kitchen kitchen = new Kitchen(plan, probes, System::nanoTime, thermometry, journal);
         WebServer web = new WebServer(kitchen, plan, HOST, port);
         kitchen.start();
         try {
             web.start();
         } catch (PortTakenException e) {
             kitchen.close();
+            recorder.ifPresent(Recorder::close);
             throw new CommandException(
                     "port " + port + " is taken by another program; give another one, such as --port " + (port + 1), e);
         }
-        return new Service(kitchen, web);
+        return new Service(kitchen, web, recorder);
     }
 
     /** Starts a kitchen, says where its page is, and goes on until the process is told to stop. */
@@ -52,10 +64,11 @@ final class Service implements AutoCloseable {
             KitchenPlan plan,
             Function<LongSupplier, List<Probe>> probes,
             Thermometry thermometry,
+            Optional<Recorder> recorder,
             int port,
             String what,
             PrintWriter out) {
-        Service service = start(plan, probes, thermometry, port);
+        Service service = start(plan, probes, thermometry, recorder, port);
         service.calibrationsDue().forEach(out::println);
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime()
@@ -90,5 +103,6 @@ final class Service implements AutoCloseable {
     public void close() {
         web.close();
         kitchen.close();
+        recorder.ifPresent(Recorder::close);
     }
 }

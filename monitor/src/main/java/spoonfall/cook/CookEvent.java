@@ -44,4 +44,12 @@ public sealed interface CookEvent {
      * @param text one sentence, with marks
      */
     record Reminded(double t, ReminderName reminder, String text) implements CookEvent {}
+
+    /**
+     * The watch goes on after nobody watched.
+     *
+     * @param t seconds of the cook at which it goes on
+     * @param forS for how many seconds nobody watched
+     */
+    record CameBack(double t, double forS) implements CookEvent {}
 }

@@ -23,6 +23,7 @@ final class ProbeWatch {
     private int intervalCount;
     private double silentAfterS = SILENT_AT_FIRST_S;
     private OptionalDouble heardT = OptionalDouble.empty();
+    private double listensSinceT;
     private Optional<CookStatus.Seen> seen = Optional.empty();
     private Quality latest = Quality.SILENT;
     private Stage regime = Stage.WAITING;
@@ -48,6 +49,11 @@ final class ProbeWatch {
     /** Takes note of a bad reading. */
     void acceptBad(Quality quality) {
         latest = quality;
+    }
+
+    /** Nobody listened until {@code t}: what was not heard till then was not silence. */
+    void listenSince(double t) {
+        listensSinceT = t;
     }
 
     /** The last reading that told something of the pan. */
@@ -93,7 +99,8 @@ final class ProbeWatch {
 
     /** Runs the alarms of the thermometer. */
     void watch(double t, AlarmBoard board, OptionalDouble expectedPerMinC, double stepC, List<CookEvent> events) {
-        Condition silent = Condition.when(heardT.isPresent() && !heardAt(t));
+        boolean listened = t - listensSinceT > silentAfterS || board.present(AlarmName.PROBE_SILENT);
+        Condition silent = Condition.when(heardT.isPresent() && !heardAt(t) && listened);
         board.update(t, AlarmName.PROBE_SILENT, silent, () -> AlarmText.probeSilent(heardT.orElseThrow()), events);
         Condition implausible = heardAt(t) ? plausibility.implausible(t) : Condition.ABSENT;
         board.update(

@@ -15,7 +15,9 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookMonitor;
+import spoonfall.log.CookJournal;
 import spoonfall.log.CookRecord;
+import spoonfall.log.UnfinishedCook;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
 import spoonfall.probe.Reading;
@@ -41,6 +43,7 @@ public final class Kitchen implements AutoCloseable {
     private final LongSupplier cookClock;
     private final Thermometry thermometry;
     private final Thermometers thermometers;
+    private final CookJournal journal;
     private final Pan pan;
     private final CheckDesk checks;
     private final Thread thread;
@@ -74,7 +77,26 @@ public final class Kitchen implements AutoCloseable {
             Function<LongSupplier, List<Probe>> opener,
             LongSupplier nanoClock,
             Thermometry thermometry) {
+        this(plan, opener, nanoClock, thermometry, CookJournal.none());
+    }
+
+    /**
+     * A kitchen that has not started, can check its thermometers and writes its cooks down.
+     *
+     * @param plan what it watches
+     * @param opener opens its probes, which stamp readings with the clock it is given; the cook follows the first
+     * @param nanoClock the monotonic clock of our own time
+     * @param thermometry what is known of its thermometers
+     * @param journal where its cooks are written down, and where one that an earlier run left is found
+     */
+    public Kitchen(
+            KitchenPlan plan,
+            Function<LongSupplier, List<Probe>> opener,
+            LongSupplier nanoClock,
+            Thermometry thermometry,
+            CookJournal journal) {
         this.plan = plan;
+        this.journal = journal;
         this.opener = opener;
         long startNanos = nanoClock.getAsLong();
         cookClock = () -> startNanos + (long) ((nanoClock.getAsLong() - startNanos) * plan.speed());
@@ -82,7 +104,7 @@ public final class Kitchen implements AutoCloseable {
         probes = opener.apply(cookClock);
         counts = new KitchenCounts(probes.stream().map(Probe::name).toList());
         thermometers = new Thermometers(plan, probes, thermometry);
-        pan = new Pan(plan, thermometers, counts);
+        pan = new Pan(plan, thermometers, counts, journal);
         checks = new CheckDesk(this, thermometers, pan);
         thread = new Thread(this::run, "kitchen");
     }
@@ -213,6 +235,7 @@ public final class Kitchen implements AutoCloseable {
 
     private void run() {
         try {
+            resume();
             long nextTick = System.nanoTime();
             while (running) {
                 long waitNanos = nextTick - System.nanoTime();
@@ -236,6 +259,28 @@ public final class Kitchen implements AutoCloseable {
             throw e;
         } finally {
             failed = running;
+        }
+    }
+
+    /** Goes on with the cook that an earlier run left, if it is still the one in the pan. */
+    private void resume() {
+        pan.number(journal.lastNumber() + 1);
+        journal.unfinished()
+                .filter(left -> Resumption.worthwhile(left, plan, thermometers))
+                .ifPresent(this::resume);
+        publish();
+    }
+
+    private void resume(UnfinishedCook left) {
+        try {
+            pan.resume(left, tickNanos());
+            if (pan.over(left)) {
+                beginCook();
+            }
+        } catch (RuntimeException e) {
+            LOG.error("the cook that was left cannot be gone on with; a new one begins", e);
+            pan.leave();
+            beginCook();
         }
     }
 

@@ -151,6 +151,9 @@ public final class Views {
             } else if (cook.event() instanceof CookEvent.Reminded event) {
                 node.put("type", "reminder").put("seq", change.seq()).put("t", rounded(event.t()));
                 node.put("reminder", event.reminder().wireName()).put("text", event.text());
+            } else if (cook.event() instanceof CookEvent.CameBack event) {
+                node.put("type", "came-back").put("seq", change.seq()).put("t", rounded(event.t()));
+                node.put("forS", rounded(event.forS()));
             }
         }
         return node;
