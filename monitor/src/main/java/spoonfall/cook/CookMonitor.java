@@ -157,17 +157,13 @@ public final class CookMonitor {
      * Goes on after nobody watched since {@link #timeS()}. The time between is not judged: no probe was silent in it, for
      * nobody listened, and every alarm stands as it stood.
      *
-     * @param atNanos when the watch goes on; earlier times change nothing
+     * @param atNanos when the watch goes on; an earlier time counts as {@link #timeS()}
      */
     public List<CookEvent> comeBack(long atNanos) {
         double leftT = timeS();
-        if (millisAt(atNanos) <= nowMillis) {
-            return List.of();
-        }
-        long nextSecondMillis = (lastSecond + 1) * 1000;
-        List<CookEvent> events =
-                advanceTo(Math.min(atNanos, originNanos + Math.multiplyExact(nextSecondMillis, 1_000_000L)));
-        nowMillis = millisAt(atNanos);
+        long nextSecondNanos = originNanos + (lastSecond + 1) * 1_000_000_000L;
+        List<CookEvent> events = advanceTo(Math.min(atNanos, nextSecondNanos));
+        nowMillis = Math.max(nowMillis, millisAt(atNanos));
         lastSecond = Math.max(lastSecond, nowMillis / 1000);
         probe.listenSince(timeS());
         others.forEach(other -> other.listenSince(timeS()));

@@ -20,9 +20,11 @@ final class Database implements AutoCloseable {
 
     private static final int BUSY_MILLIS = 5000;
 
+    private final Connection connection;
     private final Handle handle;
 
-    private Database(Handle handle) {
+    private Database(Connection connection, Handle handle) {
+        this.connection = connection;
         this.handle = handle;
     }
 
@@ -51,7 +53,7 @@ final class Database implements AutoCloseable {
                         .load()
                         .migrate();
             }
-            return new Database(handle);
+            return new Database(connection, handle);
         } catch (RuntimeException | SQLException e) {
             connection.close();
             throw e;
@@ -113,6 +115,11 @@ final class Database implements AutoCloseable {
     @Override
     public void close() {
         handle.close();
+        try {
+            connection.close(); // the handle leaves that to whoever opened it
+        } catch (SQLException e) {
+            throw new IllegalStateException("the file could not be closed", e);
+        }
     }
 
     /** The tables were made by a newer program. */

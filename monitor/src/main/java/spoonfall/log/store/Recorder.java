@@ -8,7 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -43,7 +45,7 @@ public final class Recorder implements AutoCloseable {
     private final FolderLock lock;
     private final LinkedBlockingQueue<Step> queue = new LinkedBlockingQueue<>(MOST_HELD + ROOM_FOR_WORDS);
     private final List<Step> batch = new ArrayList<>();
-    private final List<CountDownLatch> waiting = new ArrayList<>();
+    private final Queue<Settle> questions = new ConcurrentLinkedQueue<>();
     private final AtomicLong dropped = new AtomicLong();
     private final Thread thread;
     private Map<PanJournal, PanWriter> writers = new LinkedHashMap<>();
@@ -154,9 +156,8 @@ public final class Recorder implements AutoCloseable {
                 }
             }
         };
-        if (!queue.offer(asking)) {
-            answer.completeExceptionally(new IllegalStateException("the recorder is too busy to answer"));
-        }
+        questions.add(asking);
+        queue.offer(new Settle(new CountDownLatch(1))); // wakes it; a full queue is awake
         return answer;
     }
 
@@ -217,6 +218,9 @@ public final class Recorder implements AutoCloseable {
         }
         if (batch.size() >= MOST_AT_ONCE && trouble.isPresent()) {
             TimeUnit.NANOSECONDS.sleep(Math.max(0, untilNanos - System.nanoTime()));
+        }
+        for (Settle question = questions.poll(); question != null; question = questions.poll()) {
+            asked.add(question);
         }
         return asked;
     }
