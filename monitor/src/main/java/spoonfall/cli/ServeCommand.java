@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -90,13 +89,13 @@ final class ServeCommand implements Callable<Integer> {
         Logging.tellOfProbes();
         PrintWriter out = Output.of(spec);
         Thermometry thermometry = Thermometry.of(named, book, cook.declared(kitchen));
-        OptionalInt filePort = kitchen.port();
+        int pagePort = port.port(kitchen.port());
         return Service.runUntilStopped(
                 plan,
                 clock -> Probes.openAll(named, clock),
                 thermometry,
                 Optional.of(Recorder.open(data.folder().cooks())),
-                port.port(filePort),
+                pagePort,
                 "watches "
                         + String.join(
                                 ", ",

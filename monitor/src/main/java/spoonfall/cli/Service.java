@@ -24,10 +24,24 @@ final class Service implements AutoCloseable {
     private final WebServer web;
     private final Optional<Recorder> recorder;
 
-    private Service(Kitchen kitchen, WebServer web, Optional<Recorder> recorder) {
+    private Service(
+            KitchenPlan plan,
+            Function<LongSupplier, List<Probe>> probes,
+            Thermometry thermometry,
+            Optional<Recorder> recorder,
+            int port) {
         this.recorder = recorder;
-        this.kitchen = kitchen;
-        this.web = web;
+        CookJournal journal = recorder.map(one -> one.journal("")).orElseGet(CookJournal::none);
+        kitchen = new Kitchen(plan, probes, System::nanoTime, thermometry, journal);
+        web = new WebServer(kitchen, plan, HOST, port);
+        kitchen.start();
+        try {
+            web.start();
+        } catch (PortTakenException e) {
+            kitchen.close();
+            throw new CommandException(
+                    "port " + port + " is taken by another program; give another one, such as --port " + (port + 1), e);
+        }
     }
 
     /**
@@ -44,19 +58,12 @@ final class Service implements AutoCloseable {
             Thermometry thermometry,
             Optional<Recorder> recorder,
             int port) {
-        CookJournal journal = recorder.map(one -> one.journal("")).orElseGet(CookJournal::none);
-        Kitchen kitchen = new Kitchen(plan, probes, System::nanoTime, thermometry, journal);
-        WebServer web = new WebServer(kitchen, plan, HOST, port);
-        kitchen.start();
         try {
-            web.start();
-        } catch (PortTakenException e) {
-            kitchen.close();
+            return new Service(plan, probes, thermometry, recorder, port);
+        } catch (RuntimeException e) {
             recorder.ifPresent(Recorder::close);
-            throw new CommandException(
-                    "port " + port + " is taken by another program; give another one, such as --port " + (port + 1), e);
+            throw e;
         }
-        return new Service(kitchen, web, recorder);
     }
 
     /** Starts a kitchen, says where its page is, and goes on until the process is told to stop. */

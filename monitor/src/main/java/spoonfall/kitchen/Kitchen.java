@@ -269,6 +269,12 @@ public final class Kitchen implements AutoCloseable {
                 .filter(left -> Resumption.worthwhile(left, plan, thermometers))
                 .ifPresent(this::resume);
         publish();
+        // What the probes said meanwhile is of many seconds: it does not wait for the record's next commit.
+        for (Runnable next = inbox.poll(); next != null && running; next = inbox.poll()) {
+            next.run();
+        }
+        publish();
+        journal.settle();
     }
 
     private void resume(UnfinishedCook left) {

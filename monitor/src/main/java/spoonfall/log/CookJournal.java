@@ -48,7 +48,7 @@ public interface CookJournal {
     void ended(long atMillis);
 
     /**
-     * Waits until everything said so far is on the disk, a fifth of a second at most, and not at all while the disk is in
+     * Waits until everything said so far is on the disk, half a second at most, and not at all while the disk is in
      * trouble: an alarm reaches the cook whatever the disk does.
      *
      * @return whether it is

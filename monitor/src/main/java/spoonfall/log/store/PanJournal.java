@@ -19,7 +19,7 @@ import spoonfall.log.UnfinishedCook;
 /** The journal of one pan: hands over to the recorder. */
 final class PanJournal implements CookJournal {
     private static final Logger LOG = LoggerFactory.getLogger(PanJournal.class);
-    private static final Duration SETTLES_WITHIN = Duration.ofMillis(200);
+    private static final Duration SETTLES_WITHIN = Duration.ofMillis(500);
     private static final long ANSWERS_WITHIN_S = 20;
 
     private final String pan;
