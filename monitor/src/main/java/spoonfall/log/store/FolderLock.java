@@ -46,6 +46,11 @@ final class FolderLock implements AutoCloseable {
         }
     }
 
+    /** Whether it could be taken at all: a folder that cannot be written is nobody's. */
+    boolean held() {
+        return channel != null;
+    }
+
     @Override
     public void close() {
         if (channel != null) {

@@ -49,6 +49,11 @@ final class PanWriter {
         return copy;
     }
 
+    /** Where the cook is kept; 0 before it was begun. */
+    long id() {
+        return id;
+    }
+
     /** The file is another one, perhaps without this cook: it is begun in it again where it must be. */
     void fileChanged() {
         id = 0;
