@@ -19,6 +19,7 @@ import spoonfall.cook.Suppression;
 import spoonfall.kitchen.KitchenChange;
 import spoonfall.kitchen.PanView;
 import spoonfall.probe.Quality;
+import spoonfall.words.Away;
 import spoonfall.words.NextStep;
 import spoonfall.words.Outlook;
 import spoonfall.words.Plain;
@@ -153,7 +154,7 @@ public final class Views {
                 node.put("reminder", event.reminder().wireName()).put("text", event.text());
             } else if (cook.event() instanceof CookEvent.CameBack event) {
                 node.put("type", "came-back").put("seq", change.seq()).put("t", rounded(event.t()));
-                node.put("forS", rounded(event.forS()));
+                node.put("forS", rounded(event.forS())).put("text", Away.text(event.t(), event.forS()));
             }
         }
         return node;

@@ -184,7 +184,7 @@ public final class CookLog implements AutoCloseable {
             }
             kept.add(input);
         }
-        long out = cook.inputs().size() - kept.size();
+        int out = cook.inputs().size() - kept.size();
         if (out == 0 || cook.damaged() > 0) {
             return 0; // what is left of a damaged cook is not made less
         }

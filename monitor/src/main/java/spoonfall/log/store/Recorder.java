@@ -15,6 +15,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
@@ -131,7 +132,7 @@ public final class Recorder implements AutoCloseable {
             return false;
         }
         CountDownLatch done = new CountDownLatch(1);
-        if (!queue.offer(new Settle(done))) {
+        if (!queue.offer(new Settle(open -> done.countDown()))) {
             return false;
         }
         try {
@@ -145,19 +146,15 @@ public final class Recorder implements AutoCloseable {
     /** Asks the file, on the recorder's thread; fails if it cannot be read. */
     <T> CompletableFuture<T> ask(Function<CookStore, T> question) {
         CompletableFuture<T> answer = new CompletableFuture<>();
-        Settle asking = new Settle(new CountDownLatch(1)) {
-            @Override
-            void done(Optional<Database> open) {
-                try {
-                    answer.complete(
-                            question.apply(new CookStore(open.orElseThrow().handle())));
-                } catch (RuntimeException e) {
-                    answer.completeExceptionally(e);
-                }
+        Settle asking = new Settle(open -> {
+            try {
+                answer.complete(question.apply(new CookStore(open.orElseThrow().handle())));
+            } catch (RuntimeException e) {
+                answer.completeExceptionally(e);
             }
-        };
+        });
         questions.add(asking);
-        queue.offer(new Settle(new CountDownLatch(1))); // wakes it; a full queue is awake
+        queue.offer(new Settle(open -> {})); // wakes it; a full queue is awake
         return answer;
     }
 
@@ -166,21 +163,15 @@ public final class Recorder implements AutoCloseable {
         return clock.get();
     }
 
-    /** Somebody who waits for what came before; writes nothing. */
-    private static class Settle implements Step {
-        private final CountDownLatch latch;
-
-        Settle(CountDownLatch latch) {
-            this.latch = latch;
-        }
-
+    /** Somebody who waits for what came before, and is told with the file if it is open. */
+    private record Settle(Consumer<Optional<Database>> then) implements Step {
         @Override
-        public final void write(Handle handle, Map<PanJournal, PanWriter> writers) {
+        public void write(Handle handle, Map<PanJournal, PanWriter> writers) {
             // there is nothing to write
         }
 
         void done(Optional<Database> open) {
-            latch.countDown();
+            then.accept(open);
         }
     }
 
@@ -309,7 +300,7 @@ public final class Recorder implements AutoCloseable {
     @Override
     public void close() {
         running = false;
-        queue.offer(new Settle(new CountDownLatch(1)));
+        queue.offer(new Settle(open -> {}));
         try {
             thread.join(5000);
         } catch (InterruptedException e) {

@@ -73,6 +73,37 @@ final class RecorderTest {
                 "pan", 1000L * i, 1000L * i, OptionalDouble.of(20 + Math.rint(i % 2000 * 3.7) / 100), Quality.GOOD);
     }
 
+    /** A reading of the other thermometer, a little old when it was taken. */
+    static CookInput.Heard second(int i) {
+        return new CookInput.Heard(
+                "second", 1000L * i, 1000L * i - 40, OptionalDouble.of(20 + i / 100.0), Quality.GOOD);
+    }
+
+    /** Writes what {@link OldLogTest} finds in the file of this version. */
+    static void writeSample(Path file) {
+        try (Recorder recorder = Recorder.open(file)) {
+            CookJournal journal = recorder.journal("");
+            journal.began(header(1));
+            for (int i = 0; i < 300; i++) {
+                journal.input(heard(i));
+                journal.input(second(i));
+            }
+            journal.input(
+                    new CookInput.Word(299_000, "acknowledge", CookJson.object().put("id", "stalled-1")));
+            journal.event(299_000, "stage", CookJson.object().put("stage", "warming"));
+            Hearing.await("all of it", () -> journal.settle());
+            journal.ended(300_000);
+        }
+    }
+
+    @Test
+    void theSampleOfThisVersion_isWrittenForLaterOnes() {
+        Path file = Path.of("target", "cooks-v" + Database.VERSION + ".db");
+        file.toFile().delete();
+        writeSample(file);
+        assertThat(file).isNotEmptyFile();
+    }
+
     private static void say(CookJournal journal, List<CookInput> inputs) {
         inputs.forEach(journal::input);
     }
