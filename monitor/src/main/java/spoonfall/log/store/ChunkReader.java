@@ -66,7 +66,7 @@ final class ChunkReader {
 
     private CookInput.Heard next() {
         int tag = bytes.get() & 0xFF;
-        int mode = tag & (1 << Packing.MODE_BITS) - 1;
+        int mode = tag & ((1 << Packing.MODE_BITS) - 1);
         int probe = tag >> Packing.MODE_BITS;
         if (probe == Packing.MANY_PROBES) {
             probe = (int) varint();
@@ -106,7 +106,7 @@ final class ChunkReader {
 
     private long zigzag() {
         long value = varint();
-        return value >>> 1 ^ -(value & 1);
+        return (value >>> 1) ^ -(value & 1);
     }
 
     private long varint() {

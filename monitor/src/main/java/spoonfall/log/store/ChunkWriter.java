@@ -43,7 +43,7 @@ final class ChunkWriter {
         }
         Packing before = last[probe];
         Packing.Value value = Packing.value(heard, before.mode());
-        int tag = Math.min(probe, Packing.MANY_PROBES) << Packing.MODE_BITS | value.mode();
+        int tag = (Math.min(probe, Packing.MANY_PROBES) << Packing.MODE_BITS) | value.mode();
         bytes.write(tag);
         if (probe >= Packing.MANY_PROBES) {
             varint(probe);
@@ -92,13 +92,13 @@ final class ChunkWriter {
     }
 
     private void zigzag(long value) {
-        varint(value << 1 ^ value >> 63);
+        varint((value << 1) ^ (value >> 63));
     }
 
     private void varint(long value) {
         long rest = value;
         while ((rest & ~0x7FL) != 0) {
-            bytes.write((int) (rest & 0x7F | 0x80));
+            bytes.write((int) ((rest & 0x7F) | 0x80));
             rest >>>= 7;
         }
         bytes.write((int) rest);

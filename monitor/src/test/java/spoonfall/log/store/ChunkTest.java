@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -17,6 +18,9 @@ import spoonfall.probe.Quality;
 final class ChunkTest {
     private static final List<String> PROBES =
             IntStream.range(0, 40).mapToObj(i -> "probe " + i).toList();
+
+    private static final List<Quality> BAD =
+            Stream.of(Quality.values()).filter(one -> one != Quality.GOOD).toList();
 
     private static CookInput.Heard good(int probe, long takenMillis, long atMillis, double shownC) {
         return new CookInput.Heard(PROBES.get(probe), takenMillis, atMillis, OptionalDouble.of(shownC), Quality.GOOD);
@@ -53,7 +57,7 @@ final class ChunkTest {
                                     t,
                                     at,
                                     OptionalDouble.empty(),
-                                    Quality.values()[1 + random.nextInt(Quality.values().length - 1)])
+                                    BAD.get(random.nextInt(BAD.size())))
                             : good(probe, t, at, Math.max(-50, shownC)));
         }
         ChunkWriter writer = packed(readings);
