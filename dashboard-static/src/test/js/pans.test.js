@@ -57,10 +57,11 @@ test('with one pan nothing is named', () => {
   assert.deepEqual(rows(known, 'C'), []);
 });
 
-test('the row says how each pan is, and nothing that may be old', () => {
+test('the row says how each pan is, that it calls, and nothing that may be old', () => {
   const known = state();
+  assert.deepEqual(rows(known, 'F')[1], { name: 'small pan', title: 'Small pan', words: 'At 212.0 °F.', shown: false, calls: false });
   known.pans[1].alarms = [alarm('b-1')];
-  assert.deepEqual(rows(known, 'F')[1], { name: 'small pan', title: 'Small pan', words: 'At 212.0 °F.', shown: false, calls: true });
+  assert.deepEqual([rows(known, 'F')[1].words, rows(known, 'F')[1].calls], ['Needs you.', true]);
   const lost = rows(store.connection(known, 'lost'), 'C');
   assert.deepEqual([lost[1].words, lost[1].calls], ['', false]);
 });

@@ -55,7 +55,7 @@ export function rows(state, unit) {
   return (several(state) ? state.pans : []).map((pan) => ({
     name: pan.name,
     title: capital(pan.name),
-    words: live ? fill(pan.state, unit, pan.startedAtMs) : '',
+    words: !live ? '' : pan.alarms.length > 0 ? 'Needs you.' : fill(pan.state, unit, pan.startedAtMs),
     shown: pan.name === state.pan,
     calls: live && pan.alarms.length > 0,
   }));
@@ -95,7 +95,7 @@ export function mountPans(nav) {
       const a = links.get(pan.name);
       pan.shown ? a.setAttribute('aria-current', 'true') : a.removeAttribute('aria-current');
       a.dataset.calls = String(pan.calls);
-      put(a.lastChild, pan.calls ? `Needs you. ${pan.words}` : pan.words);
+      put(a.lastChild, pan.words);
     }
     put(canner.lastChild, inCanner);
     put(note, unknown);
