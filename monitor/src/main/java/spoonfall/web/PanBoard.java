@@ -55,7 +55,7 @@ final class PanBoard {
     /** Puts how all the pans stand, and the canner, into a message. */
     synchronized void addTo(ObjectNode message) {
         ArrayNode pans = message.putArray("pans");
-        rows.values().forEach(pans::add);
+        rows.forEach((pan, row) -> pans.add(watched(pan) ? row : stopped(pan)));
         kitchens.canner()
                 .map(Canner::seen)
                 .ifPresentOrElse(seen -> message.set("canner", canner(seen)), () -> message.putNull("canner"));
@@ -87,6 +87,14 @@ final class PanBoard {
             told = text;
             readers.forEach(reader -> reader.accept(text));
         }
+    }
+
+    private boolean watched(String pan) {
+        return kitchens.named(pan).map(Kitchen::healthy).orElse(false);
+    }
+
+    private ObjectNode stopped(String pan) {
+        return row(kitchens, pan).put("state", "Nobody watches it. Restart Spoonfall.");
     }
 
     private static ObjectNode row(Kitchens kitchens, String pan) {

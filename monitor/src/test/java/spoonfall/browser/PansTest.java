@@ -41,7 +41,9 @@ final class PansTest {
     private final HeldTrace small = new HeldTrace("small", stall);
     private final ToldProbe inCanner = new ToldProbe("canner", 0);
     private final Kitchens kitchens = new Kitchens(
-            List.of(kitchen("big pan", "Seville orange and ginger", big, clean), kitchen("small pan", "Lemon and thyme", small, stall)),
+            List.of(
+                    kitchen("big pan", "Seville orange and ginger", big, clean),
+                    kitchen("small pan", "Lemon and thyme", small, stall)),
             Optional.of(new Canner(clock -> inCanner, System::nanoTime, Thermometry.none())));
     private final WebServer server = new WebServer(kitchens, "127.0.0.1", 0);
 
@@ -74,7 +76,8 @@ final class PansTest {
     }
 
     private static Kitchen kitchen(String pan, String batch, HeldTrace probe, Trace trace) {
-        KitchenPlan plan = KitchenPlan.live("Hollin Bank", batch, Cooks.settings(trace), 1).inPan(pan);
+        KitchenPlan plan =
+                KitchenPlan.live("Hollin Bank", batch, Cooks.settings(trace), 1).inPan(pan);
         return new Kitchen(plan, clock -> List.of(probe), System::nanoTime);
     }
 

@@ -243,8 +243,14 @@ final class PansTest {
     }
 
     @Test
-    void health_isThatOfAllPans() {
+    void aPanThatNobodyWatchesAnyMore_isSaidToEveryPageAndToTheHealthCheck() {
+        Page page = join("");
+        Hearing.await("the snapshot", () -> !page.messages.isEmpty());
         kitchens.named("small pan").orElseThrow().close();
         assertThat(send("GET", "/healthz", "").statusCode()).isEqualTo(503);
+        big.say(80, 1);
+        Hearing.await(
+                "the news",
+                () -> page.pans().get(1).path("state").asText().equals("Nobody watches it. Restart Spoonfall."));
     }
 }
