@@ -69,12 +69,7 @@ final class OutOfPan {
             fellT = Double.NaN;
             return Condition.ABSENT;
         }
-        double peakC = peakC(t, nowC);
-        if (Double.isNaN(fellT) && peakC - nowC >= LEAST_FALL_C) {
-            fellT = t;
-            fellFromC = peakC;
-        }
-        if (Double.isNaN(fellT)) {
+        if (Double.isNaN(fellT) && !falls(t, nowC)) {
             return Condition.ABSENT;
         }
         if (isOut(t, nowC)) {
@@ -96,6 +91,21 @@ final class OutOfPan {
         double earlierC = values.middleBetween(t - 25, t - 20).orElse(nowC);
         boolean recovers = nowC - earlierC >= RECOVERS_C;
         return t - fellT >= STAYS_S && deepC >= DEEP_FALL_C && !recovers;
+    }
+
+    /** Whether it begins to fall, and from where. */
+    private boolean falls(double t, double nowC) {
+        double highestC = values.highestBetween(t - FALL_WITHIN_S, t).orElse(nowC);
+        if (highestC - nowC < LEAST_FALL_C) {
+            return false; // no need to ask for the peak, which is lower than the highest
+        }
+        double peakC = peakC(t, nowC);
+        if (peakC - nowC < LEAST_FALL_C) {
+            return false;
+        }
+        fellT = t;
+        fellFromC = peakC;
+        return true;
     }
 
     private double peakC(double t, double nowC) {

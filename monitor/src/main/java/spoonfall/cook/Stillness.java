@@ -85,12 +85,13 @@ final class Stillness {
         if (runS() >= LEAST_OVERDUE_S && overdueC >= STEPS_OVERDUE * stepC) {
             return true;
         }
-        return runS() >= Math.max(LEAST_RUN_S, TIMES_THE_LONGEST * longestS()) && learnt();
+        return runS() >= LEAST_RUN_S && learnt() && runS() >= TIMES_THE_LONGEST * longestS();
     }
 
     /** Whether it may turn out to be stuck: long enough to wait with a judgement that rests on a moving reading. */
     boolean suspect() {
-        return learnt() && runS() >= SUSPECT_SHARE * Math.max(LEAST_RUN_S, TIMES_THE_LONGEST * longestS());
+        double enough = runS() / SUSPECT_SHARE;
+        return enough >= LEAST_RUN_S && learnt() && enough >= TIMES_THE_LONGEST * longestS();
     }
 
     private boolean learnt() {
