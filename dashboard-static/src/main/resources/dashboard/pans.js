@@ -79,6 +79,9 @@ export function mountPans(nav) {
   note.setAttribute('role', 'status');
   let listed = '';
 
+  // After a tap the keys, and a pedal, are for calls again; whoever goes by the keyboard stays where they are.
+  nav.addEventListener('click', (event) => event.detail > 0 && event.target.closest('a')?.blur());
+
   return function update(state, unit) {
     const pans = rows(state, unit);
     const inCanner = cannerWords(state, unit);

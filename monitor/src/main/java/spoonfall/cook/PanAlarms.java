@@ -59,7 +59,9 @@ final class PanAlarms {
         board.update(t, AlarmName.GEL_POINT, gel, () -> AlarmText.gelPoint(settings), events);
         Condition window = board.everRaised(AlarmName.GEL_POINT) ? Condition.ABSENT : watches.startSetTests(stage, now);
         board.update(t, AlarmName.START_SET_TESTS, window, AlarmText::startSetTests, events);
-        Condition stalled = suspectStuck ? Condition.UNDECIDED : watches.stalled(stages, setTest, board.everRaised(AlarmName.GEL_POINT), forecaster);
+        Condition stalled = suspectStuck
+                ? Condition.UNDECIDED
+                : watches.stalled(stages, setTest, board.everRaised(AlarmName.GEL_POINT), forecaster);
         boolean cooling = stage == Stage.OFF_THE_HEAT || forecaster.cools();
         board.update(t, AlarmName.STALLED, stalled, () -> standstill.text(now, cooling), events);
         boolean scorched = board.present(AlarmName.SCORCH_RISK);

@@ -119,7 +119,8 @@ final class Stages {
             boolean warmingAgain = signals.quick()
                     .filter(line -> Signals.perMinute(line) > WARMING_AGAIN_PER_MIN_C)
                     .isPresent();
-            return !warmingAgain && !simmers(signals, signals.trendC() - settings.waterBoil().temperatureC());
+            return !warmingAgain
+                    && !simmers(signals, signals.trendC() - settings.waterBoil().temperatureC());
         }
         return signals.peakC() - signals.levelC() >= COOLED_C && signals.fallingFasterThan(COOLING_PER_MIN_C);
     }

@@ -169,7 +169,9 @@ final class PansTest {
 
     @Test
     void aMoreUrgentCall_takesTheTopWhicheverPanItIsOf() {
-        Page page = page(1180, 820, ColorScheme.LIGHT, "#pan=small%20pan");
+        Page page = page(1180, 820, ColorScheme.LIGHT, "");
+        pan(page, "Small pan").click();
+        assertThat(part(page, "batch")).hasText("Lemon and thyme");
         small.playUntil(1270);
         assertThat(part(page, "call-title")).containsText("Small pan: It is cooling");
         big.playUntil(1500);
@@ -179,6 +181,19 @@ final class PansTest {
         part(page, "not-now").click();
         assertThat(part(page, "call")).isHidden();
         assertThat(part(page, "others")).containsText("Put aside until");
+    }
+
+    @Test
+    void textAtTwiceTheSize_isAllThereOnAPhone() {
+        Page page = page(390, 844, ColorScheme.LIGHT, "");
+        assertThat(pan(page, "Canner")).containsText("95.9 °C");
+        page.evaluate("document.documentElement.style.fontSize = '200%'");
+        for (String name : List.of("Big pan", "Small pan", "Canner")) {
+            assertThat(pan(page, name)).isInViewport();
+            Object cut =
+                    pan(page, name).evaluate("e => e.scrollWidth > e.clientWidth || e.scrollHeight > e.clientHeight");
+            assertThat(cut).as(name + " is cut").isEqualTo(false);
+        }
     }
 
     @Test
