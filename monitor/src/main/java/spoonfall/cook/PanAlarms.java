@@ -63,7 +63,8 @@ final class PanAlarms {
                 ? Condition.UNDECIDED
                 : watches.stalled(stages, setTest, board.everRaised(AlarmName.GEL_POINT), forecaster);
         boolean cooling = stage == Stage.OFF_THE_HEAT || forecaster.cools();
-        board.update(t, AlarmName.STALLED, stalled, () -> standstill.text(now, cooling), events);
+        board.update(
+                t, AlarmName.STALLED, stalled, () -> standstill.text(now, cooling, stages.reachedWindow()), events);
         boolean scorched = board.present(AlarmName.SCORCH_RISK);
         Condition scorch = watches.scorchRisk(stages, now, forecaster);
         board.update(t, AlarmName.SCORCH_RISK, scorch, watches::scorchText, events);

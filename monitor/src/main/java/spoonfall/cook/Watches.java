@@ -25,7 +25,7 @@ final class Watches {
     private static final double NEARLY_SET_C = 0.4;
 
     /** The same in the test window, where a plate test is expected and takes its time. */
-    private static final double PLATE_TEST_S = Double.parseDouble(System.getProperty("pt", "130"));
+    private static final double PLATE_TEST_S = 130;
 
     private static final double SCORCH_SETTLE_S = 180;
     private static final double SCORCH_TIMES = 3;
