@@ -22,6 +22,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spoonfall.cook.CookSettings;
+import spoonfall.kitchen.KitchenPlan;
 import spoonfall.log.store.CookLine;
 import spoonfall.log.store.CookLog;
 import spoonfall.log.store.StoredCook;
@@ -75,7 +76,8 @@ final class LogCommand implements Runnable {
     }
 
     private static String words(CookLine cook) {
-        String name = (cook.pan() + " " + cook.batch()).strip();
+        String pan = cook.pan().equals(KitchenPlan.ONLY_PAN) ? "" : cook.pan();
+        String name = (pan + " " + cook.batch()).strip();
         String thinned = cook.thinned() == 0 ? "" : ", " + cook.thinned() + " thinned out";
         return String.format(
                 Locale.ROOT,

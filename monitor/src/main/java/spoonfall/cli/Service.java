@@ -8,74 +8,56 @@ import java.util.function.Function;
 import java.util.function.LongSupplier;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
-import spoonfall.kitchen.Thermometry;
-import spoonfall.log.CookJournal;
+import spoonfall.kitchen.Kitchens;
 import spoonfall.log.store.Recorder;
 import spoonfall.probe.Probe;
 import spoonfall.web.PortTakenException;
 import spoonfall.web.WebServer;
 import spoonfall.words.Plain;
 
-/** A kitchen with its page: wired, started, and stopped in order. */
+/** A kitchen with its pans and its page: wired, started, and stopped in order. */
 final class Service implements AutoCloseable {
     private static final String HOST = "127.0.0.1";
 
-    private final Kitchen kitchen;
+    private final Kitchens kitchens;
     private final WebServer web;
     private final Optional<Recorder> recorder;
 
-    private Service(
-            KitchenPlan plan,
-            Function<LongSupplier, List<Probe>> probes,
-            Thermometry thermometry,
-            Optional<Recorder> recorder,
-            int port) {
+    private Service(Kitchens kitchens, WebServer web, Optional<Recorder> recorder) {
+        this.kitchens = kitchens;
+        this.web = web;
         this.recorder = recorder;
-        CookJournal journal = recorder.map(one -> one.journal("")).orElseGet(CookJournal::none);
-        kitchen = new Kitchen(plan, probes, System::nanoTime, thermometry, journal);
-        web = new WebServer(kitchen, plan, HOST, port);
-        kitchen.start();
-        try {
-            web.start();
-        } catch (PortTakenException e) {
-            kitchen.close();
-            throw new CommandException(
-                    "port " + port + " is taken by another program; give another one, such as --port " + (port + 1), e);
-        }
     }
 
     /**
-     * Starts a kitchen and its page.
+     * Starts the pans and their page.
      *
-     * @param thermometry what is known of its thermometers
-     * @param recorder writes its cooks down; closed with the service; empty if nobody does
+     * @param recorder writes their cooks down; closed with the service; empty if nobody does
      * @param port where the page is to be, 0 for any free port
      * @throws CommandException if the port is taken
      */
-    static Service start(
-            KitchenPlan plan,
-            Function<LongSupplier, List<Probe>> probes,
-            Thermometry thermometry,
-            Optional<Recorder> recorder,
-            int port) {
+    static Service start(Kitchens kitchens, Optional<Recorder> recorder, int port) {
+        WebServer web = new WebServer(kitchens, HOST, port);
+        kitchens.start();
         try {
-            return new Service(plan, probes, thermometry, recorder, port);
-        } catch (RuntimeException e) {
+            web.start();
+        } catch (PortTakenException e) {
+            kitchens.close();
             recorder.ifPresent(Recorder::close);
-            throw e;
+            throw new CommandException(
+                    "port " + port + " is taken by another program; give another one, such as --port " + (port + 1), e);
         }
+        return new Service(kitchens, web, recorder);
     }
 
-    /** Starts a kitchen, says where its page is, and goes on until the process is told to stop. */
-    static int runUntilStopped(
-            KitchenPlan plan,
-            Function<LongSupplier, List<Probe>> probes,
-            Thermometry thermometry,
-            Optional<Recorder> recorder,
-            int port,
-            String what,
-            PrintWriter out) {
-        Service service = start(plan, probes, thermometry, recorder, port);
+    /** A kitchen with one pan, whose thermometers are taken at their word. */
+    static Kitchens onePan(KitchenPlan plan, Function<LongSupplier, List<Probe>> probes) {
+        return Kitchens.one(new Kitchen(plan, probes, System::nanoTime));
+    }
+
+    /** Starts the pans, says where its page is, and goes on until the process is told to stop. */
+    static int runUntilStopped(Kitchens kitchens, Optional<Recorder> recorder, int port, String what, PrintWriter out) {
+        Service service = start(kitchens, recorder, port);
         service.calibrationsDue().forEach(out::println);
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime()
@@ -96,7 +78,8 @@ final class Service implements AutoCloseable {
 
     /** Why thermometers ought to be checked, a line each. */
     private List<String> calibrationsDue() {
-        return kitchen.state().join().probes().stream()
+        return kitchens.all().stream()
+                .flatMap(kitchen -> kitchen.state().join().probes().stream())
                 .flatMap(probe -> probe.calibrationDue().map(due -> probe.name() + ": " + Plain.text(due)).stream())
                 .toList();
     }
@@ -109,7 +92,7 @@ final class Service implements AutoCloseable {
     @Override
     public void close() {
         web.close();
-        kitchen.close();
+        kitchens.close();
         recorder.ifPresent(Recorder::close);
     }
 }

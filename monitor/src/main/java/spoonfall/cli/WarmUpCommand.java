@@ -19,6 +19,9 @@ import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import spoonfall.kitchen.Kitchen;
+import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.Thermometry;
 import spoonfall.log.store.Recorder;
 import spoonfall.probe.trace.Trace;
@@ -34,12 +37,14 @@ final class WarmUpCommand implements Callable<Integer> {
     public Integer call() throws IOException, InterruptedException {
         Trace trace = SampleTrace.load();
         Path folder = Files.createTempDirectory("spoonfall");
-        try (Service service = Service.start(
+        Recorder recorder = Recorder.open(folder.resolve("cooks.db"));
+        Kitchen kitchen = new Kitchen(
                 DemoCommand.plan(trace, 400),
                 clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),
+                System::nanoTime,
                 Thermometry.none(),
-                Optional.of(Recorder.open(folder.resolve("cooks.db"))),
-                0)) {
+                recorder.journal(KitchenPlan.ONLY_PAN));
+        try (Service service = Service.start(Kitchens.one(kitchen), Optional.of(recorder), 0)) {
             HttpClient client = HttpClient.newHttpClient();
             String host = "localhost:" + service.port();
             for (String path : new String[] {"/", "/api/state", "/healthz", "/metrics"}) {

@@ -9,14 +9,14 @@ import spoonfall.alarm.Condition;
  */
 final class OutOfPan {
     private static final double FALL_WITHIN_S = 30;
-    private static final double SURE_FALL_C = 24;
+    private static final double SURE_FALL_C = 30;
     private static final double LEAST_FALL_C = 4;
 
     /** A cup of cold water takes a pan of a litre down by a dozen degrees. */
-    private static final double FAR_BELOW_C = 22;
+    private static final double FAR_BELOW_C = 30;
 
     private static final double DEEP_FALL_C = 6;
-    private static final double STAYS_S = 45;
+    private static final double STAYS_S = 60;
     private static final double LOOKS_FOR_S = 120;
     private static final double BEGUN_C = 0.5;
 

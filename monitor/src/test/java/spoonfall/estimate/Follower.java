@@ -41,7 +41,7 @@ final class Follower {
                 }
             }
             if (tenths % 10 == 0) {
-                estimator.endSecond(t(), true, t() >= SETTLED_S, 0.01);
+                estimator.endSecond(t(), true, t() >= SETTLED_S, false, 0.01);
             }
         }
         return this;

@@ -62,7 +62,7 @@ final class IntervalTest {
                 Boil.Point point = boil.points().get(next++);
                 estimator.accept(point.t(), point.riseC());
             }
-            estimator.endSecond(t, true, true, STEP_C);
+            estimator.endSecond(t, true, true, false, STEP_C);
         }
         return Optional.of(new Look(estimator.arrival(untilT, boil.gelRiseC()), boil.gelT() - untilT));
     }

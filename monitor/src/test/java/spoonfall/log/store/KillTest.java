@@ -256,7 +256,7 @@ final class KillTest {
                             .list())
                     .containsExactly("ok");
             CookStore store = new CookStore(database.handle());
-            StoredCook cook = store.read(store.latest("").orElseThrow()).orElseThrow();
+            StoredCook cook = store.read(store.latest("pan").orElseThrow()).orElseThrow();
             assertThat(cook.damaged()).isZero();
             double keptT = cook.inputs().stream()
                             .filter(input -> input instanceof CookInput.Heard heard && heard.quality() == Quality.GOOD)
