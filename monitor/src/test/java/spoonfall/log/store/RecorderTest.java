@@ -13,10 +13,12 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -166,7 +168,7 @@ final class RecorderTest {
 
     @Test
     void aFullDisk_isSaid_andWhatMemoryHeldIsWrittenWhenThereIsRoom() {
-        AtomicReference<Database> open = new AtomicReference<>();
+        AtomicReference<@Nullable Database> open = new AtomicReference<>();
         Recorder.Opener opener = path -> {
             Database database = CookFile.open(path);
             open.set(database);
@@ -176,7 +178,7 @@ final class RecorderTest {
             CookJournal journal = recorder.journal("");
             journal.began(header(1));
             Hearing.await("the file", () -> journal.settle());
-            recorder.ask(store -> limit(open.get(), "PRAGMA max_page_count = 1"))
+            recorder.ask(store -> limit(Objects.requireNonNull(open.get()), "PRAGMA max_page_count = 1"))
                     .join();
             List<CookInput> all = inputs(0, 20_000);
             say(journal, all);
@@ -184,7 +186,7 @@ final class RecorderTest {
             assertThat(recorder.trouble().orElseThrow().why()).isEqualTo("the disk is full");
             assertThat(journal.settle()).isFalse();
             assertThat(recorder.dropped()).isZero();
-            recorder.ask(store -> limit(open.get(), "PRAGMA max_page_count = 1000000"))
+            recorder.ask(store -> limit(Objects.requireNonNull(open.get()), "PRAGMA max_page_count = 1000000"))
                     .join();
             Hearing.await("the end of the trouble", () -> recorder.trouble().isEmpty());
             Hearing.await("all of it", () -> journal.settle());
