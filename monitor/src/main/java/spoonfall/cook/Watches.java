@@ -32,7 +32,7 @@ final class Watches {
 
     private static final double DEADBAND_C = 0.4;
 
-    private final CookSettings settings;
+    private CookSettings settings;
     private double offSinceT = Double.NaN;
     private double climbsPerMinC;
     private double allowedPerMinC;
@@ -40,6 +40,11 @@ final class Watches {
 
     Watches(CookSettings settings) {
         this.settings = settings;
+    }
+
+    /** The gel point is another one from now on. */
+    void aim(CookSettings aim) {
+        settings = aim;
     }
 
     /** The readings begin anew, as when the probe is back in the pan. */

@@ -11,7 +11,12 @@ public final class SetTestPlan {
     private static final double FIRST_SHARE = 0.24;
 
     /** Every later one comes where so many are set of those that were not: most, but not so many that most are past it. */
-    private static final double NEXT_SHARE = 0.59;
+    private static final double NEXT_SHARE = 0.6;
+
+    /** But no further than {@link #SPOILT_C} past the rise at which so few of them are set. */
+    private static final double SPOILT_SHARE = 0.1;
+
+    private static final double SPOILT_C = 0.5;
 
     /** A test teaches nothing where the last one was; so far it goes on at least. */
     private static final double LEAST_STEP_C = 0.1;
@@ -42,7 +47,8 @@ public final class SetTestPlan {
             throw new IllegalArgumentException("a rise must be a number, not " + riseC);
         }
         SettingRise next = belief.after(riseC, step);
-        double nextC = step == TestStep.SET ? riseC : Math.max(next.quantileC(NEXT_SHARE), riseC + LEAST_STEP_C);
+        double wantC = Math.min(next.quantileC(NEXT_SHARE), next.quantileC(SPOILT_SHARE) + SPOILT_C);
+        double nextC = step == TestStep.SET ? riseC : Math.max(wantC, riseC + LEAST_STEP_C);
         return new SetTestPlan(next, nextC, tests + 1);
     }
 
