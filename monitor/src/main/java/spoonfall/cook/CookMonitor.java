@@ -239,13 +239,17 @@ public final class CookMonitor {
     /** The pan as it came off the heat: whoever says so a little late finds the reading falling already. */
     private SetTests.Pan panForATest() {
         if (signals.isEmpty() || !probe.freshAt(timeS()) || misled()) {
-            return new SetTests.Pan(OptionalDouble.empty(), OptionalDouble.empty());
+            return new SetTests.Pan(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         }
         Signals now = signals.get();
         boolean fell = stages.stage() == Stage.OFF_THE_HEAT || now.peakC() - now.levelC() > FELL_C;
-        double temperatureC = fell ? now.peakC() : now.trendC();
+        double temperatureC = forecaster.boiledAtC(timeS(), fell ? now.peakC() : now.trendC());
         double riseC = temperatureC - settings.waterBoil().temperatureC();
-        return new SetTests.Pan(OptionalDouble.of(temperatureC), OptionalDouble.of(forecaster.solids(Math.max(0, riseC))));
+        double solids = forecaster.solids(Math.max(0, riseC));
+        return new SetTests.Pan(
+                OptionalDouble.of(temperatureC),
+                OptionalDouble.of(solids),
+                forecaster.expectedPerMinC(riseC).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
     }
 
     /**

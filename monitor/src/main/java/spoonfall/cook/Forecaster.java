@@ -102,6 +102,12 @@ final class Forecaster {
         return estimator.misledUpwards() ? Math.min(trendC, knownC) : trendC;
     }
 
+    /** The temperature in °C at which the pan boiled until just now, where {@code seenC} was the height that was seen. */
+    double boiledAtC(double t, double seenC) {
+        double knownC = settings.waterBoil().temperatureC() + estimator.riseC(t);
+        return estimator.knows() && Math.abs(knownC - seenC) < AGREES_C ? knownC : seenC;
+    }
+
     /** Whether the readings are hotter than the pan can be. */
     boolean misledUpwards() {
         return estimator.misledUpwards();

@@ -24,8 +24,11 @@ final class SetTests {
     /** A pan that is not back at the boil so long after an answer, in seconds, is not coming back by itself. */
     private static final double NEVER_BACK_S = 240;
 
-    /** The next call comes so far below the next test, in °C: about the half minute that it takes to be there. */
-    private static final double CALL_AHEAD_C = 0.15;
+    /** The next call comes so long before the next test is due, in seconds: somebody must hear it and come. */
+    private static final double CALL_AHEAD_S = 35;
+
+    private static final double LEAST_AHEAD_C = 0.05;
+    private static final double MOST_AHEAD_C = 0.4;
 
     private final CookSettings settings;
     private final List<SetTest> tests = new ArrayList<>();
@@ -33,12 +36,13 @@ final class SetTests {
     private final Set<String> undone = new HashSet<>();
     private SetTestPlan plan;
     private boolean paused;
+    private double aheadC = LEAST_AHEAD_C;
 
     /** A word and when it was said, in milliseconds of the cook. */
     record Said(long atMillis, TestWord word) {}
 
-    /** What the pan is at one instant; empty where it is not known. */
-    record Pan(OptionalDouble temperatureC, OptionalDouble solids) {}
+    /** What the pan is at one instant, and how fast it climbs while it boils; empty where it is not known. */
+    record Pan(OptionalDouble temperatureC, OptionalDouble solids, OptionalDouble perMinC) {}
 
     SetTests(CookSettings settings) {
         this.settings = settings;
@@ -81,6 +85,7 @@ final class SetTests {
         }
         begin(t, word, pan);
         SetTest open = now().orElseThrow();
+        aheadC = Math.min(MOST_AHEAD_C, Math.max(LEAST_AHEAD_C, pan.perMinC().orElse(0) * CALL_AHEAD_S / 60));
         return replace(open.with(word.answer().map(answer -> new SetTest.Seen(t, answer))), t, TestChange.SEEN);
     }
 
@@ -141,7 +146,7 @@ final class SetTests {
 
     /** What the cook is measured against by what was learnt so far. */
     CookSettings aim() {
-        return plan.tests() == 0 ? settings : settings.aimedAt(plan.nextRiseC(), CALL_AHEAD_C);
+        return plan.tests() == 0 ? settings : settings.aimedAt(plan.nextRiseC(), aheadC);
     }
 
     /** The test that goes on. */

@@ -10,7 +10,7 @@ import spoonfall.settest.SetTestStudy;
 
 /** Simulated cooks through the real monitor, with somebody who tests when it says so. */
 final class SetTestLearningTest {
-    private static final int COOKS = 150;
+    private static final int COOKS = 200;
 
     private static SetTestStudy study(String what, long seed, Function<SplittableRandom, Double> offC) {
         SetTestStudy study = new SetTestStudy(what + ", through the monitor, seed " + seed);
@@ -19,9 +19,6 @@ final class SetTestLearningTest {
             SplittableRandom mine = random.split();
             TestedCook cook = new TestedCook(mine, offC.apply(mine));
             cook.cook();
-            if (!cook.set()) {
-                cook.events().stream().filter(e -> !(e instanceof CookEvent.StatusTaken) || e.t() % 600 == 0).limit(90).forEach(System.out::println);
-            }
             assertThat(cook.set()).as("cook %d of seed %d ends", i, seed).isTrue();
             List<AlarmName> raised = Cooks.raised(cook.events());
             assertThat(raised).as("cook %d of seed %d", i, seed).doesNotContain(AlarmName.STALLED);

@@ -45,7 +45,7 @@ final class TestedCook {
         pan = new HandledPan(settings, random.nextLong());
         monitor = new CookMonitor(
                 new CookSettings(WaterBoil.atElevation(settings.elevationM()), settings.riseC()), 0);
-        taster = new Taster(random.split());
+        taster = Taster.usual(random.split());
         trueC = settings.riseC() + offC;
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
@@ -17,10 +18,17 @@ final class SetTestPlanTest {
     private static final int COOKS = 1000;
     private static final int MOST_TESTS = 8;
 
-    /** One cook: test where the plan says, a little late as people are, until somebody says that it is set. */
-    private static void cook(
-            SplittableRandom random, double trueC, double firstC, boolean onlySaysNotYet, SetTestStudy study) {
-        Taster taster = new Taster(random.split());
+    /** How somebody tests. */
+    private record Way(double firstC, boolean onlySaysNotYet, Function<SplittableRandom, Taster> who) {
+        static Way asPlanned() {
+            return new Way(SetTestPlan.of(WANTED_C).nextRiseC(), false, Taster::usual);
+        }
+    }
+
+    /** One cook: test where the plan says, a little early or late as people are, until somebody says that it is set. */
+    private static void cook(SplittableRandom random, double trueC, Way way, SetTestStudy study) {
+        Taster taster = way.who().apply(random.split());
+        double firstC = way.firstC();
         SetTestPlan plan = SetTestPlan.of(WANTED_C);
         double atC = firstC;
         double secondC = firstC;
@@ -33,22 +41,17 @@ final class SetTestPlanTest {
                 return;
             }
             double readC = panC + 0.05 * random.nextGaussian();
-            plan = plan.tested(readC, onlySaysNotYet ? TestStep.NOT_YET : seen);
+            plan = plan.tested(readC, way.onlySaysNotYet() ? TestStep.NOT_YET : seen);
             atC = Math.max(panC, plan.nextRiseC());
         }
     }
 
-    private static SetTestStudy study(String what, long seed, Function<SplittableRandom, Double> offC, double firstC) {
-        return study(what, seed, offC, firstC, false);
-    }
-
-    private static SetTestStudy study(
-            String what, long seed, Function<SplittableRandom, Double> offC, double firstC, boolean onlySaysNotYet) {
+    private static SetTestStudy study(String what, long seed, Function<SplittableRandom, Double> offC, Way way) {
         SetTestStudy study = new SetTestStudy(what + ", seed " + seed);
         SplittableRandom random = new SplittableRandom(seed);
         for (int i = 0; i < COOKS; i++) {
             SplittableRandom mine = random.split();
-            cook(mine, WANTED_C + offC.apply(mine), firstC, onlySaysNotYet, study);
+            cook(mine, WANTED_C + offC.apply(mine), way, study);
         }
         System.out.println(study);
         return study;
@@ -65,16 +68,31 @@ final class SetTestPlanTest {
     @ParameterizedTest
     @CsvSource({"1000001", "1000002", "1000003"})
     void fourInFive_areAtTheirSetByTheSecondTest_andFewerThanOneInTenIsOvercooked(long seed) {
-        double firstC = SetTestPlan.of(WANTED_C).nextRiseC();
-        SetTestStudy even = study("true set evenly within 1 °C", seed, SetTestPlanTest::uniform, firstC);
-        SetTestStudy bell = study("true set normal, sd 0.5 °C", seed, SetTestPlanTest::normal, firstC);
-        for (SetTestStudy study : new SetTestStudy[] {even, bell}) {
+        Way way = Way.asPlanned();
+        SetTestStudy even = study("true set evenly within 1 °C", seed, SetTestPlanTest::uniform, way);
+        SetTestStudy bell = study("true set normal, sd 0.5 °C", seed, SetTestPlanTest::normal, way);
+        for (SetTestStudy study : List.of(even, bell)) {
             assertThat(study.reachedByTheSecond()).as(study.toString()).isGreaterThanOrEqualTo(0.8);
             assertThat(study.overshot()).as(study.toString()).isLessThan(0.1);
         }
-        study("the first test where the window opens", seed, SetTestPlanTest::normal, WANTED_C - 2 / 1.8);
-        study("only ever \"not yet\", even", seed, SetTestPlanTest::uniform, firstC, true);
-        study("only ever \"not yet\", normal", seed, SetTestPlanTest::normal, firstC, true);
+    }
+
+    /** What is not in the target and must not surprise: it takes a test more, but few are overcooked. */
+    @Test
+    void otherWaysToTest_takeATestMoreButOvercookFew() {
+        long seed = 1_000_004;
+        Way planned = Way.asPlanned();
+        List<Way> ways = List.of(
+                new Way(WANTED_C - 2 / 1.8, false, Taster::usual),
+                new Way(planned.firstC(), true, Taster::usual),
+                new Way(planned.firstC(), false, Taster::careless));
+        List<String> names = List.of("first test where the window opens", "only ever \"not yet\"", "careless tasters");
+        for (int i = 0; i < ways.size(); i++) {
+            SetTestStudy even = study(names.get(i) + ", evenly", seed, SetTestPlanTest::uniform, ways.get(i));
+            SetTestStudy bell = study(names.get(i) + ", normal", seed, SetTestPlanTest::normal, ways.get(i));
+            assertThat(even.overshot()).as(even.toString()).isLessThan(0.16);
+            assertThat(bell.overshot()).as(bell.toString()).isLessThan(0.16);
+        }
     }
 
     @Test

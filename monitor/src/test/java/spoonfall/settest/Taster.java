@@ -7,22 +7,31 @@ import java.util.SplittableRandom;
  * All its numbers are common practice, no source, and differ from those that the plan assumes.
  */
 public final class Taster {
-    private static final double SLIPS = 0.02;
-
     private final SplittableRandom random;
     private final double nearC;
     private final double eyeC;
+    private final double slips;
 
-    /** A taster drawn at random. */
-    public Taster(SplittableRandom random) {
+    private Taster(SplittableRandom random, double nearC, double eyeC, double slips) {
         this.random = random;
-        nearC = random.nextDouble(0.3, 0.6);
-        eyeC = random.nextDouble(0.05, 0.2);
+        this.nearC = nearC;
+        this.eyeC = eyeC;
+        this.slips = slips;
+    }
+
+    /** Somebody who has done it before. */
+    public static Taster usual(SplittableRandom random) {
+        return new Taster(random, random.nextDouble(0.35, 0.6), random.nextDouble(0.05, 0.15), 0.01);
+    }
+
+    /** Somebody who looks less closely, and taps the wrong button once in fifty times. */
+    public static Taster careless(SplittableRandom random) {
+        return new Taster(random, random.nextDouble(0.25, 0.7), random.nextDouble(0.1, 0.25), 0.02);
     }
 
     /** What they see {@code belowC} below the true set. */
     public TestStep sees(double belowC) {
-        if (random.nextDouble() < SLIPS) {
+        if (random.nextDouble() < slips) {
             return new TestStep[] {TestStep.FAR, TestStep.NEAR, TestStep.SET}[random.nextInt(3)];
         }
         double seenC = belowC + eyeC * random.nextGaussian();
