@@ -6,6 +6,7 @@ import { listen } from './live.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { mountSound } from './sound.js';
 import { mountThermometer } from './thermometer.js';
+import { mountTests } from './tests.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
 import { aside, calls, connection, empty, forgetMissed, isLive, receive, reminders, standing } from './store.js';
 
@@ -27,6 +28,7 @@ const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forget
 const updateClimb = mountClimb(part('climb'), part('below'));
 const updateSound = mountSound(part('sound'));
 const updateThermometer = mountThermometer(part('thermometer'), ask);
+const updateTests = mountTests(part('tests'), ask);
 const updateOtherProbes = mountLines(part('other-probes'));
 
 function change(next) {
@@ -58,6 +60,7 @@ function draw() {
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
   const checking = location.hash === '#thermometer';
   showView(checking);
+  updateTests(state, unit, checking);
   if (checking) {
     part('sentence').hidden = true;
     updateThermometer(state, unit);

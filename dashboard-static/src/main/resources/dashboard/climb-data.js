@@ -37,9 +37,21 @@ export function span(state) {
   return [from, Math.max(ahead, from + LEAST_SPAN_S)];
 }
 
+/** What the cook is measured against by now: the basis, re-aimed by what set tests taught. */
+export function aimOf(state) {
+  return state.basis ? { ...state.basis, ...state.status?.tests?.aim } : state.basis;
+}
+
+/** The set tests that can be drawn: when, at which rise, and whether it was set. */
+export function testMarks(state) {
+  return (state.status?.tests?.list ?? [])
+    .filter((test) => test.riseC !== null)
+    .map(({ beganT, riseC, set }) => ({ t: beganT, riseC, set }));
+}
+
 /** The top of the picture in °C above the water boil. */
 export function topC(state) {
-  return (state.basis?.riseC ?? 4.5) + 0.9;
+  return (aimOf(state)?.riseC ?? 4.5) + 0.9;
 }
 
 /**
