@@ -72,7 +72,7 @@ function draw() {
   updateOtherProbes((state.connection === 'live' && state.status?.others ? state.status.others : []).map((other) => otherWords(other, unit)));
   updateSound(calling);
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
-  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || state.connection !== 'live';
+  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || Boolean(state.status.tests?.open) || state.connection !== 'live';
 }
 
 /** The pan or the thermometer; a call stays on top of both. */

@@ -37,9 +37,21 @@ export function span(state) {
   return [from, Math.max(ahead, from + LEAST_SPAN_S)];
 }
 
-/** What the cook is measured against by now: the basis, re-aimed by what set tests taught. */
+/**
+ * What the cook is measured against by now: the basis, re-aimed by what set tests taught, with what to call the height where it
+ * sets; where it was found set, that is it.
+ */
 export function aimOf(state) {
-  return state.basis ? { ...state.basis, ...state.status?.tests?.aim } : state.basis;
+  const tests = state.status?.tests;
+  if (!state.basis || !tests) {
+    return state.basis && { ...state.basis, label: 'sets here' };
+  }
+  const last = tests.list[tests.list.length - 1];
+  if (tests.set && last.riseC !== null) {
+    return { ...state.basis, riseC: last.riseC, gelPointC: last.temperatureC, windowFromC: last.temperatureC, label: 'it set here' };
+  }
+  const learnt = tests.list.some((test) => test.seen && test.riseC !== null);
+  return { ...state.basis, ...tests.aim, label: learnt ? 'test again here' : 'sets here' };
 }
 
 /** The set tests that can be drawn: when, at which rise, and whether it was set. */

@@ -103,8 +103,7 @@ export function mountClimb(element, below) {
     const gelY = u.valToPos(aim.riseC * scale(), 'y', true);
     const windowY = u.valToPos((aim.windowFromC - aim.waterBoilC) * scale(), 'y', true);
     const left = bbox.left + 8 * px;
-    const learnt = aim.riseC !== state.basis.riseC;
-    text(ctx, `${learnt ? 'test again here' : 'sets here'} · ${temperature(aim.gelPointC, unit)}`, left, gelY - 7 * px, colours.ink, 'bold');
+    text(ctx, `${aim.label} · ${temperature(aim.gelPointC, unit)}`, left, gelY - 7 * px, colours.ink, 'bold');
     if (windowY - gelY > 18 * px) {
       text(ctx, 'set tests', left, (gelY + windowY) / 2 + 5 * px, colours.soft, 'bold');
     }

@@ -40,7 +40,7 @@ export function testView(state, unit) {
   const at = state.cook.startedAtMs;
   if (tests.open) {
     const leftS = Math.max(0, last.plateDueT - t);
-    return { mode: 'open', id: tests.open, title: openTitle(leftS), digits: digits(leftS), note: '', undo: null };
+    return { mode: 'open', id: tests.open, title: openTitle(leftS), digits: leftS > 0 ? digits(leftS) : '', note: '', undo: null };
   }
   if (tests.set) {
     return { mode: 'set', id: last.id, title: seenWords(seen, unit, at), note: '', undo, later: undo ? null : last.id };

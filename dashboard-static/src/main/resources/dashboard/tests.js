@@ -79,7 +79,7 @@ export function mountTests(section, ask) {
     put(title, view.title);
     put(note, view.note);
     put(digits, view.digits ?? '');
-    digits.hidden = view.mode !== 'open';
+    digits.hidden = !view.digits;
     begin.hidden = view.mode !== 'offer';
     seconds.hidden = view.mode !== 'offer';
     choices.hidden = view.mode !== 'open';

@@ -220,8 +220,9 @@ public final class CookMonitor {
 
     /** How the set tests stand. */
     public SetTestsNow tests() {
-        OptionalDouble nextInS =
-                status().forecast().isPresent() ? forecaster.untilS(timeS(), tests.nextRiseC()) : OptionalDouble.empty();
+        OptionalDouble nextInS = status().forecast().isPresent()
+                ? forecaster.untilS(timeS(), tests.nextRiseC())
+                : OptionalDouble.empty();
         return new SetTestsNow(tests.all(), tests.aim(), tests.nextRiseC(), nextInS);
     }
 
@@ -383,8 +384,9 @@ public final class CookMonitor {
         }
         probe.follow(stages.stage(), t);
         now.steady().ifPresent(line -> probe.climbs(Signals.perMinute(line)));
-        if (tests.paused(t, stages.stage(), forecaster.back(now))) {
-            forecaster.pause(t);
+        boolean back = forecaster.back(now);
+        if (tests.paused(t, back)) {
+            forecaster.pause(t, back);
         } else {
             forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
         }

@@ -66,9 +66,17 @@ final class Forecaster {
         estimator.skip();
     }
 
-    /** The pan stands off the heat for a test, or is not yet back at the boil. Instead of {@link #endSecond}. */
-    void pause(double t) {
-        estimator.pause(t);
+    /**
+     * The pan stands off the heat for a test, or is not yet known to be back at the boil. Instead of {@link #endSecond}.
+     *
+     * @param back whether it seems to be: then time counts again, for what it boils away
+     */
+    void pause(double t, boolean back) {
+        if (back) {
+            estimator.skip();
+        } else {
+            estimator.pause(t);
+        }
     }
 
     /** Whether the pan is back at the boil it was taken from: no water left meanwhile. */

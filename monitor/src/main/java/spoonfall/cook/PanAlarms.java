@@ -103,10 +103,15 @@ final class PanAlarms {
         Optional<Suppression> set = when(tests.set(), Suppression.SET);
         Optional<Suppression> testing = set.or(() -> when(tests.testing(t, stages.stage()), Suppression.SET_TEST));
         Optional<Suppression> chilled = when(cold.seen(), Suppression.COLD_ADDED);
-        board.suppress(t, AlarmName.START_SET_TESTS, testing.or(() -> past).or(() -> atGel).or(() -> blind), events);
+        board.suppress(
+                t,
+                AlarmName.START_SET_TESTS,
+                testing.or(() -> past).or(() -> atGel).or(() -> blind),
+                events);
         board.suppress(t, AlarmName.GEL_POINT, testing.or(() -> past).or(() -> blind), events);
         board.suppress(t, AlarmName.PAST_GEL_POINT, testing.or(() -> blind), events);
-        board.suppress(t, AlarmName.STALLED, set.or(() -> blind).or(() -> tested).or(() -> chilled), events);
+        board.suppress(
+                t, AlarmName.STALLED, set.or(() -> blind).or(() -> tested).or(() -> chilled), events);
         board.suppress(t, AlarmName.SCORCH_RISK, set.or(() -> blind), events);
         OF_THE_PROBE.forEach(name -> board.suppress(t, name, set, events));
     }

@@ -18,8 +18,8 @@ final class SetTests {
     /** So long after an answer nobody can test again, in seconds. */
     private static final double SETTLE_S = 30;
 
-    /** A test that nobody answers so long after its plate was due, in seconds, is forgotten if the pan boils. */
-    private static final double FORGOTTEN_S = 60;
+    /** A pan that has not fallen below its boil for so long, in seconds, is on the heat. */
+    private static final double BOILS_ON_S = 45;
 
     /** A pan that is not back at the boil so long after an answer, in seconds, is not coming back by itself. */
     private static final double NEVER_BACK_S = 240;
@@ -36,6 +36,7 @@ final class SetTests {
     private final Set<String> undone = new HashSet<>();
     private SetTestPlan plan;
     private boolean paused;
+    private double backSinceT = Double.NaN;
     private double aheadC = LEAST_AHEAD_C;
 
     /** A word and when it was said, in milliseconds of the cook. */
@@ -52,13 +53,12 @@ final class SetTests {
     /** Takes note of a word; says what it changed, if anything. */
     Optional<CookEvent.TestChanged> say(double t, long atMillis, TestWord word, Pan pan) {
         said.add(new Said(atMillis, word));
-        Optional<CookEvent.TestChanged> changed =
-                switch (word.says()) {
-                    case BEGUN -> begin(t, word, pan);
-                    case SEEN -> seen(t, word, pan);
-                    case UNSEEN -> takeBackTheAnswer(t, word);
-                    case UNDONE -> undo(t, word);
-                };
+        Optional<CookEvent.TestChanged> changed = switch (word.says()) {
+            case BEGUN -> begin(t, word, pan);
+            case SEEN -> seen(t, word, pan);
+            case UNSEEN -> takeBackTheAnswer(t, word);
+            case UNDONE -> undo(t, word);
+        };
         plan = learnt();
         return changed;
     }
@@ -173,11 +173,14 @@ final class SetTests {
         return standsOff(t, stage) || answeredWithin(t, SETTLE_S);
     }
 
-    /** Whether no water leaves, for the pan stands off the heat for a test or is not back at the boil. Once a second. */
-    boolean paused(double t, Stage stage, boolean back) {
-        boolean answered = now().isEmpty();
-        boolean over = answered && (back || !answeredWithin(t, NEVER_BACK_S));
-        paused &= !over && (answered || standsOff(t, stage));
+    /**
+     * Takes note, once a second, of whether the pan is at the boil it was taken from, and says whether no water leaves: it stands
+     * off the heat for a test, or is not back at the boil.
+     */
+    boolean paused(double t, boolean back) {
+        backSinceT = !back ? Double.NaN : Double.isNaN(backSinceT) ? t : backSinceT;
+        boolean over = now().isPresent() ? boilsOn(t) : back || !answeredWithin(t, NEVER_BACK_S);
+        paused &= !over;
         return paused;
     }
 
@@ -187,8 +190,12 @@ final class SetTests {
     }
 
     private boolean standsOff(double t, Stage stage) {
-        return now().filter(test -> stage == Stage.OFF_THE_HEAT || t < test.plateDueT() + FORGOTTEN_S)
-                .isPresent();
+        return now().isPresent() && (stage == Stage.OFF_THE_HEAT || !boilsOn(t));
+    }
+
+    /** It boils whatever was said: it was never taken off the heat, or went back without an answer. */
+    private boolean boilsOn(double t) {
+        return t - Math.max(backSinceT, now().map(SetTest::beganT).orElse(t)) >= BOILS_ON_S;
     }
 
     private boolean answeredWithin(double t, double s) {

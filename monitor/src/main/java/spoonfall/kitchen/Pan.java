@@ -271,7 +271,8 @@ final class Pan {
 
     private PanView view(
             Optional<CookStatus> status, Outlook shown, List<CookAlarm> alarms, List<PanView.Other> others) {
-        Optional<SetTestsNow> tests = Optional.ofNullable(cook).map(it -> it.monitor().tests());
+        Optional<SetTestsNow> tests =
+                Optional.ofNullable(cook).map(it -> it.monitor().tests());
         return new PanView(
                 seq, status, shown, alarms, heardNanos, thermometers.basis(), others, thermometers.view(), tests);
     }

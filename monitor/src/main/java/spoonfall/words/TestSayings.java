@@ -23,17 +23,19 @@ public final class TestSayings {
                 .orElse(outlook);
     }
 
-    private static Optional<Saying> saying(
-            Saying plain, SetTestsNow tests, CookStatus status, List<CookAlarm> alarms) {
+    private static Optional<Saying> saying(Saying plain, SetTestsNow tests, CookStatus status, List<CookAlarm> alarms) {
         if (tests.set()) {
             return Optional.of(new Saying(
-                    "Set. The boil is over.", "Leave it off the heat.", "Hot sugar sticks and burns: fill the jars with care."));
+                    "Set. The boil is over.",
+                    "Leave it off the heat.",
+                    "Hot sugar sticks and burns: fill the jars with care."));
         }
         Optional<SetTest> open = tests.open();
         if (open.isPresent()) {
             return Optional.of(testing(open.get(), status));
         }
-        boolean trouble = alarms.stream().anyMatch(alarm -> alarm.state().active() && Sentences.tellsMoreThanTheStage(alarm.name()));
+        boolean trouble = alarms.stream()
+                .anyMatch(alarm -> alarm.state().active() && Sentences.tellsMoreThanTheStage(alarm.name()));
         if (trouble || !status.fresh()) {
             return Optional.empty();
         }
@@ -41,7 +43,9 @@ public final class TestSayings {
         Optional<SetTest.Seen> seen = tests.last().flatMap(SetTest::seen);
         if (seen.isPresent() && status.t() - seen.get().t() < BACK_S && !stage.boiling()) {
             return Optional.of(new Saying(
-                    "Not yet. Back on the heat.", next(tests, "The next test is") + ".", "Stir the base as it comes back to the boil."));
+                    "Not yet. Back on the heat.",
+                    next(tests, "The next test is") + ".",
+                    "Stir the base as it comes back to the boil."));
         }
         boolean ahead = tests.nextInS().orElse(0) > SOON_S;
         boolean early = seen.isEmpty() && stage == Stage.TEST_WINDOW;
@@ -65,7 +69,8 @@ public final class TestSayings {
 
     private static String next(SetTestsNow tests, String what) {
         double atC = tests.aim().waterBoil().temperatureC() + tests.nextRiseC();
-        String when = tests.nextInS().isPresent() ? ", " + Minutes.in(tests.nextInS().getAsDouble()) : "";
+        String when =
+                tests.nextInS().isPresent() ? ", " + Minutes.in(tests.nextInS().getAsDouble()) : "";
         return String.format(Locale.ROOT, "%s at {temp:%.1f}%s", what, atC, when);
     }
 }

@@ -43,8 +43,7 @@ final class TestedCook {
                 random.nextDouble(0.04, 0.15),
                 0.1);
         pan = new HandledPan(settings, random.nextLong());
-        monitor = new CookMonitor(
-                new CookSettings(WaterBoil.atElevation(settings.elevationM()), settings.riseC()), 0);
+        monitor = new CookMonitor(new CookSettings(WaterBoil.atElevation(settings.elevationM()), settings.riseC()), 0);
         taster = Taster.usual(random.split());
         trueC = settings.riseC() + offC;
     }
