@@ -16,6 +16,17 @@ final class Watches {
     /** So long may the pan stand off the heat for a test; what is longer is a stall. */
     private static final double SET_TEST_S = 85;
 
+    /** A pan that thin has no sugar yet: that it cools is seen to be a simmer only when it has settled. */
+    private static final double THIN_C = 1;
+
+    private static final double SETTLES_S = 240;
+
+    /** Who takes a pan off so close to the setting point may well mean it. */
+    private static final double NEARLY_SET_C = 0.4;
+
+    /** The same in the test window, where a plate test is expected and takes its time. */
+    private static final double PLATE_TEST_S = 130;
+
     private static final double SCORCH_SETTLE_S = 180;
     private static final double SCORCH_TIMES = 3;
     private static final double SCORCH_SIGMAS = 1;
@@ -34,6 +45,8 @@ final class Watches {
 
     private CookSettings settings;
     private double offSinceT = Double.NaN;
+    private boolean thin;
+    private boolean set;
     private double climbsPerMinC;
     private double allowedPerMinC;
     private final Track expected = new Track(REFERENCE_S);
@@ -65,24 +78,40 @@ final class Watches {
     /** Whether the pan stands off the heat for a set test. To be asked once a second, before {@link #stalled}. */
     boolean setTest(Stages stages, Signals signals, Forecaster forecaster) {
         Stage stage = stages.stage();
-        if (stage != Stage.OFF_THE_HEAT) {
+        boolean inWindow = stages.reachedWindow();
+        boolean cools = signals.fallingFasterThan(TESTING_PER_MIN_C) || forecaster.cools();
+        boolean off =
+                stage == Stage.OFF_THE_HEAT || (inWindow && stage.boiling() && !stage.atOrPastGelPoint() && cools);
+        if (!off) {
             offSinceT = Double.NaN;
-            boolean cools = signals.fallingFasterThan(TESTING_PER_MIN_C) || forecaster.cools();
-            return stage.boiling() && !stage.atOrPastGelPoint() && stages.reachedWindow() && cools;
+            return false;
         }
         if (Double.isNaN(offSinceT)) {
             offSinceT = signals.t();
+            thin = signals.peakC() - settings.waterBoil().temperatureC() < THIN_C;
+            set = signals.peakC() > settings.gelPointC() - NEARLY_SET_C;
         }
-        return stages.reachedWindow() || (signals.t() - offSinceT < SET_TEST_S && !forecaster.still());
+        double offS = signals.t() - offSinceT;
+        if (inWindow) {
+            return offS < PLATE_TEST_S;
+        }
+        return offS < (thin ? SETTLES_S : SET_TEST_S) && !forecaster.still();
     }
 
-    /** It has stopped climbing, or cools, short of the test window. */
-    Condition stalled(Stages stages, boolean setTest, Forecaster forecaster) {
+    /**
+     * It has stopped climbing, or cools, before it has set.
+     *
+     * @param done whether the gel point was called, so that nobody wants it to climb on
+     */
+    Condition stalled(Stages stages, boolean setTest, boolean done, Forecaster forecaster) {
         Stage stage = stages.stage();
-        if (stage == Stage.OFF_THE_HEAT) {
-            return stages.reachedWindow() ? Condition.ABSENT : setTest ? Condition.UNDECIDED : Condition.PRESENT;
+        if (done || stage.atOrPastGelPoint()) {
+            return Condition.ABSENT;
         }
-        if (!stage.boiling() || stage.atOrPastGelPoint()) {
+        if (stage == Stage.OFF_THE_HEAT) {
+            return set ? Condition.ABSENT : setTest ? Condition.UNDECIDED : Condition.PRESENT;
+        }
+        if (!stage.boiling()) {
             return Condition.ABSENT;
         }
         return setTest ? Condition.UNDECIDED : Condition.when(forecaster.still());
