@@ -18,11 +18,16 @@ import spoonfall.cook.AlarmName;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookMonitor;
+import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
+import spoonfall.cook.SetTestsNow;
+import spoonfall.cook.Stage;
+import spoonfall.cook.TestWord;
 import spoonfall.log.CookRecord;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;
+import spoonfall.words.TestSayings;
 
 /**
  * One pan on the hob and what is known of it: the cook's monitor with its story, record and latest changes.
@@ -109,6 +114,28 @@ final class Pan {
 
     Optional<CookAlarm> unshelve(String id, long atNanos) {
         return answer(monitor -> monitor.unshelve(id, atNanos));
+    }
+
+    /** Somebody says something about a set test. */
+    void say(TestWord word, long atNanos) {
+        boolean asksForAPan = word.says() == TestWord.Says.BEGUN || word.says() == TestWord.Says.SEEN;
+        if (cook == null && asksForAPan) {
+            throw new Refusal("nothing was read of the pan yet, so there is nothing to test");
+        }
+        if (cook != null) {
+            boolean open = cook.monitor().tests().open().isPresent();
+            boolean boils = cook.monitor().status().stage().compareTo(Stage.ROLLING_BOIL) >= 0;
+            if (asksForAPan && !open && !boils && cook.monitor().tests().tests().isEmpty()) {
+                throw new Refusal("the pan does not boil yet; test when the test window opens");
+            }
+            CookSettings before = cook.monitor().tests().aim();
+            handle(cook.monitor().say(word, atNanos));
+            if (!cook.monitor().tests().aim().equals(before)) {
+                cook.story().aim(cook.monitor().tests().aim());
+            }
+            outlookT = Double.NEGATIVE_INFINITY;
+            news = true;
+        }
     }
 
     private Optional<CookAlarm> answer(Function<CookMonitor, Optional<CookMonitor.Answer>> word) {
@@ -235,7 +262,8 @@ final class Pan {
         List<CookAlarm> alarms = cook.monitor().alarms();
         if (Math.floor(status.t()) > outlookT || !fresh.isEmpty() || gone) {
             outlookT = Math.floor(status.t());
-            outlook = cook.story().tell(status, alarms);
+            Outlook told = cook.story().tell(status, alarms);
+            outlook = TestSayings.over(told, cook.monitor().tests(), status, alarms);
         }
         Outlook shown = gone ? ProbeWords.gone(probe, outlook) : outlook;
         return view(Optional.of(status), shown, alarms, others(cook.monitor()));
@@ -243,9 +271,18 @@ final class Pan {
 
     private PanView view(
             Optional<CookStatus> status, Outlook shown, List<CookAlarm> alarms, List<PanView.Other> others) {
-        Optional<Instant> startedAt = Optional.ofNullable(cook).map(Cook::startedAt);
+        Optional<Cook> now = Optional.ofNullable(cook);
         return new PanView(
-                startedAt, seq, status, shown, alarms, heardNanos, thermometers.basis(), others, thermometers.view());
+                now.map(Cook::startedAt),
+                seq,
+                status,
+                shown,
+                alarms,
+                heardNanos,
+                thermometers.basis(),
+                others,
+                thermometers.view(),
+                now.map(it -> it.monitor().tests()));
     }
 
     private List<PanView.Other> others(CookMonitor monitor) {
