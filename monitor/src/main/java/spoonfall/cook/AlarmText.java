@@ -13,8 +13,7 @@ record AlarmText(String title, String act) {
 
     static AlarmText startSetTests() {
         return new AlarmText(
-                "Start the set tests now.",
-                "Take the pan off the heat for each one: a plate needs 60 to 120 seconds.");
+                "Start the set tests now.", "Take the pan off the heat for each one: a plate needs 60 to 120 seconds.");
     }
 
     static AlarmText gelPoint(CookSettings settings) {

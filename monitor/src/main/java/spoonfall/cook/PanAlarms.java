@@ -74,6 +74,9 @@ final class PanAlarms {
         standstill.endSecond(now);
         cold.endSecond(now, stages);
         setTest = watches.setTest(stages, now, forecaster);
+        if (tests.notYet()) {
+            watches.notSet();
+        }
         suppress(t, events);
         Condition past = Condition.when(stage == Stage.PAST_GEL_POINT);
         double pastC = now.trendC() - settings.gelPointC();
@@ -82,9 +85,8 @@ final class PanAlarms {
         board.update(t, AlarmName.GEL_POINT, gel, () -> AlarmText.gelPoint(settings), events);
         Condition window = gelCalled() ? Condition.ABSENT : watches.startSetTests(stage, now);
         board.update(t, AlarmName.START_SET_TESTS, window, AlarmText::startSetTests, events);
-        Condition stalled = suspectStuck
-                ? Condition.UNDECIDED
-                : watches.stalled(stages, setTest, board.everRaised(AlarmName.GEL_POINT), forecaster);
+        Condition stalled =
+                suspectStuck ? Condition.UNDECIDED : watches.stalled(stages, setTest, gelCalled(), forecaster);
         boolean cooling = stage == Stage.OFF_THE_HEAT || forecaster.cools();
         board.update(
                 t, AlarmName.STALLED, stalled, () -> standstill.text(now, cooling, stages.reachedWindow()), events);

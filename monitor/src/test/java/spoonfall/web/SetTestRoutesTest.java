@@ -48,15 +48,18 @@ final class SetTestRoutesTest {
     private void boil() {
         probe.say(97.5, 120);
         probe.say(99.8, 120);
-        Hearing.await("the boil", () -> kitchen.state()
-                .join()
-                .pan()
-                .status()
-                .map(status -> status.t() > 200 && status.stage().boiling())
-                .orElse(false));
+        Hearing.await(
+                "the boil",
+                () -> kitchen.state()
+                        .join()
+                        .pan()
+                        .status()
+                        .map(status -> status.t() > 200 && status.stage().boiling())
+                        .orElse(false));
     }
 
-    private HttpResponse<String> call(String method, String path, String body) throws IOException, InterruptedException {
+    private HttpResponse<String> call(String method, String path, String body)
+            throws IOException, InterruptedException {
         HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path));
         request.method(method, HttpRequest.BodyPublishers.ofString(body));
         return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
@@ -76,17 +79,20 @@ final class SetTestRoutesTest {
             assertThat(begun.path("open").asText()).isEqualTo("a-1");
             assertThat(begun.path("list")).hasSize(1);
             JsonNode test = begun.path("list").get(0);
-            assertThat(test.path("plateDueT").asDouble() - test.path("beganT").asDouble()).isEqualTo(75);
+            assertThat(test.path("plateDueT").asDouble() - test.path("beganT").asDouble())
+                    .isEqualTo(75);
             assertThat(test.path("temperatureC").asDouble()).isBetween(99.0, 100.2);
         }
-        for (String seen : List.of("{\"id\": \"a-1\", \"sheet\": \"drops-join\"}", "{\"id\": \"a-1\", \"plate\": \"wrinkles\"}")) {
+        for (String seen :
+                List.of("{\"id\": \"a-1\", \"sheet\": \"drops-join\"}", "{\"id\": \"a-1\", \"plate\": \"wrinkles\"}")) {
             JsonNode answered = tests("POST", "/api/test/seen", seen);
             assertThat(answered.path("open").isNull()).isTrue();
             assertThat(answered.path("list").get(0).path("seen").asText()).isEqualTo("drops-join");
             assertThat(answered.path("nextRiseC").asDouble()).isGreaterThan(3.5);
         }
         for (int twice = 0; twice < 2; twice++) {
-            assertThat(tests("DELETE", "/api/test/seen?id=a-1", "").path("open").asText()).isEqualTo("a-1");
+            assertThat(tests("DELETE", "/api/test/seen?id=a-1", "").path("open").asText())
+                    .isEqualTo("a-1");
         }
         for (int twice = 0; twice < 2; twice++) {
             assertThat(tests("DELETE", "/api/test?id=a-1", "").path("list")).isEmpty();
@@ -96,7 +102,9 @@ final class SetTestRoutesTest {
     @Test
     void set_endsTheBoilForEveryPage() throws IOException, InterruptedException {
         boil();
-        assertThat(tests("POST", "/api/test/seen", "{\"id\": \"b\", \"verdict\": \"set\"}").path("set").asBoolean())
+        assertThat(tests("POST", "/api/test/seen", "{\"id\": \"b\", \"verdict\": \"set\"}")
+                        .path("set")
+                        .asBoolean())
                 .isTrue();
         JsonNode state = MAPPER.readTree(call("GET", "/api/state", "").body());
         assertThat(state.path("status").path("stage").asText()).isEqualTo("off-the-heat");
