@@ -74,6 +74,9 @@ final class PanAlarms {
         standstill.endSecond(now);
         cold.endSecond(now, stages);
         setTest = watches.setTest(stages, now, forecaster);
+        if (tests.notYet()) {
+            watches.notSet();
+        }
         suppress(t, events);
         Condition past = Condition.when(stage == Stage.PAST_GEL_POINT);
         double pastC = now.trendC() - settings.gelPointC();

@@ -163,6 +163,11 @@ final class SetTests {
         return last().filter(SetTest::set).isPresent();
     }
 
+    /** Whether the latest word is that it is not set. */
+    boolean notYet() {
+        return last().filter(test -> test.seen().isPresent() && !test.set()).isPresent();
+    }
+
     /** Whether the pan stands off the heat because of a test, or is on its way back. */
     boolean away(double t, Stage stage) {
         return standsOff(t, stage) || answeredWithin(t, BACK_S);

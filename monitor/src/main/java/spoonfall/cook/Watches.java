@@ -68,6 +68,11 @@ final class Watches {
         settings = aim;
     }
 
+    /** Somebody tested it and says that it is not set: standing off the heat near the gel point does not mean so. */
+    void notSet() {
+        set = false;
+    }
+
     /** The readings begin anew, as when the probe is back in the pan. */
     void restart() {
         offSinceT = Double.NaN;
