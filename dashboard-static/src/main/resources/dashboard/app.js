@@ -7,6 +7,7 @@ import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { mountSound } from './sound.js';
 import { mountThermometer } from './thermometer.js';
+import { mountTests } from './tests.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
 import { aside, connection, empty, forgetMissed, isLive, receive, reminders, standing, unknownPan } from './store.js';
 
@@ -32,6 +33,7 @@ const updateClimb = mountClimb(part('climb'), part('below'));
 const updateSound = mountSound(part('sound'));
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updatePans = mountPans(part('pans'));
+const updateTests = mountTests(part('tests'), ask);
 const updateOtherProbes = mountLines(part('other-probes'));
 
 function change(next) {
@@ -64,6 +66,7 @@ function draw() {
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
   const checking = location.hash === '#thermometer';
   showView(checking);
+  updateTests(state, unit, checking);
   if (checking) {
     part('sentence').hidden = true;
     updateThermometer(state, unit);
@@ -75,7 +78,7 @@ function draw() {
   updateOtherProbes((state.connection === 'live' && state.status?.others ? state.status.others : []).map((other) => otherWords(other, unit)));
   updateSound(calling);
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
-  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || state.connection !== 'live';
+  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || Boolean(state.status.tests?.open) || state.connection !== 'live';
 }
 
 function allCalls() {

@@ -40,6 +40,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.science")
             .layer("score")
             .definedBy("spoonfall.score..")
+            .layer("settest")
+            .definedBy("spoonfall.settest")
             .layer("units")
             .definedBy("spoonfall.units")
             .layer("probe")
@@ -70,6 +72,8 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("score")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("settest")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "cook")
             .whereLayer("units")
             .mayOnlyBeAccessedByLayers("cli", "kitchen");
 
@@ -82,6 +86,7 @@ final class ArchitectureTest {
                     "spoonfall.physics",
                     "spoonfall.estimate",
                     "spoonfall.words",
+                    "spoonfall.settest",
                     "spoonfall.calibration")
             .should()
             .dependOnClassesThat()

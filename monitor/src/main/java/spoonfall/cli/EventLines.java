@@ -20,6 +20,12 @@ final class EventLines {
             line(event.t(), entered.stage().wireName().replace('-', ' '));
         } else if (event instanceof CookEvent.Reminded reminded) {
             line(event.t(), reminded.reminder().wireName() + ": " + Plain.text(reminded.text()));
+        } else if (event instanceof CookEvent.TestChanged changed) {
+            String seen = changed.test()
+                    .seen()
+                    .map(it -> ": " + it.answer().wireName().replace('-', ' '))
+                    .orElse("");
+            line(event.t(), "set test " + changed.change().wireName() + seen);
         } else if (event instanceof CookEvent.AlarmChanged changed) {
             boolean raised = changed.change() == AlarmChange.RAISED;
             String name = changed.alarm().name().wireName();
@@ -43,6 +49,9 @@ final class EventLines {
             }
             case "stage" -> detail.path("stage").asText().replace('-', ' ');
             case "reminder" -> detail.path("reminder").asText() + ": " + text;
+            case "set-test" ->
+                "set test " + detail.path("change").asText() + " "
+                        + detail.path("answer").asText().replace('-', ' ');
             case "came-back" ->
                 "Spoonfall was away for " + Plain.clock(detail.path("forS").asDouble()) + " until then";
             default -> event.kind() + " " + detail;

@@ -52,4 +52,13 @@ public sealed interface CookEvent {
      * @param forS for how many seconds nobody watched
      */
     record CameBack(double t, double forS) implements CookEvent {}
+
+    /**
+     * A set test began, was answered or was taken back.
+     *
+     * @param t seconds of the cook
+     * @param change which of these
+     * @param test the test afterwards
+     */
+    record TestChanged(double t, TestChange change, SetTest test) implements CookEvent {}
 }

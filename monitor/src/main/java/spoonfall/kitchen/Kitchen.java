@@ -9,6 +9,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
@@ -46,6 +47,7 @@ public final class Kitchen implements AutoCloseable {
     private final CookJournal journal;
     private final Pan pan;
     private final CheckDesk checks;
+    private final TestDesk tests;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
     private List<Probe> probes;
@@ -106,6 +108,7 @@ public final class Kitchen implements AutoCloseable {
         thermometers = new Thermometers(plan, probes, thermometry);
         pan = new Pan(plan, thermometers, counts, journal);
         checks = new CheckDesk(this, thermometers, pan);
+        tests = new TestDesk(this, pan);
         thread = new Thread(this::run, "kitchen " + plan.pan());
     }
 
@@ -203,6 +206,20 @@ public final class Kitchen implements AutoCloseable {
     /** Where its thermometers are checked, and where somebody says how high it lies. */
     public CheckDesk checks() {
         return checks;
+    }
+
+    /** Where somebody says that they test the set, and what they saw. */
+    public TestDesk tests() {
+        return tests;
+    }
+
+    /** Does something at this moment of the cook, tells what came of it, and answers with where everything stands. */
+    CompletableFuture<KitchenState> asking(LongConsumer act) {
+        return ask(() -> {
+            act.accept(tickNanos());
+            publish();
+            return pan.state();
+        });
     }
 
     /** Goes through the cook again, measured against what counts now. */

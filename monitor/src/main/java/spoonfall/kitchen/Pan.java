@@ -19,7 +19,10 @@ import spoonfall.cook.AlarmName;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookMonitor;
+import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
+import spoonfall.cook.Stage;
+import spoonfall.cook.TestWord;
 import spoonfall.cook.Unrecorded;
 import spoonfall.log.CookBasis;
 import spoonfall.log.CookInput;
@@ -30,6 +33,7 @@ import spoonfall.log.UnfinishedCook;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;
+import spoonfall.words.TestSayings;
 
 /**
  * One pan on the hob and what is known of it: the cook's monitor with its story, record and latest changes.
@@ -135,6 +139,30 @@ final class Pan {
     Optional<CookAlarm> unshelve(String id, long atNanos) {
         ObjectNode detail = CookJson.object().put("id", id);
         return answer(Words.UNSHELVE, detail, monitor -> monitor.unshelve(id, atNanos));
+    }
+
+    /** Somebody says something about a set test. */
+    void say(TestWord word, long atNanos) {
+        boolean asksForAPan = word.says() == TestWord.Says.BEGUN || word.says() == TestWord.Says.SEEN;
+        if (cook == null && asksForAPan) {
+            throw new Refusal("nothing was read of the pan yet, so there is nothing to test");
+        }
+        if (cook != null) {
+            boolean open = cook.monitor().tests().open().isPresent();
+            boolean boils = cook.monitor().status().stage().compareTo(Stage.ROLLING_BOIL) >= 0;
+            if (asksForAPan && !open && !boils && cook.monitor().tests().tests().isEmpty()) {
+                throw new Refusal("the pan does not boil yet; test when the test window opens");
+            }
+            CookSettings before = cook.monitor().tests().aim();
+            List<CookEvent> events = cook.monitor().say(word, atNanos);
+            log.said(cook, Words.SET_TEST, Words.detail(word));
+            handle(events);
+            if (!cook.monitor().tests().aim().equals(before)) {
+                cook.story().aim(cook.monitor().tests().aim());
+            }
+            outlookT = Double.NEGATIVE_INFINITY;
+            news = true;
+        }
     }
 
     private Optional<CookAlarm> answer(
@@ -278,6 +306,7 @@ final class Pan {
             case Words.UNSHELVE -> unshelve(CookJson.text(detail, "id"), atNanos);
             case Words.BASIS -> rebase(resumption.basis(CookJson.basis(detail)), atNanos);
             case Words.CORRECTION -> resumption.correct(CookJson.text(detail, "probe"), CookJson.correction(detail));
+            case Words.SET_TEST -> say(Words.testWord(detail), atNanos);
             case Words.CAME_BACK -> handle(current.monitor().comeBack(atNanos));
             case Words.RECORDING -> {
                 trouble = Resumption.unrecorded(detail);
@@ -367,7 +396,8 @@ final class Pan {
         List<CookAlarm> alarms = cook.monitor().alarms();
         if (Math.floor(status.t()) > outlookT || !fresh.isEmpty() || gone) {
             outlookT = Math.floor(status.t());
-            outlook = cook.story().tell(status, alarms);
+            Outlook told = cook.story().tell(status, alarms);
+            outlook = TestSayings.over(told, cook.monitor().tests(), status, alarms);
         }
         Outlook shown = gone ? ProbeWords.gone(probe, outlook) : outlook;
         return view(Optional.of(status), shown, alarms, others(cook.monitor()));
@@ -375,9 +405,18 @@ final class Pan {
 
     private PanView view(
             Optional<CookStatus> status, Outlook shown, List<CookAlarm> alarms, List<PanView.Other> others) {
-        Optional<Instant> startedAt = Optional.ofNullable(cook).map(Cook::startedAt);
+        Optional<Cook> now = Optional.ofNullable(cook);
         return new PanView(
-                startedAt, seq, status, shown, alarms, heardNanos, thermometers.basis(), others, thermometers.view());
+                now.map(Cook::startedAt),
+                seq,
+                status,
+                shown,
+                alarms,
+                heardNanos,
+                thermometers.basis(),
+                others,
+                thermometers.view(),
+                now.map(it -> it.monitor().tests()));
     }
 
     private List<PanView.Other> others(CookMonitor monitor) {

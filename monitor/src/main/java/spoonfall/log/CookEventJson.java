@@ -19,6 +19,9 @@ public final class CookEventJson {
         if (event instanceof CookEvent.Reminded) {
             return "reminder";
         }
+        if (event instanceof CookEvent.TestChanged) {
+            return "set-test";
+        }
         return event instanceof CookEvent.CameBack ? "came-back" : "";
     }
 
@@ -34,6 +37,11 @@ public final class CookEventJson {
             node.put("stage", entered.stage().wireName());
         } else if (event instanceof CookEvent.Reminded reminded) {
             node.put("reminder", reminded.reminder().wireName()).put("text", reminded.text());
+        } else if (event instanceof CookEvent.TestChanged changed) {
+            node.put("id", changed.test().id()).put("change", changed.change().wireName());
+            changed.test()
+                    .seen()
+                    .ifPresent(seen -> node.put("answer", seen.answer().wireName()));
         } else if (event instanceof CookEvent.CameBack back) {
             node.put("forS", back.forS());
         }

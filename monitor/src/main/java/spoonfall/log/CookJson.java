@@ -18,6 +18,7 @@ import spoonfall.calibration.Correction;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.WaterBoil;
+import spoonfall.physics.GelPoint;
 
 /**
  * What the record keeps as JSON, there and back. Numbers come back as the same numbers, so that a cook that is gone
@@ -139,13 +140,14 @@ public final class CookJson {
     }
 
     private static ObjectNode settings(CookSettings settings) {
-        ObjectNode node = object().put("riseC", settings.riseC());
+        ObjectNode node = object().put("riseC", settings.riseC()).put("windowC", settings.windowC());
         node.set("waterBoil", waterBoil(settings.waterBoil()));
         return node;
     }
 
     private static CookSettings settings(JsonNode node) {
-        return new CookSettings(waterBoil(node.path("waterBoil")), number(node, "riseC"));
+        double windowC = node.has("windowC") ? number(node, "windowC") : GelPoint.WINDOW_C;
+        return new CookSettings(waterBoil(node.path("waterBoil")), number(node, "riseC"), windowC);
     }
 
     private static ObjectNode waterBoil(WaterBoil boil) {

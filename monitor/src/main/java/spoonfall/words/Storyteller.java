@@ -22,16 +22,30 @@ public final class Storyteller {
     private static final double JARS_BEFORE_S = 10 * 60;
     private static final int MOST_STEPS = 5;
 
-    private final Fan fan;
-    private final Sentences sentences;
+    private Fan fan;
+    private Sentences sentences;
+    private final CookSettings asked;
+    private boolean learnt;
     private final CalmTime window = new CalmTime();
     private final CalmTime gel = new CalmTime();
     private final Map<Stage, Double> beganT = new EnumMap<>(Stage.class);
 
     /** The story of a cook that is measured against {@code settings}. */
     public Storyteller(CookSettings settings) {
+        asked = settings;
         fan = new Fan(settings);
         sentences = new Sentences(settings);
+    }
+
+    /** The cook is measured against something else from now on: what comes up is still ahead. */
+    public void aim(CookSettings settings) {
+        fan = new Fan(settings);
+        sentences = new Sentences(settings);
+        learnt = !settings.equals(asked);
+        beganT.remove(Stage.TEST_WINDOW);
+        beganT.remove(Stage.AT_GEL_POINT);
+        window.forget();
+        gel.forget();
     }
 
     /**
@@ -86,14 +100,17 @@ public final class Storyteller {
     private void addAhead(List<NextStep> steps, CookStatus status, Expected times) {
         addLater(steps, status.t(), times.windowT() - PLATES_BEFORE_S, "Plates in the freezer");
         addLater(steps, status.t(), times.gelT() - JARS_BEFORE_S, "Jars warm and ready");
-        if (!beganT.containsKey(Stage.TEST_WINDOW)) {
+        if (!learnt && !beganT.containsKey(Stage.TEST_WINDOW)) {
             addLater(steps, status.t(), times.windowT(), "Set tests");
         }
         if (!beganT.containsKey(Stage.AT_GEL_POINT)) {
             double fromT = Math.max(status.t(), times.lowT());
             NextStep.Range range = new NextStep.Range(fromT, Math.max(fromT, times.highT()));
-            steps.add(
-                    new NextStep(Math.max(status.t(), times.gelT()), Optional.of(range), "Sets", NextStep.State.LATER));
+            steps.add(new NextStep(
+                    Math.max(status.t(), times.gelT()),
+                    Optional.of(range),
+                    learnt ? "Test the set again" : "Sets",
+                    NextStep.State.LATER));
         }
     }
 

@@ -21,12 +21,14 @@ import spoonfall.cook.CookStatus;
 import spoonfall.cook.Cooks;
 import spoonfall.cook.Forecast;
 import spoonfall.cook.Stage;
+import spoonfall.cook.TestWord;
 import spoonfall.cook.Unrecorded;
 import spoonfall.cook.WaterBoil;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.Probe;
 import spoonfall.probe.trace.Trace;
+import spoonfall.settest.TestAnswer;
 
 /** A kitchen that begins where another was killed. */
 @Timeout(60)
@@ -138,6 +140,29 @@ final class ResumeTest {
             assertThat(events(third.state()).stream().filter(event -> event instanceof CookEvent.CameBack))
                     .hasSize(2);
             assertThat(third.state().pan().alarms()).noneMatch(alarm -> alarm.name() == AlarmName.PROBE_SILENT);
+        }
+    }
+
+    @Test
+    void whatASetTestTaught_isKnownAfterAKill() {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 3);
+        KitchenState before;
+        try (Run first = run(trace)) {
+            first.play(trace, 0, trace.size() * 4 / 5);
+            first.kitchen.tests().say(TestWord.begun("t1", 90)).join();
+            first.play(trace, trace.size() * 4 / 5, trace.size() * 4 / 5 + 5);
+            first.kitchen.tests().say(TestWord.seen("t1", TestAnswer.THICKENS)).join();
+            first.kitchen.tests().say(TestWord.begun("t2", 60)).join();
+            before = first.state();
+            assertThat(before.pan().tests().orElseThrow().tests()).hasSize(2);
+        }
+        try (Run second = run(trace)) {
+            KitchenState after = second.state();
+            assertThat(after.pan().tests().orElseThrow().tests())
+                    .isEqualTo(before.pan().tests().orElseThrow().tests());
+            assertThat(after.pan().tests().orElseThrow().aim())
+                    .isEqualTo(before.pan().tests().orElseThrow().aim());
+            assertThat(after.pan().alarms()).isEqualTo(before.pan().alarms());
         }
     }
 
