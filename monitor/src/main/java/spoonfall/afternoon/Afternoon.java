@@ -3,9 +3,9 @@ package spoonfall.afternoon;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import spoonfall.afternoon.Timeline.Moment;
@@ -23,15 +23,6 @@ import spoonfall.cook.Forecast;
 public final class Afternoon {
     /** Nobody does so much in an afternoon. */
     private static final int MOST_MARKS = 1000;
-
-    /**
-     * Something that is to be said when its moment has come.
-     *
-     * @param t seconds of the afternoon
-     * @param name what is said, such as {@code canner}: the id of a preparation or of the step that begins
-     * @param text one sentence; a clock in it is in seconds of the afternoon
-     */
-    public record Reminder(double t, String name, String text) {}
 
     private record Noted(long number, Mark mark, boolean counts) {}
 
@@ -119,6 +110,12 @@ public final class Afternoon {
     public void prepare(String preparation, double atT) {
         Preparation known = preparation(preparation);
         say(atT, now -> new Mark.Prepared(now, preparation, known.name()));
+    }
+
+    /** Somebody begins a step; all before it are then over. Harmless when it has begun. */
+    public void begin(String step, double atT) {
+        Step known = step(step);
+        say(atT, now -> new Mark.Begun(now, step, By.HAND, known.name()));
     }
 
     /** A step is left out this time. Harmless when it is over. */
@@ -234,10 +231,10 @@ public final class Afternoon {
     private void sayWhatBegan(Step before) {
         Optional<Step> began = progress.current();
         if (began.isPresent()) {
-            String text = began.get().name() + " now.";
-            reminders.add(new Reminder(t, began.get().id(), text));
+            reminders.add(Reminder.now(t, began.get().id(), began.get().name()));
         } else if (progress.firstOpen().isEmpty()) {
-            reminders.add(new Reminder(t, before.id(), "The afternoon is over: check the seal of every jar."));
+            reminders.add(new Reminder(
+                    t, before.id(), "The afternoon is over: check the seal of every jar.", "", OptionalDouble.empty()));
         }
     }
 
@@ -255,9 +252,7 @@ public final class Afternoon {
             double forT = begins.get().t();
             if (due.comes(t, forT - t)) {
                 String step = notes().step(preparation.before()).orElseThrow().name();
-                String text = "%s now: \"%s\" comes at about {clock:%.0f}.";
-                reminders.add(new Reminder(
-                        t, preparation.id(), String.format(Locale.ROOT, text, preparation.name(), step, forT)));
+                reminders.add(Reminder.ahead(t, preparation.id(), preparation.name(), step, forT));
             }
         }
     }

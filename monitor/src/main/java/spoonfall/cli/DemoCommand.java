@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.KitchenPlan;
@@ -44,7 +45,7 @@ final class DemoCommand implements Callable<Integer> {
                 Output.of(spec));
     }
 
-    /** The Hollin Bank kitchen with a recorded cook. */
+    /** The Hollin Bank kitchen with a recorded cook, which begins with its sugar in the pan. */
     static KitchenPlan plan(Trace trace, double speed) {
         double elevationM = trace.info().elevationM().orElse(0);
         double riseC = trace.info().riseC().orElse(GelPoint.DEFAULT_RISE_C);
@@ -56,6 +57,7 @@ final class DemoCommand implements Callable<Integer> {
                 KitchenPlan.Source.DEMO,
                 speed,
                 startedAt,
-                true);
+                true,
+                UsualAfternoon.notes().without("soften"));
     }
 }

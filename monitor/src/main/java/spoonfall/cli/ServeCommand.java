@@ -12,8 +12,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.kitchen.KitchenFile;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.NotesFile;
 import spoonfall.kitchen.Thermometry;
 import spoonfall.log.CalibrationBook;
 import spoonfall.probe.NamedSpec;
@@ -55,6 +57,12 @@ final class ServeCommand implements Callable<Integer> {
     private @Nullable String batch;
 
     @Option(
+            names = "--notes",
+            paramLabel = "NOTES",
+            description = "Batch notes (TOML): how this batch differs from a usual afternoon.")
+    private @Nullable Path notes;
+
+    @Option(
             names = "--speed",
             hidden = true,
             description =
@@ -78,10 +86,11 @@ final class ServeCommand implements Callable<Integer> {
         CalibrationBook book = CalibrationBook.ofUser();
         ProbeOptions.refuseStrangers(named, book, SerialPorts.STABLE_LINKS);
         KitchenPlan plan = KitchenPlan.live(
-                name != null ? name : kitchen.name().orElse(""),
-                batch != null ? batch : kitchen.batch().orElse(""),
-                cook.settings(kitchen),
-                Quantities.factor(speed));
+                        name != null ? name : kitchen.name().orElse(""),
+                        batch != null ? batch : kitchen.batch().orElse(""),
+                        cook.settings(kitchen),
+                        Quantities.factor(speed))
+                .with(notes == null ? UsualAfternoon.notes() : NotesFile.read(notes));
         Logging.tellOfProbes();
         PrintWriter out = Output.of(spec);
         Thermometry thermometry = Thermometry.of(named, book, cook.declared(kitchen));

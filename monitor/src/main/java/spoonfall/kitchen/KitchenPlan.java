@@ -3,6 +3,8 @@ package spoonfall.kitchen;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
+import spoonfall.afternoon.BatchNotes;
+import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
 
 /**
@@ -15,6 +17,7 @@ import spoonfall.cook.CookSettings;
  * @param speed how many seconds of the cook pass in one of ours; 1 when live
  * @param startedAt the wall clock at the first reading, when it is not now, as in a replay
  * @param repeat whether a recorded cook that is over begins again
+ * @param notes how the batch goes
  */
 public record KitchenPlan(
         String name,
@@ -23,7 +26,8 @@ public record KitchenPlan(
         Source source,
         double speed,
         Optional<Instant> startedAt,
-        boolean repeat) {
+        boolean repeat,
+        BatchNotes notes) {
 
     /** Where the readings come from. */
     public enum Source {
@@ -45,6 +49,23 @@ public record KitchenPlan(
         if (!(speed > 0) || Double.isInfinite(speed)) {
             throw new IllegalArgumentException("speed must be a number above 0, not " + speed);
         }
+    }
+
+    /** A kitchen whose batch goes as usual. */
+    public KitchenPlan(
+            String name,
+            String batch,
+            CookSettings settings,
+            Source source,
+            double speed,
+            Optional<Instant> startedAt,
+            boolean repeat) {
+        this(name, batch, settings, source, speed, startedAt, repeat, UsualAfternoon.notes());
+    }
+
+    /** The same kitchen, whose batch goes by other notes. */
+    public KitchenPlan with(BatchNotes others) {
+        return new KitchenPlan(name, batch, settings, source, speed, startedAt, repeat, others);
     }
 
     /** A live kitchen whose time passes {@code speed} times as fast as life: 1 but for trials. */

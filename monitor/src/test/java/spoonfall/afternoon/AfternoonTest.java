@@ -220,8 +220,8 @@ final class AfternoonTest {
         Told told = usual().climb(30, 1);
         assertThat(told.afternoon.takeReminders())
                 .singleElement()
-                .satisfies(one ->
-                        assertThat(one.text()).startsWith("Heat the canner now: \"Process the jars\" comes at about"))
+                .satisfies(one -> assertThat(one.marked(0))
+                        .startsWith("Heat the canner now: \"Process the jars\" comes at about {clock:"))
                 .satisfies(one -> assertThat(one.t()).isBetween(24 * 60.0, 28 * 60.0));
         Told on = usual().climb(10, 21);
         on.afternoon.prepare("canner", on.t());
@@ -243,9 +243,7 @@ final class AfternoonTest {
     @Test
     void whatFallsDueByTheClock_isSaid() {
         Told told = offTheHeat().later(11);
-        assertThat(told.afternoon.takeReminders())
-                .extracting(Afternoon.Reminder::text)
-                .contains("Fill the jars now.");
+        assertThat(told.afternoon.takeReminders()).extracting(Reminder::text).contains("Fill the jars now.");
     }
 
     @Test
