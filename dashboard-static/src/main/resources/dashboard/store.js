@@ -24,6 +24,8 @@ export function receive(state, message) {
       return withProbe({ ...state, seq: message.seq }, message.probe);
     case 'reminder':
       return { ...state, seq: message.seq, reminders: withReminder(state.reminders, message) };
+    case 'afternoon':
+      return { ...state, seq: message.seq, afternoon: message.afternoon };
     case 'stage':
       return { ...state, seq: message.seq };
     default:
@@ -87,6 +89,7 @@ function begin(state, snapshot) {
     basis: snapshot.basis,
     syrup: snapshot.syrup,
     status: snapshot.status,
+    afternoon: snapshot.afternoon,
     alarms: snapshot.alarms,
     reminders: snapshot.events.filter((event) => event.type === 'reminder').reduce(withReminder, []),
     climb: snapshot.climb.map(([t, temperatureC]) => ({ t, riseC: above(temperatureC, snapshot.basis) })),

@@ -221,7 +221,7 @@ final class AfternoonTest {
         assertThat(told.afternoon.takeReminders())
                 .singleElement()
                 .satisfies(one -> assertThat(one.marked(0))
-                        .startsWith("Heat the canner now: \"Process the jars\" comes at about {clock:"))
+                        .startsWith("Heat the canner now. \"Process the jars\" comes at about {clock:"))
                 .satisfies(one -> assertThat(one.t()).isBetween(24 * 60.0, 28 * 60.0));
         Told on = usual().climb(10, 21);
         on.afternoon.prepare("canner", on.t());
