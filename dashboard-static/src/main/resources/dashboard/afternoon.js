@@ -2,8 +2,9 @@
 
 import { addition, afternoonSaying, choices, places, request, rows, unprocessed } from './afternoon-words.js';
 
-/** The second tap of two quick ones must not fall on what has meanwhile come under the finger. */
+/** A tap must not fall on what has come under the finger just now. */
 const DEAF_MS = 400;
+const deaf = new WeakMap();
 
 /**
  * Mounts the view into its section; returns update(state).
@@ -70,10 +71,13 @@ export function mountAfternoon(section, ask) {
   }
 
   function label(button, act) {
-    button.hidden = !act;
-    if (act) {
-      put(button, act.label);
+    if (act && button.textContent !== act.label) {
+      if (!button.hidden && button.textContent) {
+        deafen(button);
+      }
+      button.textContent = act.label;
     }
+    button.hidden = !act;
   }
 
   return function update(state) {
@@ -106,17 +110,24 @@ export function mountAfternoon(section, ask) {
 
 /** Does what a tap asks, and is deaf for a moment after it. */
 function once(button, act) {
-  button.addEventListener('click', async () => {
-    const focused = document.activeElement === button;
-    button.disabled = true;
-    setTimeout(() => {
-      button.disabled = false;
-      if (focused && document.activeElement === document.body && !button.hidden) {
-        button.focus();
-      }
-    }, DEAF_MS);
-    await act();
+  button.addEventListener('click', () => {
+    if (button.ariaDisabled !== 'true') {
+      deafen(button);
+      act();
+    }
   });
+}
+
+/** Deaf for a moment, but neither gone nor out of focus. */
+function deafen(button) {
+  clearTimeout(deaf.get(button));
+  button.ariaDisabled = 'true';
+  deaf.set(
+    button,
+    setTimeout(() => {
+      button.ariaDisabled = null;
+    }, DEAF_MS),
+  );
 }
 
 function line({ id, kind, state, when, what, how }) {

@@ -95,28 +95,17 @@ public final class AfternoonTeller {
      * @param laterS how many seconds after the afternoon's beginning the cook's seconds are counted from
      */
     public static List<NextStep> comingUp(Timeline timeline, double laterS) {
-        List<NextStep> lines = new ArrayList<>();
-        timeline.steps().stream()
-                .filter(line -> line.state() == State.DONE)
-                .reduce((earlier, later) -> later)
-                .ifPresent(line -> lines.add(new NextStep(
-                        line.endedT().orElseThrow() - laterS,
-                        Optional.empty(),
-                        line.step().name(),
-                        NextStep.State.DONE)));
         List<NextStep> ahead = new ArrayList<>();
+        Optional<NextStep> nextStep = Optional.empty();
         for (StepLine line : timeline.steps()) {
+            String name = line.step().name();
             if (line.state() == State.NOW) {
-                ahead.add(later(
-                        line.begunT().orElseThrow() - laterS,
-                        Optional.empty(),
-                        line.step().name()));
+                ahead.add(later(line.begunT().orElseThrow() - laterS, Optional.empty(), name));
             } else if (line.state() == State.LATER) {
                 Moment begins = line.begins().orElseThrow();
-                ahead.add(later(
-                        begins.t() - laterS,
-                        range(line.step(), begins, laterS),
-                        line.step().name()));
+                NextStep step = later(begins.t() - laterS, range(line.step(), begins, laterS), name);
+                nextStep = nextStep.or(() -> Optional.of(step));
+                ahead.add(step);
             }
         }
         for (PreparationLine line : timeline.preparations()) {
@@ -127,11 +116,30 @@ public final class AfternoonTeller {
                             line.preparation().name())));
         }
         ahead.sort(Comparator.comparingDouble(NextStep::t));
-        for (NextStep line : ahead.subList(0, Math.min(ahead.size(), MOST_LINES - lines.size()))) {
-            boolean first = lines.stream().noneMatch(other -> other.state() == NextStep.State.NEXT);
-            lines.add(first ? new NextStep(line.t(), line.range(), line.text(), NextStep.State.NEXT) : line);
+        List<NextStep> lines = new ArrayList<>(ahead.subList(0, Math.min(ahead.size(), MOST_LINES)));
+        // What must be prepared does not crowd out what it is prepared for.
+        nextStep.filter(step -> !lines.contains(step)).ifPresent(step -> lines.set(MOST_LINES - 1, step));
+        if (!lines.isEmpty()) {
+            NextStep first = lines.get(0);
+            lines.set(0, new NextStep(first.t(), first.range(), first.text(), NextStep.State.NEXT));
         }
-        return List.copyOf(lines);
+        boolean room = lines.size() < MOST_LINES
+                || nextStep.filter(lines.get(MOST_LINES - 1)::equals).isEmpty();
+        if (room) {
+            lastDone(timeline, laterS).ifPresent(done -> lines.add(0, done));
+        }
+        return List.copyOf(lines.subList(0, Math.min(lines.size(), MOST_LINES)));
+    }
+
+    private static Optional<NextStep> lastDone(Timeline timeline, double laterS) {
+        return timeline.steps().stream()
+                .filter(line -> line.state() == State.DONE)
+                .reduce((earlier, later) -> later)
+                .map(line -> new NextStep(
+                        line.endedT().orElseThrow() - laterS,
+                        Optional.empty(),
+                        line.step().name(),
+                        NextStep.State.DONE));
     }
 
     private static NextStep later(double t, Optional<NextStep.Range> range, String text) {
