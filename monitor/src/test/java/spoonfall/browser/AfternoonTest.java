@@ -204,6 +204,7 @@ final class AfternoonTest {
         page.getByTestId("to-afternoon").focus();
         page.keyboard().press("Enter");
         assertThat(part(page, "state")).isFocused();
+        assertThat(part(page, "act")).hasText("I have begun");
         page.keyboard().press(" ");
         assertThat(step(page, "soften")).hasAttribute("data-state", "now");
         page.keyboard().press("Tab");
