@@ -1,6 +1,7 @@
 // The afternoon: the sentence, one act, the steps, and the cook's own notes.
 
 import { addition, afternoonSaying, choices, places, request, rows, unprocessed } from './afternoon-words.js';
+import { pathFor } from './pans.js';
 
 /** A tap must not fall on what has come under the finger just now. */
 const DEAF_MS = 400;
@@ -101,6 +102,7 @@ export function mountAfternoon(section, ask) {
       drawn = key;
       part('steps').replaceChildren(...list.map(line));
     }
+    part('file').setAttribute('href', pathFor('api/afternoon/notes', state));
     fillChooser(chooser, choices(afternoon));
     fillChooser(part('add-place'), places(afternoon));
     showChosen(chosen !== chooser.value);

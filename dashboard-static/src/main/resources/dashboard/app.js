@@ -4,11 +4,12 @@ import { mountAfternoon } from './afternoon.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
 import { listen } from './live.js';
+import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { mountSound } from './sound.js';
 import { mountThermometer } from './thermometer.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
-import { aside, calls, connection, empty, forgetMissed, isLive, receive, reminders, standing } from './store.js';
+import { aside, connection, empty, forgetMissed, isLive, receive, reminders, standing, unknownPan } from './store.js';
 
 const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 
@@ -17,6 +18,9 @@ const MINUTES_ASIDE = 5;
 
 /** The quiet pages, with the heading of each that is focused when it opens. */
 const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state' };
+
+/** Which pan is shown is this tab's own choice. */
+const tab = () => sessionStorage;
 
 let state = empty();
 let lastQuiet = location.hash === '#afternoon' ? 'afternoon' : 'thermometer';
@@ -33,6 +37,7 @@ const updateClimb = mountClimb(part('climb'), part('below'));
 const updateSound = mountSound(part('sound'));
 const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
+const updatePans = mountPans(part('pans'));
 const updateOtherProbes = mountLines(part('other-probes'));
 
 function change(next) {
@@ -52,13 +57,14 @@ function redraw() {
 function draw() {
   drawing = false;
   const live = isLive(state);
-  const calling = state.connection === 'live' ? calls(state) : [];
+  const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
   document.body.dataset.look = lookOf(live, calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
   updateHeader(state, unit);
+  updatePans(state, unit);
   updateComingUp(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
@@ -77,6 +83,10 @@ function draw() {
   updateSound(calling);
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
   part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || state.connection !== 'live';
+}
+
+function allCalls() {
+  return state.connection === 'live' ? callsOfAll(state, unit) : [];
 }
 
 function viewNow() {
@@ -121,15 +131,15 @@ function lookOf(live, calling) {
 }
 
 async function acknowledge(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/acknowledge`);
+  await post(alarmPath(id, 'acknowledge', state));
 }
 
 async function putAside(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/shelve`, { minutes: MINUTES_ASIDE });
+  await post(alarmPath(id, 'shelve', state), { minutes: MINUTES_ASIDE });
 }
 
 async function takeBack(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/unshelve`);
+  await post(alarmPath(id, 'unshelve', state));
 }
 
 async function post(path, body) {
@@ -143,7 +153,7 @@ async function post(path, body) {
 /** Asks the service for something; returns what went wrong, in one line, or nothing. */
 async function ask(method, path, body) {
   try {
-    const answer = await fetch(path, { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
+    const answer = await fetch(pathFor(path, state), { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
     return answer.ok ? '' : sentence((await answer.json()).error);
   } catch {
     change(connection(state, 'lost'));
@@ -156,6 +166,14 @@ function sentence(words) {
 }
 
 addEventListener('hashchange', () => {
+  const pan = panOf(location.hash);
+  if (pan !== null) {
+    remember('pan', pan, tab);
+    change(unknownPan(state, ''));
+    follow(pan);
+    redraw();
+    return; // the focus stays in the row of pans
+  }
   draw();
   const view = viewNow();
   part(HEADINGS[view] ?? `to-${lastQuiet}`).focus();
@@ -167,13 +185,13 @@ part('unit').addEventListener('click', () => {
   remember('unit', unit);
   redraw();
 });
-part('new-cook').addEventListener('click', () => post('api/cook'));
+part('new-cook').addEventListener('click', () => post(pathFor('api/cook', state)));
 addEventListener('keydown', (event) => {
   const elsewhere = document.activeElement?.matches('a, button, input, select, summary');
   if ((event.key !== ' ' && event.key !== 'Enter') || elsewhere || event.repeat) {
     return;
   }
-  const call = state.connection === 'live' ? calls(state)[0] : undefined;
+  const call = allCalls()[0];
   if (call) {
     event.preventDefault();
     acknowledge(call.id);
@@ -183,22 +201,27 @@ addEventListener('keydown', (event) => {
   }
 });
 
-listen(
+const follow = listen(
+  panOf(location.hash) ?? remembered('pan', tab) ?? '',
   (message) => change(receive(state, message)),
   (now) => change(connection(state, now)),
+  (pan) => {
+    remember('pan', '', tab);
+    change(unknownPan(state, pan));
+  },
 );
 
-function remembered(name) {
+function remembered(name, store = () => localStorage) {
   try {
-    return localStorage.getItem(`spoonfall.${name}`);
+    return store().getItem(`spoonfall.${name}`);
   } catch {
     return null;
   }
 }
 
-function remember(name, value) {
+function remember(name, value, store = () => localStorage) {
   try {
-    localStorage.setItem(`spoonfall.${name}`, value);
+    store().setItem(`spoonfall.${name}`, value);
   } catch {
     // a private window keeps nothing; the choice lasts as long as the page
   }

@@ -15,7 +15,6 @@ import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.KitchenPlan;
-import spoonfall.kitchen.Thermometry;
 import spoonfall.physics.GelPoint;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
@@ -37,9 +36,9 @@ final class DemoCommand implements Callable<Integer> {
     public Integer call() {
         Trace trace = SampleTrace.load();
         return Service.runUntilStopped(
-                plan(trace, Quantities.factor(speed)),
-                clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),
-                Thermometry.none(),
+                Service.onePan(
+                        plan(trace, Quantities.factor(speed)),
+                        clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock))),
                 port.port(OptionalInt.empty()),
                 "shows a sample cook",
                 Output.of(spec));
@@ -51,13 +50,13 @@ final class DemoCommand implements Callable<Integer> {
         double riseC = trace.info().riseC().orElse(GelPoint.DEFAULT_RISE_C);
         Optional<Instant> startedAt = trace.info().startedAt();
         return new KitchenPlan(
-                "Hollin Bank",
-                "Seville orange and ginger, batch 14",
-                new CookSettings(WaterBoil.atElevation(elevationM), riseC),
-                KitchenPlan.Source.DEMO,
-                speed,
-                startedAt,
-                true,
-                UsualAfternoon.notes().without("soften"));
+                        "Hollin Bank",
+                        "Seville orange and ginger, batch 14",
+                        new CookSettings(WaterBoil.atElevation(elevationM), riseC),
+                        KitchenPlan.Source.DEMO,
+                        speed,
+                        startedAt,
+                        true)
+                .with(UsualAfternoon.notes().without("soften"));
     }
 }

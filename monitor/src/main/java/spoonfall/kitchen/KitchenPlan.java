@@ -8,8 +8,9 @@ import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
 
 /**
- * What a kitchen is to watch.
+ * What a kitchen is to watch in one of its pans.
  *
+ * @param pan the pan's name, in addresses and on the page
  * @param name the kitchen's name, for the page
  * @param batch what is being made, for the page; may be empty
  * @param settings what each cook is measured against
@@ -20,6 +21,7 @@ import spoonfall.cook.CookSettings;
  * @param notes how the batch goes
  */
 public record KitchenPlan(
+        String pan,
         String name,
         String batch,
         CookSettings settings,
@@ -28,6 +30,9 @@ public record KitchenPlan(
         Optional<Instant> startedAt,
         boolean repeat,
         BatchNotes notes) {
+
+    /** What a pan is called that needs no name, for it is the only one. */
+    public static final String ONLY_PAN = "pan";
 
     /** Where the readings come from. */
     public enum Source {
@@ -51,7 +56,7 @@ public record KitchenPlan(
         }
     }
 
-    /** A kitchen whose batch goes as usual. */
+    /** The plan of a kitchen with one pan, whose batch goes as usual. */
     public KitchenPlan(
             String name,
             String batch,
@@ -60,12 +65,17 @@ public record KitchenPlan(
             double speed,
             Optional<Instant> startedAt,
             boolean repeat) {
-        this(name, batch, settings, source, speed, startedAt, repeat, UsualAfternoon.notes());
+        this(ONLY_PAN, name, batch, settings, source, speed, startedAt, repeat, UsualAfternoon.notes());
     }
 
-    /** The same kitchen, whose batch goes by other notes. */
+    /** The same for the pan of that name. */
+    public KitchenPlan inPan(String otherPan) {
+        return new KitchenPlan(otherPan, name, batch, settings, source, speed, startedAt, repeat, notes);
+    }
+
+    /** The same, whose batch goes by other notes. */
     public KitchenPlan with(BatchNotes others) {
-        return new KitchenPlan(name, batch, settings, source, speed, startedAt, repeat, others);
+        return new KitchenPlan(pan, name, batch, settings, source, speed, startedAt, repeat, others);
     }
 
     /** A live kitchen whose time passes {@code speed} times as fast as life: 1 but for trials. */

@@ -8,6 +8,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 import spoonfall.kitchen.AfternoonDesk;
 import spoonfall.kitchen.AfternoonView;
 import spoonfall.kitchen.Kitchen;
@@ -16,25 +17,36 @@ import spoonfall.kitchen.Refusal;
 
 /** The calls that say how far the afternoon is, and change the notes. Each answers with the afternoon afterwards. */
 final class AfternoonRoutes {
-    private final AfternoonDesk desk;
+    private final Function<Context, Kitchen> pan;
 
-    AfternoonRoutes(Kitchen kitchen) {
-        desk = kitchen.afternoon();
+    /** The calls on the pan that a request is about. */
+    AfternoonRoutes(Function<Context, Kitchen> pan) {
+        this.pan = pan;
     }
 
-    void add(RoutesConfig routes) {
-        routes.post("/api/afternoon/steps/{id}/begin", ctx -> told(ctx, desk.begin(tapId(ctx), ctx.pathParam("id"))));
-        routes.post("/api/afternoon/steps/{id}/done", ctx -> told(ctx, desk.tap(tapId(ctx), ctx.pathParam("id"))));
-        routes.post("/api/afternoon/steps/{id}/skip", ctx -> told(ctx, desk.skip(tapId(ctx), ctx.pathParam("id"))));
+    private AfternoonDesk desk(Context ctx) {
+        return pan.apply(ctx).afternoon();
+    }
+
+    /** Adds the calls below a path. */
+    void add(RoutesConfig routes, String base) {
         routes.post(
-                "/api/afternoon/preparations/{id}/done",
-                ctx -> told(ctx, desk.prepare(tapId(ctx), ctx.pathParam("id"))));
-        routes.post("/api/afternoon/undo", this::undo);
-        routes.get("/api/afternoon/notes", this::notes);
-        routes.post("/api/afternoon/notes", this::addNote);
-        routes.post("/api/afternoon/notes/{id}", this::change);
+                base + "/afternoon/steps/{id}/begin",
+                ctx -> told(ctx, desk(ctx).begin(tapId(ctx), ctx.pathParam("id"))));
+        routes.post(
+                base + "/afternoon/steps/{id}/done", ctx -> told(ctx, desk(ctx).tap(tapId(ctx), ctx.pathParam("id"))));
+        routes.post(
+                base + "/afternoon/steps/{id}/skip", ctx -> told(ctx, desk(ctx).skip(tapId(ctx), ctx.pathParam("id"))));
+        routes.post(
+                base + "/afternoon/preparations/{id}/done",
+                ctx -> told(ctx, desk(ctx).prepare(tapId(ctx), ctx.pathParam("id"))));
+        routes.post(base + "/afternoon/undo", this::undo);
+        routes.get(base + "/afternoon/notes", this::notes);
+        routes.post(base + "/afternoon/notes", this::addNote);
+        routes.post(base + "/afternoon/notes/{id}", this::change);
         routes.delete(
-                "/api/afternoon/notes/{id}", ctx -> told(ctx, desk.remove(Optional.empty(), ctx.pathParam("id"))));
+                base + "/afternoon/notes/{id}",
+                ctx -> told(ctx, desk(ctx).remove(Optional.empty(), ctx.pathParam("id"))));
     }
 
     private void undo(Context ctx) {
@@ -42,24 +54,26 @@ final class AfternoonRoutes {
         if (!mark.isIntegralNumber() || !mark.canConvertToLong()) {
             throw new Refusal("\"mark\" is needed: the number that the afternoon's undo has");
         }
-        told(ctx, desk.undo(mark.longValue()));
+        told(ctx, desk(ctx).undo(mark.longValue()));
     }
 
     private void notes(Context ctx) {
         ctx.header("Cache-Control", "no-store");
         ctx.header("Content-Disposition", "attachment; filename=\"batch-notes.toml\"");
-        ctx.contentType("application/toml; charset=utf-8").result(NotesText.of(WebServer.answer(desk.notes())));
+        ctx.contentType("application/toml; charset=utf-8")
+                .result(NotesText.of(WebServer.answer(desk(ctx).notes())));
     }
 
     private void change(Context ctx) {
         JsonNode asked = TrustRoutes.body(ctx, List.of("tap", "name", "minutes"));
         told(
                 ctx,
-                desk.change(
-                        TrustRoutes.text(asked, "tap"),
-                        ctx.pathParam("id"),
-                        TrustRoutes.text(asked, "name"),
-                        minutes(asked)));
+                desk(ctx)
+                        .change(
+                                TrustRoutes.text(asked, "tap"),
+                                ctx.pathParam("id"),
+                                TrustRoutes.text(asked, "name"),
+                                minutes(asked)));
     }
 
     private void addNote(Context ctx) {
@@ -74,8 +88,8 @@ final class AfternoonRoutes {
         Optional<String> tap = TrustRoutes.text(asked, "tap");
         told(
                 ctx,
-                after.map(step -> desk.addStep(tap, name, minutes, step))
-                        .orElseGet(() -> desk.addPreparation(tap, name, minutes, before.orElseThrow())));
+                after.map(step -> desk(ctx).addStep(tap, name, minutes, step))
+                        .orElseGet(() -> desk(ctx).addPreparation(tap, name, minutes, before.orElseThrow())));
     }
 
     /** The id that the page gave a tap, by which one that arrives twice is known; a call without a body has none. */

@@ -57,9 +57,9 @@ final class AfternoonTest {
         }
     }
 
-    private void serve(Kitchen started, KitchenPlan plan) {
+    private void serve(Kitchen started) {
         kitchen = started;
-        server = new WebServer(started, plan, "127.0.0.1", 0);
+        server = new WebServer(started, "127.0.0.1", 0);
         started.start();
         server.start();
     }
@@ -68,9 +68,7 @@ final class AfternoonTest {
     private void serveCook(double untilS) {
         Trace trace = Cooks.trace(Scenario.CLEAN, 1);
         KitchenPlan plan = KitchenPlan.live("Hollin Bank", "batch 14", Cooks.settings(trace), 1);
-        serve(
-                new Kitchen(plan, clock -> List.of(new FastForward(trace, untilS, false, clock)), System::nanoTime),
-                plan);
+        serve(new Kitchen(plan, clock -> List.of(new FastForward(trace, untilS, false, clock)), System::nanoTime));
     }
 
     /** A kitchen whose thermometer says nothing, in which time passes so many times as fast as life. */
@@ -78,7 +76,7 @@ final class AfternoonTest {
         CookSettings settings = new CookSettings(WaterBoil.atElevation(1240), 4.4);
         KitchenPlan plan =
                 KitchenPlan.live("Hollin Bank", "batch 14", settings, speed).with(notes);
-        serve(new Kitchen(plan, clock -> List.of(new ToldProbe("pan", 0)), System::nanoTime), plan);
+        serve(new Kitchen(plan, clock -> List.of(new ToldProbe("pan", 0)), System::nanoTime));
     }
 
     private Page page(int width, int height, ColorScheme scheme, String view) {

@@ -34,7 +34,7 @@ final class AfternoonRoutesTest {
     private final KitchenPlan plan =
             KitchenPlan.live("Hollin Bank", "batch 14", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1);
     private final Kitchen kitchen = new Kitchen(plan, clock -> List.of(new ToldProbe("pan", 0)), System::nanoTime);
-    private final WebServer server = new WebServer(kitchen, plan, "127.0.0.1", 0);
+    private final WebServer server = new WebServer(kitchen, "127.0.0.1", 0);
     private final HttpClient client = HttpClient.newHttpClient();
 
     AfternoonRoutesTest() {
