@@ -1,5 +1,6 @@
 // Wires the page: one state, one redraw a frame.
 
+import { mountAfternoon } from './afternoon.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
 import { listen } from './live.js';
@@ -16,10 +17,14 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 /** "Not now" puts a call aside for so long. */
 const MINUTES_ASIDE = 5;
 
+/** The quiet pages, with the heading of each that is focused when it opens. */
+const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state' };
+
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
+let lastQuiet = location.hash === '#afternoon' ? 'afternoon' : 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -31,6 +36,7 @@ const updateCall = mountCall(part('call'), acknowledge, putAside);
 const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forgetMissed: () => change(forgetMissed(state)) });
 const updateClimb = mountClimb(part('climb'), part('below'));
 const updateSound = mountSound(part('sound'));
+const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updatePans = mountPans(part('pans'));
 const updateTests = mountTests(part('tests'), ask);
@@ -64,13 +70,14 @@ function draw() {
   updateComingUp(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
-  const checking = location.hash === '#thermometer';
-  showView(checking);
-  updateTests(state, unit, checking);
-  if (checking) {
-    part('sentence').hidden = true;
+  const view = viewNow();
+  showView(view);
+  updateTests(state, unit, view !== 'pan');
+  if (view === 'thermometer') {
     updateThermometer(state, unit);
     put(part('base-now'), state.heard ? basisWords(state.basis, unit) : '');
+  } else if (view === 'afternoon') {
+    updateAfternoon(state);
   } else {
     updateClimb(state, unit);
   }
@@ -85,12 +92,21 @@ function allCalls() {
   return state.connection === 'live' ? callsOfAll(state, unit) : [];
 }
 
-/** The pan or the thermometer; a call stays on top of both. */
-function showView(checking) {
+function viewNow() {
+  const named = location.hash.slice(1);
+  return named in HEADINGS ? named : 'pan';
+}
+
+/** The pan or a quiet page; a call stays on top of each. */
+function showView(view) {
   for (const section of document.querySelectorAll('.heat, .picture, .next')) {
-    section.hidden = checking;
+    section.hidden = view !== 'pan';
   }
-  part('thermometer').hidden = !checking;
+  if (view !== 'pan') {
+    part('sentence').hidden = true;
+  }
+  part('thermometer').hidden = view !== 'thermometer';
+  part('afternoon').hidden = view !== 'afternoon';
 }
 
 function mountLines(element) {
@@ -162,7 +178,9 @@ addEventListener('hashchange', () => {
     return; // the focus stays in the row of pans
   }
   draw();
-  (location.hash === '#thermometer' ? part('check-state') : part('to-thermometer')).focus();
+  const view = viewNow();
+  part(HEADINGS[view] ?? `to-${lastQuiet}`).focus();
+  lastQuiet = view === 'pan' ? lastQuiet : view;
   scrollTo(0, 0);
 });
 part('unit').addEventListener('click', () => {
@@ -172,11 +190,17 @@ part('unit').addEventListener('click', () => {
 });
 part('new-cook').addEventListener('click', () => post(pathFor('api/cook', state)));
 addEventListener('keydown', (event) => {
-  const elsewhere = document.activeElement !== document.body;
+  const elsewhere = document.activeElement?.matches('a, button, input, select, summary');
+  if ((event.key !== ' ' && event.key !== 'Enter') || elsewhere || event.repeat) {
+    return;
+  }
   const call = allCalls()[0];
-  if ((event.key === ' ' || event.key === 'Enter') && call && !elsewhere) {
+  if (call) {
     event.preventDefault();
     acknowledge(call.id);
+  } else if (viewNow() === 'afternoon' && !part('afternoon-act').hidden) {
+    event.preventDefault();
+    part('afternoon-act').click();
   }
 });
 

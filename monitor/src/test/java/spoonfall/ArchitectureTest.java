@@ -22,6 +22,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.kitchen")
             .layer("words")
             .definedBy("spoonfall.words")
+            .layer("afternoon")
+            .definedBy("spoonfall.afternoon")
             .layer("log")
             .definedBy("spoonfall.log")
             .layer("cook")
@@ -54,10 +56,12 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli", "web")
             .whereLayer("words")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
+            .whereLayer("afternoon")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words")
             .whereLayer("log")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "score")
             .whereLayer("cook")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "afternoon", "log", "score")
             .whereLayer("alarm")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook", "score")
             .whereLayer("estimate")
@@ -82,6 +86,7 @@ final class ArchitectureTest {
             .that()
             .resideInAnyPackage(
                     "spoonfall.cook",
+                    "spoonfall.afternoon",
                     "spoonfall.alarm",
                     "spoonfall.physics",
                     "spoonfall.estimate",

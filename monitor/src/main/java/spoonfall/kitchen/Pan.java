@@ -12,6 +12,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import spoonfall.afternoon.Reminder;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.alarm.AlarmState;
 import spoonfall.cook.AlarmName;
@@ -42,6 +43,7 @@ final class Pan {
     private final List<KitchenChange> fresh = new ArrayList<>();
     private final Thermometers thermometers;
     private final Set<AlarmName> acknowledged = EnumSet.noneOf(AlarmName.class);
+    private final AfternoonBook afternoon;
     private long seq;
     private int cookNumber = 1;
     private @Nullable Cook cook;
@@ -51,10 +53,11 @@ final class Pan {
     private Outlook outlook;
     private double outlookT = Double.NEGATIVE_INFINITY;
 
-    Pan(KitchenPlan plan, Thermometers thermometers, KitchenCounts counts) {
+    Pan(KitchenPlan plan, Thermometers thermometers, KitchenCounts counts, long originNanos) {
         this.plan = plan;
         this.counts = counts;
         this.thermometers = thermometers;
+        afternoon = new AfternoonBook(plan, originNanos);
         outlook = ProbeWords.waiting(thermometers.state(thermometers.first()));
     }
 
@@ -83,6 +86,33 @@ final class Pan {
             current.record()
                     .add(current.monitor().timeS(), reading.temperatureC().orElseThrow());
         }
+        followAfternoon(reading.atNanos());
+    }
+
+    /** The afternoon of this pan. */
+    AfternoonBook afternoon() {
+        return afternoon;
+    }
+
+    private void followAfternoon(long atNanos) {
+        for (Reminder reminder : afternoon.follow(atNanos, status())) {
+            double laterS = cook == null ? 0 : afternoon.secondsAt(cook.originNanos());
+            double t = cook == null ? 0 : cook.monitor().timeS();
+            add(new KitchenChange.Reminded(++seq, t, reminder.name(), reminder.marked(laterS)));
+        }
+        tellAfternoon();
+    }
+
+    private Optional<CookStatus> status() {
+        return Optional.ofNullable(cook).map(begun -> begun.monitor().status());
+    }
+
+    /** Tells how the afternoon stands, if that is news. Such changes are many, and only the newest counts: none is kept. */
+    void tellAfternoon() {
+        afternoon.news().ifPresent(view -> {
+            fresh.add(new KitchenChange.Afternoon(++seq, view));
+            news = true;
+        });
     }
 
     void tick(long atNanos) {
@@ -95,6 +125,7 @@ final class Pan {
                 }
             }
         }
+        followAfternoon(atNanos);
         news |= secondPassed();
     }
 
@@ -189,12 +220,15 @@ final class Pan {
         }
     }
 
-    void beginCook() {
+    /** A new cook, and with it a new afternoon that begins at an instant, or the same one. */
+    void beginCook(OptionalLong newAfternoonNanos) {
         cook = null;
         cookNumber++;
         kept.clear();
         fresh.clear();
         acknowledged.clear();
+        newAfternoonNanos.ifPresentOrElse(
+                afternoon::begin, () -> afternoon.afternoon().forgetThePan());
         heardNanos = OptionalLong.empty();
         outlookT = Double.NEGATIVE_INFINITY;
         news = true;
@@ -233,7 +267,8 @@ final class Pan {
                 thermometers.states(),
                 view(),
                 List.copyOf(kept),
-                cook == null ? List.of() : cook.climb().points());
+                cook == null ? List.of() : cook.climb().points(),
+                afternoon.view());
     }
 
     CookRecord record() {
@@ -256,16 +291,17 @@ final class Pan {
             Outlook waiting = thermometers.firstInIce() ? ProbeWords.inIce() : ProbeWords.waiting(probe);
             return view(Optional.empty(), waiting, List.of(), List.of());
         }
-        CookStatus now = cook.monitor().status();
+        CookStatus live = cook.monitor().status();
         boolean gone = probe.state() == ProbeState.State.LOST || probe.state() == ProbeState.State.ENDED;
-        CookStatus status = gone ? now.stale() : now;
+        CookStatus status = gone ? live.stale() : live;
         List<CookAlarm> alarms = cook.monitor().alarms();
         if (Math.floor(status.t()) > outlookT || !fresh.isEmpty() || gone) {
             outlookT = Math.floor(status.t());
             Outlook told = cook.story().tell(status, alarms);
             outlook = TestSayings.over(told, cook.monitor().tests(), status, alarms);
         }
-        Outlook shown = gone ? ProbeWords.gone(probe, outlook) : outlook;
+        Outlook now = outlook.with(afternoon.comingUp(cook.originNanos()));
+        Outlook shown = gone ? ProbeWords.gone(probe, now) : now;
         return view(Optional.of(status), shown, alarms, others(cook.monitor()));
     }
 
