@@ -3,17 +3,21 @@
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
 import { listen } from './live.js';
+import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { mountSound } from './sound.js';
 import { mountThermometer } from './thermometer.js';
 import { mountTests } from './tests.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
-import { aside, calls, connection, empty, forgetMissed, isLive, receive, reminders, standing } from './store.js';
+import { aside, connection, empty, forgetMissed, isLive, receive, reminders, standing, unknownPan } from './store.js';
 
 const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 
 /** "Not now" puts a call aside for so long. */
 const MINUTES_ASIDE = 5;
+
+/** Which pan is shown is this tab's own choice. */
+const tab = () => sessionStorage;
 
 let state = empty();
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
@@ -29,6 +33,7 @@ const updateClimb = mountClimb(part('climb'), part('below'));
 const updateSound = mountSound(part('sound'));
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updateTests = mountTests(part('tests'), ask);
+const updatePans = mountPans(part('pans'));
 const updateOtherProbes = mountLines(part('other-probes'));
 
 function change(next) {
@@ -48,13 +53,14 @@ function redraw() {
 function draw() {
   drawing = false;
   const live = isLive(state);
-  const calling = state.connection === 'live' ? calls(state) : [];
+  const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
   document.body.dataset.look = lookOf(live, calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
   updateHeader(state, unit);
+  updatePans(state, unit);
   updateComingUp(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
@@ -73,6 +79,10 @@ function draw() {
   updateSound(calling);
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
   part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || Boolean(state.status.tests?.open) || state.connection !== 'live';
+}
+
+function allCalls() {
+  return state.connection === 'live' ? callsOfAll(state, unit) : [];
 }
 
 /** The pan or the thermometer; a call stays on top of both. */
@@ -108,15 +118,15 @@ function lookOf(live, calling) {
 }
 
 async function acknowledge(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/acknowledge`);
+  await post(alarmPath(id, 'acknowledge', state));
 }
 
 async function putAside(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/shelve`, { minutes: MINUTES_ASIDE });
+  await post(alarmPath(id, 'shelve', state), { minutes: MINUTES_ASIDE });
 }
 
 async function takeBack(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/unshelve`);
+  await post(alarmPath(id, 'unshelve', state));
 }
 
 async function post(path, body) {
@@ -130,7 +140,7 @@ async function post(path, body) {
 /** Asks the service for something; returns what went wrong, in one line, or nothing. */
 async function ask(method, path, body) {
   try {
-    const answer = await fetch(path, { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
+    const answer = await fetch(pathFor(path, state), { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
     return answer.ok ? '' : sentence((await answer.json()).error);
   } catch {
     change(connection(state, 'lost'));
@@ -143,6 +153,14 @@ function sentence(words) {
 }
 
 addEventListener('hashchange', () => {
+  const pan = panOf(location.hash);
+  if (pan !== null) {
+    remember('pan', pan, tab);
+    change(unknownPan(state, ''));
+    follow(pan);
+    redraw();
+    return; // the focus stays in the row of pans
+  }
   draw();
   (location.hash === '#thermometer' ? part('check-state') : part('to-thermometer')).focus();
   scrollTo(0, 0);
@@ -152,32 +170,37 @@ part('unit').addEventListener('click', () => {
   remember('unit', unit);
   redraw();
 });
-part('new-cook').addEventListener('click', () => post('api/cook'));
+part('new-cook').addEventListener('click', () => post(pathFor('api/cook', state)));
 addEventListener('keydown', (event) => {
   const elsewhere = document.activeElement !== document.body;
-  const call = state.connection === 'live' ? calls(state)[0] : undefined;
+  const call = allCalls()[0];
   if ((event.key === ' ' || event.key === 'Enter') && call && !elsewhere) {
     event.preventDefault();
     acknowledge(call.id);
   }
 });
 
-listen(
+const follow = listen(
+  panOf(location.hash) ?? remembered('pan', tab) ?? '',
   (message) => change(receive(state, message)),
   (now) => change(connection(state, now)),
+  (pan) => {
+    remember('pan', '', tab);
+    change(unknownPan(state, pan));
+  },
 );
 
-function remembered(name) {
+function remembered(name, store = () => localStorage) {
   try {
-    return localStorage.getItem(`spoonfall.${name}`);
+    return store().getItem(`spoonfall.${name}`);
   } catch {
     return null;
   }
 }
 
-function remember(name, value) {
+function remember(name, value, store = () => localStorage) {
   try {
-    localStorage.setItem(`spoonfall.${name}`, value);
+    store().setItem(`spoonfall.${name}`, value);
   } catch {
     // a private window keeps nothing; the choice lasts as long as the page
   }

@@ -271,10 +271,20 @@ final class Pan {
 
     private PanView view(
             Optional<CookStatus> status, Outlook shown, List<CookAlarm> alarms, List<PanView.Other> others) {
+        Optional<Instant> startedAt = Optional.ofNullable(cook).map(Cook::startedAt);
         Optional<SetTestsNow> tests =
                 Optional.ofNullable(cook).map(it -> it.monitor().tests());
         return new PanView(
-                seq, status, shown, alarms, heardNanos, thermometers.basis(), others, thermometers.view(), tests);
+                startedAt,
+                seq,
+                status,
+                shown,
+                alarms,
+                heardNanos,
+                thermometers.basis(),
+                others,
+                thermometers.view(),
+                tests);
     }
 
     private List<PanView.Other> others(CookMonitor monitor) {

@@ -5,30 +5,32 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import spoonfall.cook.TestWord;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.Refusal;
-import spoonfall.kitchen.TestDesk;
 import spoonfall.settest.TestAnswer;
 
 /** The calls about set tests. Each answers with the snapshot afterwards, and doing one twice is harmless. */
 final class TestRoutes {
-    private final TestDesk desk;
+    private final Function<Context, Kitchen> pan;
     private final Snapshots snapshots;
 
-    TestRoutes(Kitchen kitchen, Snapshots snapshots) {
-        desk = kitchen.tests();
+    /** The calls on the pan that a request is about. */
+    TestRoutes(Function<Context, Kitchen> pan, Snapshots snapshots) {
+        this.pan = pan;
         this.snapshots = snapshots;
     }
 
-    void add(RoutesConfig routes) {
-        routes.post("/api/test", this::begin);
-        routes.delete("/api/test", ctx -> say(ctx, () -> TestWord.undone(id(ctx.queryParam("id")))));
-        routes.post("/api/test/seen", this::seen);
-        routes.delete("/api/test/seen", ctx -> say(ctx, () -> TestWord.unseen(id(ctx.queryParam("id")))));
+    /** Adds the calls below a path. */
+    void add(RoutesConfig routes, String base) {
+        routes.post(base + "/test", this::begin);
+        routes.delete(base + "/test", ctx -> say(ctx, () -> TestWord.undone(id(ctx.queryParam("id")))));
+        routes.post(base + "/test/seen", this::seen);
+        routes.delete(base + "/test/seen", ctx -> say(ctx, () -> TestWord.unseen(id(ctx.queryParam("id")))));
     }
 
     private void begin(Context ctx) {
@@ -76,6 +78,7 @@ final class TestRoutes {
         } catch (IllegalArgumentException e) {
             throw new Refusal(String.valueOf(e.getMessage()), e);
         }
-        WebServer.json(ctx, 200, snapshots.of(WebServer.answer(desk.say(said))));
+        WebServer.json(
+                ctx, 200, snapshots.of(WebServer.answer(pan.apply(ctx).tests().say(said))));
     }
 }

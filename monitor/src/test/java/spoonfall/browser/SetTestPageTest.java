@@ -51,7 +51,7 @@ final class SetTestPageTest {
         KitchenPlan plan =
                 KitchenPlan.live("Hollin Bank", "Seville orange and ginger, batch 14", Cooks.settings(trace), 1);
         kitchen = new Kitchen(plan, clock -> List.of(probe), System::nanoTime);
-        server = new WebServer(kitchen, plan, "127.0.0.1", 0);
+        server = new WebServer(kitchen, "127.0.0.1", 0);
         kitchen.start();
         server.start();
     }

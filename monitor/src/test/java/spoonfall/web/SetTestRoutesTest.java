@@ -30,7 +30,7 @@ final class SetTestRoutesTest {
     private final KitchenPlan plan =
             KitchenPlan.live("Hollin Bank", "batch 14", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1);
     private final Kitchen kitchen = new Kitchen(plan, clock -> List.of(probe), System::nanoTime);
-    private final WebServer server = new WebServer(kitchen, plan, "127.0.0.1", 0);
+    private final WebServer server = new WebServer(kitchen, "127.0.0.1", 0);
     private final HttpClient client = HttpClient.newHttpClient();
 
     @BeforeEach
@@ -156,5 +156,16 @@ final class SetTestRoutesTest {
         assertThat(after.path("list")).hasSize(1);
         assertThat(after.path("list").get(0).path("seen").asText()).isEqualTo("runs");
         assertThat(after.path("list").get(0).path("riseC").asDouble()).isGreaterThan(before + 0.3);
+    }
+
+    @Test
+    void aPanIsNamedInThePath_orIsTheFirst() throws IOException, InterruptedException {
+        boil();
+        assertThat(tests("POST", "/api/pans/pan/test", "{\"id\": \"d\"}")
+                        .path("open")
+                        .asText())
+                .isEqualTo("d");
+        assertThat(call("POST", "/api/pans/nobody/test", "{\"id\": \"d\"}").statusCode())
+                .isEqualTo(404);
     }
 }
