@@ -8,6 +8,7 @@ import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { mountSound } from './sound.js';
 import { mountThermometer } from './thermometer.js';
+import { inATest } from './test-words.js';
 import { mountTests } from './tests.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
 import { aside, connection, empty, forgetMissed, isLive, receive, reminders, standing, unknownPan } from './store.js';
@@ -85,7 +86,7 @@ function draw() {
   updateOtherProbes((state.connection === 'live' && state.status?.others ? state.status.others : []).map((other) => otherWords(other, unit)));
   updateSound(calling);
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
-  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || Boolean(state.status.tests?.open) || state.connection !== 'live';
+  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || inATest(state.status) || state.connection !== 'live';
 }
 
 function allCalls() {
