@@ -3,6 +3,7 @@ package spoonfall.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
@@ -106,6 +107,7 @@ final class ReplayCommand implements Callable<Integer> {
                 clock -> List.of(new TraceProbe("pan", file.toString(), trace, clock)),
                 Thermometry.none(),
                 port.port(OptionalInt.empty()),
+                Optional.empty(),
                 "replays " + file,
                 out);
     }

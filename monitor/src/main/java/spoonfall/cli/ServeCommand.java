@@ -67,6 +67,9 @@ final class ServeCommand implements Callable<Integer> {
     @Mixin
     private PortOption port = new PortOption();
 
+    @Mixin
+    private AnnounceOptions announce = new AnnounceOptions();
+
     @Override
     public Integer call() {
         KitchenFile kitchen = file == null ? KitchenFile.empty() : KitchenFile.read(file);
@@ -91,6 +94,7 @@ final class ServeCommand implements Callable<Integer> {
                 clock -> Probes.openAll(named, clock),
                 thermometry,
                 port.port(filePort),
+                announce.announcer(),
                 "watches "
                         + String.join(
                                 ", ",

@@ -2,9 +2,11 @@ package spoonfall.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
+import spoonfall.announce.Announcer;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Thermometry;
@@ -19,10 +21,12 @@ final class Service implements AutoCloseable {
 
     private final Kitchen kitchen;
     private final WebServer web;
+    private final Optional<Announcer> announcer;
 
-    private Service(Kitchen kitchen, WebServer web) {
+    private Service(Kitchen kitchen, WebServer web, Optional<Announcer> announcer) {
         this.kitchen = kitchen;
         this.web = web;
+        this.announcer = announcer;
     }
 
     /**
@@ -30,10 +34,15 @@ final class Service implements AutoCloseable {
      *
      * @param thermometry what is known of its thermometers
      * @param port where the page is to be, 0 for any free port
+     * @param announcer says aloud what matters, if anybody is to
      * @throws CommandException if the port is taken
      */
     static Service start(
-            KitchenPlan plan, Function<LongSupplier, List<Probe>> probes, Thermometry thermometry, int port) {
+            KitchenPlan plan,
+            Function<LongSupplier, List<Probe>> probes,
+            Thermometry thermometry,
+            int port,
+            Optional<Announcer> announcer) {
         Kitchen kitchen = new Kitchen(plan, probes, System::nanoTime, thermometry);
         WebServer web = new WebServer(kitchen, plan, HOST, port);
         kitchen.start();
@@ -44,7 +53,11 @@ final class Service implements AutoCloseable {
             throw new CommandException(
                     "port " + port + " is taken by another program; give another one, such as --port " + (port + 1), e);
         }
-        return new Service(kitchen, web);
+        announcer.ifPresent(speaks -> {
+            kitchen.listen(speaks.of(""));
+            speaks.start();
+        });
+        return new Service(kitchen, web, announcer);
     }
 
     /** Starts a kitchen, says where its page is, and goes on until the process is told to stop. */
@@ -53,9 +66,10 @@ final class Service implements AutoCloseable {
             Function<LongSupplier, List<Probe>> probes,
             Thermometry thermometry,
             int port,
+            Optional<Announcer> announcer,
             String what,
             PrintWriter out) {
-        Service service = start(plan, probes, thermometry, port);
+        Service service = start(plan, probes, thermometry, port, announcer);
         service.calibrationsDue().forEach(out::println);
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime()
@@ -90,5 +104,6 @@ final class Service implements AutoCloseable {
     public void close() {
         web.close();
         kitchen.close();
+        announcer.ifPresent(Announcer::close);
     }
 }

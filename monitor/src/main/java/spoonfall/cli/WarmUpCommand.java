@@ -7,6 +7,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.WebSocket;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
@@ -32,7 +33,8 @@ final class WarmUpCommand implements Callable<Integer> {
                 DemoCommand.plan(trace, 400),
                 clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),
                 Thermometry.none(),
-                0)) {
+                0,
+                Optional.empty())) {
             HttpClient client = HttpClient.newHttpClient();
             String host = "localhost:" + service.port();
             for (String path : new String[] {"/", "/api/state", "/healthz", "/metrics"}) {
