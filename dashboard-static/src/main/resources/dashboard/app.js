@@ -2,9 +2,12 @@
 
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
+import { mountHands } from './hands.js';
+import { remember, remembered } from './kept.js';
 import { listen } from './live.js';
+import { oncePerTap } from './one-act.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
-import { mountSound } from './sound.js';
+import { keepShell } from './shell.js';
 import { mountThermometer } from './thermometer.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
 import { aside, calls, connection, empty, forgetMissed, isLive, receive, reminders, standing } from './store.js';
@@ -22,16 +25,19 @@ const updateSentence = mountSentence(part('sentence'), part('sentence-state'), p
 const updateHeat = mountHeat(part('temperature'), part('rise'));
 const updateHeader = mountHeader({ kitchen: part('kitchen'), batch: part('batch'), probe: part('probe'), basis: part('basis') });
 const updateComingUp = mountComingUp(part('coming-up'), part('nothing-yet'));
-const updateCall = mountCall(part('call'), acknowledge, putAside);
+const once = oncePerTap();
+const answer = once(acknowledge);
+const updateCall = mountCall(part('call'), answer, once(putAside));
 const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forgetMissed: () => change(forgetMissed(state)) });
 const updateClimb = mountClimb(part('climb'), part('below'));
-const updateSound = mountSound(part('sound'));
+const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, answer);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updateOtherProbes = mountLines(part('other-probes'));
 
 function change(next) {
   if (next !== state) {
     state = next;
+    updateHands(state, allCalls(), unit);
     redraw();
   }
 }
@@ -46,7 +52,7 @@ function redraw() {
 function draw() {
   drawing = false;
   const live = isLive(state);
-  const calling = state.connection === 'live' ? calls(state) : [];
+  const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
   document.body.dataset.look = lookOf(live, calling);
   document.body.dataset.connection = state.connection;
@@ -67,9 +73,12 @@ function draw() {
   }
   put(part('trust'), state.heard ? trust(state.probe, unit, Date.now()) : '');
   updateOtherProbes((state.connection === 'live' && state.status?.others ? state.status.others : []).map((other) => otherWords(other, unit)));
-  updateSound(calling);
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
   part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || state.connection !== 'live';
+}
+
+function allCalls() {
+  return state.connection === 'live' ? calls(state) : [];
 }
 
 /** The pan or the thermometer; a call stays on top of both. */
@@ -150,32 +159,8 @@ part('unit').addEventListener('click', () => {
   redraw();
 });
 part('new-cook').addEventListener('click', () => post('api/cook'));
-addEventListener('keydown', (event) => {
-  const elsewhere = document.activeElement !== document.body;
-  const call = state.connection === 'live' ? calls(state)[0] : undefined;
-  if ((event.key === ' ' || event.key === 'Enter') && call && !elsewhere) {
-    event.preventDefault();
-    acknowledge(call.id);
-  }
-});
-
 listen(
   (message) => change(receive(state, message)),
   (now) => change(connection(state, now)),
 );
-
-function remembered(name) {
-  try {
-    return localStorage.getItem(`spoonfall.${name}`);
-  } catch {
-    return null;
-  }
-}
-
-function remember(name, value) {
-  try {
-    localStorage.setItem(`spoonfall.${name}`, value);
-  } catch {
-    // a private window keeps nothing; the choice lasts as long as the page
-  }
-}
+keepShell();

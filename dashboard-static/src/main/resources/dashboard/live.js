@@ -12,7 +12,7 @@ const LAST_RETRY_MS = 4000;
 export function listen(onMessage, onConnection) {
   let socket = null;
   let retryMs = FIRST_RETRY_MS;
-  let heardAt = Date.now();
+  let heardAt = performance.now();
   let retryTimer = 0;
 
   function connect() {
@@ -20,12 +20,12 @@ export function listen(onMessage, onConnection) {
     const scheme = location.protocol === 'https:' ? 'wss:' : 'ws:';
     const mine = new WebSocket(`${scheme}//${location.host}/live`);
     socket = mine;
-    heardAt = Date.now();
+    heardAt = performance.now();
     mine.addEventListener('message', (event) => {
       if (socket !== mine) {
         return;
       }
-      heardAt = Date.now();
+      heardAt = performance.now();
       retryMs = FIRST_RETRY_MS;
       const message = parsed(event.data);
       if (message !== null) {
@@ -49,7 +49,7 @@ export function listen(onMessage, onConnection) {
   }
 
   setInterval(() => {
-    if (socket !== null && Date.now() - heardAt > SILENT_AFTER_MS) {
+    if (socket !== null && performance.now() - heardAt > SILENT_AFTER_MS) {
       const silent = socket;
       lose();
       silent.close();

@@ -108,11 +108,13 @@ public final class WebServer implements AutoCloseable {
             files.directory = "/dashboard";
             files.location = Location.CLASSPATH;
             files.headers = Map.of("Cache-Control", "no-cache");
+            files.mimeTypes.add("application/manifest+json", "webmanifest");
         });
         config.staticFiles.enableWebjars();
         config.requestLogger.http((ctx, millis) -> metrics.countRequest(millis));
         config.routes.before(door::check);
         config.routes.wsBeforeUpgrade(door::check);
+        config.routes.get("/sw.js", new Shell()::worker);
         config.routes.get("/api/state", ctx -> json(ctx, 200, snapshots.of(answer(kitchen.state()))));
         config.routes.get("/api/trace", this::trace);
         new AlarmRoutes(kitchen).add(config.routes);
