@@ -104,6 +104,6 @@ test('what was missed and is over is mentioned in one sentence', () => {
 });
 
 test('a service that is gone is said once, and not for a blink', () => {
-  const said = told([[1, {}], [1, { live: false }], [2, { live: true }], [5, {}], [1, { live: false }], [6, {}], [60, {}]]).map((all) => all[0] ?? '');
+  const said = told([[1, {}], [1, { live: false }], [2, { live: true }], [5, {}], [1, { live: false }], [5, {}], [60, {}]]).map((all) => all[0] ?? '');
   assert.deepEqual(said, ['', '', '', '', '', 'No word from Spoonfall. Watch the pan yourself.', '']);
 });
