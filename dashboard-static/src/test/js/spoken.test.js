@@ -10,7 +10,7 @@ const call = (id, priority = 'high') => ({ id, priority, title: 'It has reached 
 /** Plays a story of [seconds since the last, what changed] and returns what was said at each. */
 function told(story) {
   let memory = untold();
-  let now = { live: true, saying: boiling, calls: [], reminders: [], missed: 0 };
+  let now = { of: 'pan/1', live: true, saying: boiling, calls: [], reminders: [], missed: 0 };
   let ms = 0;
   return story.map(([seconds, changed]) => {
     for (let i = 0; i < seconds - 1; i++) {
@@ -79,7 +79,7 @@ test('a reminder is said once, and those that stood before the page came are not
 
 test('a tablet that slept for twenty minutes says one sentence, whatever it missed', () => {
   let memory = untold();
-  const before = { live: true, saying: boiling, calls: [], reminders: [], missed: 0 };
+  const before = { of: 'pan/1', live: true, saying: boiling, calls: [], reminders: [], missed: 0 };
   memory = worthSaying(memory, before, aloud, 1000).memory;
   const after = {
     ...before,
@@ -95,12 +95,18 @@ test('a tablet that slept for twenty minutes says one sentence, whatever it miss
 });
 
 test('what was missed and is over is mentioned in one sentence', () => {
-  const memory = worthSaying(untold(), { live: true, saying: boiling, calls: [], reminders: [], missed: 0 }, aloud, 0).memory;
-  const woken = worthSaying(memory, { live: true, saying: boiling, calls: [], reminders: [], missed: 2 }, aloud, 60_000);
+  const memory = worthSaying(untold(), { of: 'pan/1', live: true, saying: boiling, calls: [], reminders: [], missed: 0 }, aloud, 0).memory;
+  const woken = worthSaying(memory, { of: 'pan/1', live: true, saying: boiling, calls: [], reminders: [], missed: 2 }, aloud, 60_000);
   assert.deepEqual(
     woken.say.map((saying) => saying.text),
     ['Something was called while this page was away; the page says what. Climbing steadily. Set tests in about 12 minutes.'],
   );
+});
+
+test('what stands in another pan that is looked at is no news', () => {
+  const stir = { reminder: 'stir', t: 900, text: 'Stir.' };
+  const said = told([[1, {}], [5, { of: 'small pan/1', saying: { state: 'Simmering.', act: '', note: '' }, reminders: [stir] }], [5, {}]]);
+  assert.deepEqual(said, [[], [], []]);
 });
 
 test('a service that is gone is said once, and not for a blink', () => {

@@ -6,16 +6,20 @@ import { mountHands } from './hands.js';
 import { remember, remembered } from './kept.js';
 import { listen } from './live.js';
 import { oncePerTap } from './one-act.js';
+import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { keepShell } from './shell.js';
 import { mountThermometer } from './thermometer.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
-import { aside, calls, connection, empty, forgetMissed, isLive, receive, reminders, standing } from './store.js';
+import { aside, connection, empty, forgetMissed, isLive, receive, reminders, standing, unknownPan } from './store.js';
 
 const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 
 /** "Not now" puts a call aside for so long. */
 const MINUTES_ASIDE = 5;
+
+/** Which pan is shown is this tab's own choice. */
+const tab = () => sessionStorage;
 
 let state = empty();
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
@@ -32,6 +36,7 @@ const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forget
 const updateClimb = mountClimb(part('climb'), part('below'));
 const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, answer);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
+const updatePans = mountPans(part('pans'));
 const updateOtherProbes = mountLines(part('other-probes'));
 
 function change(next) {
@@ -59,6 +64,7 @@ function draw() {
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
   updateHeader(state, unit);
+  updatePans(state, unit);
   updateComingUp(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
@@ -78,7 +84,7 @@ function draw() {
 }
 
 function allCalls() {
-  return state.connection === 'live' ? calls(state) : [];
+  return state.connection === 'live' ? callsOfAll(state, unit) : [];
 }
 
 /** The pan or the thermometer; a call stays on top of both. */
@@ -114,15 +120,15 @@ function lookOf(live, calling) {
 }
 
 async function acknowledge(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/acknowledge`);
+  await post(alarmPath(id, 'acknowledge', state));
 }
 
 async function putAside(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/shelve`, { minutes: MINUTES_ASIDE });
+  await post(alarmPath(id, 'shelve', state), { minutes: MINUTES_ASIDE });
 }
 
 async function takeBack(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/unshelve`);
+  await post(alarmPath(id, 'unshelve', state));
 }
 
 async function post(path, body) {
@@ -136,7 +142,7 @@ async function post(path, body) {
 /** Asks the service for something; returns what went wrong, in one line, or nothing. */
 async function ask(method, path, body) {
   try {
-    const answer = await fetch(path, { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
+    const answer = await fetch(pathFor(path, state), { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
     return answer.ok ? '' : sentence((await answer.json()).error);
   } catch {
     change(connection(state, 'lost'));
@@ -149,6 +155,14 @@ function sentence(words) {
 }
 
 addEventListener('hashchange', () => {
+  const pan = panOf(location.hash);
+  if (pan !== null) {
+    remember('pan', pan, tab);
+    change(unknownPan(state, ''));
+    follow(pan);
+    redraw();
+    return; // the focus stays in the row of pans
+  }
   draw();
   (location.hash === '#thermometer' ? part('check-state') : part('to-thermometer')).focus();
   scrollTo(0, 0);
@@ -158,9 +172,15 @@ part('unit').addEventListener('click', () => {
   remember('unit', unit);
   redraw();
 });
-part('new-cook').addEventListener('click', () => post('api/cook'));
-listen(
+part('new-cook').addEventListener('click', () => post(pathFor('api/cook', state)));
+
+const follow = listen(
+  panOf(location.hash) ?? remembered('pan', tab) ?? '',
   (message) => change(receive(state, message)),
   (now) => change(connection(state, now)),
+  (pan) => {
+    remember('pan', '', tab);
+    change(unknownPan(state, pan));
+  },
 );
 keepShell();

@@ -19,7 +19,7 @@ const HELLO = 'Spoonfall speaks here.';
  * @param {(id: string) => void} answer answers a call
  */
 export function mountHands(parts, answer) {
-  let now = { live: false, saying: null, calls: [], reminders: [], missed: 0 };
+  let now = { of: '', live: false, saying: null, calls: [], reminders: [], missed: 0 };
   let memory = untold();
   let aloud = (text) => text;
   let filled = (calls) => calls;
@@ -130,6 +130,7 @@ export function mountHands(parts, answer) {
     aloud = (text) => spokenWords(text, unit, at);
     filled = (all) => all.map((call) => ({ ...call, title: fill(call.title, unit, at), act: fill(call.act, unit, at) }));
     now = {
+      of: `${state.run}/${state.pan}/${state.cook?.number}`,
       live: state.connection === 'live',
       saying: state.status?.say ?? null,
       calls,

@@ -44,13 +44,14 @@ function degreesAloud(value) {
 
 /** Nothing was said or heard yet. */
 export function untold() {
-  return { heardAtMs: -Infinity, lostAtMs: null, live: false, called: {}, reminded: [], what: null, leftMinutes: Infinity };
+  return { of: null, heardAtMs: -Infinity, lostAtMs: null, live: false, called: {}, reminded: [], what: null, leftMinutes: Infinity };
 }
 
 /**
  * What to say now: { memory, say: [{ text, topic, priority }], over: [topic] }. After a time away (asleep, not connected) it is one sentence,
  * whatever was missed.
- * @param {{ live: boolean, saying: object | null, calls: object[], reminders: object[], missed: number }} now texts have marks
+ * @param {{ of: string, live: boolean, saying: object | null, calls: object[], reminders: object[], missed: number }} now `of` names pan and cook, of which what stands already is no
+ *   news; texts have marks
  * @param {(text: string) => string} aloud makes words of a text
  * @param {number} nowMs a clock that never jumps
  */
@@ -61,8 +62,10 @@ export function worthSaying(memory, now, aloud, nowMs) {
   const away = nowMs - memory.heardAtMs > ASLEEP_MS;
   const calls = calling(memory, now.calls, aloud, nowMs);
   const sentence = newSentence(memory, now.saying);
-  const reminders = now.reminders.filter((reminder) => !memory.reminded.includes(keyOf(reminder)));
+  const another = memory.of !== now.of;
+  const reminders = another ? [] : now.reminders.filter((reminder) => !memory.reminded.includes(keyOf(reminder)));
   const next = {
+    of: now.of,
     heardAtMs: nowMs,
     lostAtMs: null,
     live: true,
@@ -78,7 +81,7 @@ export function worthSaying(memory, now, aloud, nowMs) {
   const say = [...calls.say, ...reminders.map((reminder) => ({ topic: reminder.reminder, priority: 'low', text: aloud(reminder.text) }))];
   if (now.calls.length > 0) {
     over.push('sentence');
-  } else if (sentence.news) {
+  } else if (sentence.news && !another) {
     say.push({ topic: 'sentence', priority: 'low', text: aloud(wholeSentence(now.saying)) });
   }
   return { memory: next, say, over };

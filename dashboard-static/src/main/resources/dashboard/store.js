@@ -24,6 +24,8 @@ export function receive(state, message) {
       return withProbe({ ...state, seq: message.seq }, message.probe);
     case 'reminder':
       return { ...state, seq: message.seq, reminders: withReminder(state.reminders, message) };
+    case 'pans':
+      return { ...state, pans: message.pans, canner: message.canner };
     case 'stage':
       return { ...state, seq: message.seq };
     default:
@@ -40,6 +42,11 @@ function withProbe(state, changed) {
 /** The connection came or went. @param {'connecting' | 'live' | 'lost'} connection */
 export function connection(state, connection) {
   return state.connection === connection ? state : { ...state, connection };
+}
+
+/** The page asked for a pan that is not there, or for one that is (''). @param {string} name */
+export function unknownPan(state, name) {
+  return { ...state, unknownPan: name };
 }
 
 /** The cook has read what was missed. */
@@ -73,13 +80,16 @@ export function isLive(state) {
 }
 
 function begin(state, snapshot) {
-  const same = state.heard && state.run === snapshot.run && state.cook.number === snapshot.cook.number;
+  const same = state.heard && state.run === snapshot.run && state.pan === snapshot.pan && state.cook.number === snapshot.cook.number;
   const missed = same ? [...state.missed, ...missedAlarms(snapshot, state.seq)] : [];
   return {
     ...state,
     heard: true,
     run: snapshot.run,
     seq: snapshot.seq,
+    pan: snapshot.pan,
+    pans: snapshot.pans,
+    canner: snapshot.canner,
     kitchen: snapshot.kitchen,
     cook: snapshot.cook,
     probe: snapshot.probe,
@@ -103,7 +113,9 @@ function missedAlarms(snapshot, seq) {
     .filter((alarm) => !standing.has(alarm.id));
 }
 
-function follow(state, status) {
+function follow(before, status) {
+  const cook = { ...before.cook, startedAtMs: status.startedAtMs ?? before.cook.startedAtMs };
+  const state = { ...before, cook };
   const climb = state.climb;
   const last = climb[climb.length - 1];
   const riseC = status.fresh ? status.riseC : null;

@@ -9,7 +9,8 @@ import java.util.function.LongSupplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.alarm.Priority;
-import spoonfall.kitchen.KitchenListener;
+import spoonfall.kitchen.Kitchen;
+import spoonfall.kitchen.Kitchens;
 
 /**
  * Says aloud, through a {@link LocalProgram}, what matters in a kitchen: one sentence at a time, on a thread named {@code announcer}, so
@@ -41,18 +42,19 @@ public final class Announcer implements AutoCloseable {
     }
 
     /** Starts, and says so, that a speaker which is off is noticed now rather than at the first call. */
-    public void start() {
+    public void announce(Kitchens kitchens) {
+        hear(kitchens);
         waiting.add(new Announcement("start", Priority.LOW, "Spoonfall calls you from here."));
         thread.start();
     }
 
-    /**
-     * Hears a pan.
-     *
-     * @param pan the name to call it by when there are several, else empty
-     */
-    public KitchenListener of(String pan) {
-        return new PanNews(pan, waiting, spoken, nanoClock);
+    /** Hears every pan; with several, it says which it speaks of. */
+    private void hear(Kitchens kitchens) {
+        boolean several = kitchens.all().size() > 1;
+        for (Kitchen kitchen : kitchens.all()) {
+            String pan = several ? kitchen.plan().pan() : "";
+            kitchen.listen(new PanNews(pan, waiting, spoken, nanoClock));
+        }
     }
 
     /** How many announcements were dropped because too many were waiting. */

@@ -32,8 +32,6 @@ final class PanNews implements KitchenListener {
     private final Map<String, Long> calledAt = new HashMap<>();
     private Newsworthy sentence = new Newsworthy();
     private Instant startedAt = Instant.EPOCH;
-    private boolean startKnown;
-    private double speed = 1;
     private int cookNumber;
     private boolean first = true;
 
@@ -58,14 +56,7 @@ final class PanNews implements KitchenListener {
             sentence = new Newsworthy();
             first = true;
         }
-        speed = state.plan().speed();
-        state.startedAt().or(() -> state.plan().startedAt()).ifPresentOrElse(this::started, () -> startKnown = false);
         pan(state.pan());
-    }
-
-    private void started(Instant at) {
-        startedAt = at;
-        startKnown = true;
     }
 
     @Override
@@ -77,9 +68,7 @@ final class PanNews implements KitchenListener {
 
     @Override
     public void pan(PanView view) {
-        if (!startKnown && view.status().isPresent()) {
-            started(Instant.now().minusMillis(Math.round(view.status().get().t() * 1000 / speed)));
-        }
+        startedAt = view.startedAt().orElse(startedAt);
         List<CookAlarm> calls = view.alarms().stream()
                 .filter(alarm -> alarm.state() == AlarmState.UNACKNOWLEDGED)
                 .toList();

@@ -14,7 +14,6 @@ import picocli.CommandLine.Spec;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.KitchenPlan;
-import spoonfall.kitchen.Thermometry;
 import spoonfall.physics.GelPoint;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
@@ -39,9 +38,9 @@ final class DemoCommand implements Callable<Integer> {
     public Integer call() {
         Trace trace = SampleTrace.load();
         return Service.runUntilStopped(
-                plan(trace, Quantities.factor(speed)),
-                clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),
-                Thermometry.none(),
+                Service.onePan(
+                        plan(trace, Quantities.factor(speed)),
+                        clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock))),
                 port.port(OptionalInt.empty()),
                 announce.announcer(),
                 "shows a sample cook",

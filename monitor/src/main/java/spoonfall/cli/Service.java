@@ -9,73 +9,64 @@ import java.util.function.LongSupplier;
 import spoonfall.announce.Announcer;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
-import spoonfall.kitchen.Thermometry;
+import spoonfall.kitchen.Kitchens;
 import spoonfall.probe.Probe;
 import spoonfall.web.PortTakenException;
 import spoonfall.web.WebServer;
 import spoonfall.words.Plain;
 
-/** A kitchen with its page: wired, started, and stopped in order. */
+/** A kitchen with its pans and its page: wired, started, and stopped in order. */
 final class Service implements AutoCloseable {
     private static final String HOST = "127.0.0.1";
 
-    private final Kitchen kitchen;
+    private final Kitchens kitchens;
     private final WebServer web;
-    private final Optional<Announcer> announcer;
 
-    private Service(Kitchen kitchen, WebServer web, Optional<Announcer> announcer) {
-        this.kitchen = kitchen;
+    private Service(Kitchens kitchens, WebServer web) {
+        this.kitchens = kitchens;
         this.web = web;
-        this.announcer = announcer;
     }
 
     /**
-     * Starts a kitchen and its page.
+     * Starts the pans and their page.
      *
-     * @param thermometry what is known of its thermometers
      * @param port where the page is to be, 0 for any free port
-     * @param announcer says aloud what matters, if anybody is to
      * @throws CommandException if the port is taken
      */
-    static Service start(
-            KitchenPlan plan,
-            Function<LongSupplier, List<Probe>> probes,
-            Thermometry thermometry,
-            int port,
-            Optional<Announcer> announcer) {
-        Kitchen kitchen = new Kitchen(plan, probes, System::nanoTime, thermometry);
-        WebServer web = new WebServer(kitchen, plan, HOST, port);
-        kitchen.start();
+    static Service start(Kitchens kitchens, int port) {
+        WebServer web = new WebServer(kitchens, HOST, port);
+        kitchens.start();
         try {
             web.start();
         } catch (PortTakenException e) {
-            kitchen.close();
+            kitchens.close();
             throw new CommandException(
                     "port " + port + " is taken by another program; give another one, such as --port " + (port + 1), e);
         }
-        announcer.ifPresent(speaks -> {
-            kitchen.listen(speaks.of(""));
-            speaks.start();
-        });
-        return new Service(kitchen, web, announcer);
+        return new Service(kitchens, web);
     }
 
-    /** Starts a kitchen, says where its page is, and goes on until the process is told to stop. */
+    /** A kitchen with one pan, whose thermometers are taken at their word. */
+    static Kitchens onePan(KitchenPlan plan, Function<LongSupplier, List<Probe>> probes) {
+        return Kitchens.one(new Kitchen(plan, probes, System::nanoTime));
+    }
+
+    /**
+     * Starts the pans, says where its page is, and goes on until the process is told to stop.
+     *
+     * @param announcer says aloud what matters, if anybody is to
+     */
     static int runUntilStopped(
-            KitchenPlan plan,
-            Function<LongSupplier, List<Probe>> probes,
-            Thermometry thermometry,
-            int port,
-            Optional<Announcer> announcer,
-            String what,
-            PrintWriter out) {
-        Service service = start(plan, probes, thermometry, port, announcer);
+            Kitchens kitchens, int port, Optional<Announcer> announcer, String what, PrintWriter out) {
+        Service service = start(kitchens, port);
+        announcer.ifPresent(speaks -> speaks.announce(kitchens));
         service.calibrationsDue().forEach(out::println);
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime()
                 .addShutdownHook(new Thread(
                         () -> {
                             service.close();
+                            announcer.ifPresent(Announcer::close);
                             stopped.countDown();
                         },
                         "stop"));
@@ -90,7 +81,8 @@ final class Service implements AutoCloseable {
 
     /** Why thermometers ought to be checked, a line each. */
     private List<String> calibrationsDue() {
-        return kitchen.state().join().probes().stream()
+        return kitchens.all().stream()
+                .flatMap(kitchen -> kitchen.state().join().probes().stream())
                 .flatMap(probe -> probe.calibrationDue().map(due -> probe.name() + ": " + Plain.text(due)).stream())
                 .toList();
     }
@@ -103,7 +95,6 @@ final class Service implements AutoCloseable {
     @Override
     public void close() {
         web.close();
-        kitchen.close();
-        announcer.ifPresent(Announcer::close);
+        kitchens.close();
     }
 }

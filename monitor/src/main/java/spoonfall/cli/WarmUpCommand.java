@@ -7,7 +7,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.WebSocket;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
@@ -16,7 +15,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import spoonfall.kitchen.Thermometry;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
 
@@ -30,11 +28,10 @@ final class WarmUpCommand implements Callable<Integer> {
     public Integer call() throws IOException, InterruptedException {
         Trace trace = SampleTrace.load();
         try (Service service = Service.start(
-                DemoCommand.plan(trace, 400),
-                clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),
-                Thermometry.none(),
-                0,
-                Optional.empty())) {
+                Service.onePan(
+                        DemoCommand.plan(trace, 400),
+                        clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock))),
+                0)) {
             HttpClient client = HttpClient.newHttpClient();
             String host = "localhost:" + service.port();
             for (String path : new String[] {"/", "/api/state", "/healthz", "/metrics"}) {

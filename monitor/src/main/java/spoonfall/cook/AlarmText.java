@@ -27,11 +27,11 @@ record AlarmText(String title, String act) {
                 "Off the heat now, or it turns bitter.");
     }
 
-    /** It has fallen by {@code byC} since {@code sinceT}. */
-    static AlarmText cooling(double byC, double sinceT) {
+    /** It has fallen by {@code byC} since {@code sinceT}, in the test window or short of it. */
+    static AlarmText cooling(double byC, double sinceT, boolean inWindow) {
         return new AlarmText(
                 String.format(Locale.ROOT, "It is cooling: {diff:%.1f} down since {clock:%.0f}.", byC, sinceT),
-                "Is the heat on?");
+                inWindow ? "Is it set, or should it be back on the heat?" : "Is the heat on?");
     }
 
     /** It has stood at one height for {@code forS} seconds. */

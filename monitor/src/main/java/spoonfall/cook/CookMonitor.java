@@ -312,7 +312,11 @@ public final class CookMonitor {
         boolean far = misleads && stages.stage() == Stage.ROLLING_BOIL;
         double mostC = far ? settings.windowFromC() : settings.gelPointC();
         Signals known = now.withTrend(early ? Math.min(knownC, mostC - NOT_YET_C) : knownC);
-        if (stages.follow(forecaster.misledUpwards() ? known.withoutPeak() : known)) {
+        if (forecaster.misledUpwards()) {
+            known = known.withoutPeak();
+            senses.forgetPeak(t);
+        }
+        if (stages.follow(known)) {
             events.add(new CookEvent.StageEntered(t, stages.stage()));
         }
         probe.follow(stages.stage(), t);

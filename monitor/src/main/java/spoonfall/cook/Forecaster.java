@@ -43,7 +43,7 @@ final class Forecaster {
         if (!follow && riseC > WARMED_FROM_C && riseC < WARMED_TO_C) {
             signals.quick().ifPresent(line -> estimator.warms(signals.t(), Signals.perMinute(line)));
         }
-        estimator.endSecond(signals.t(), follow, boilingForS >= SETTLE_S, signals.stepC());
+        estimator.endSecond(signals.t(), follow, boilingForS >= SETTLE_S, stage == Stage.OFF_THE_HEAT, signals.stepC());
     }
 
     /** What was read lately tells nothing of the pan. */

@@ -9,14 +9,14 @@ import spoonfall.alarm.Condition;
  */
 final class OutOfPan {
     private static final double FALL_WITHIN_S = 30;
-    private static final double SURE_FALL_C = 24;
+    private static final double SURE_FALL_C = 30;
     private static final double LEAST_FALL_C = 4;
 
     /** A cup of cold water takes a pan of a litre down by a dozen degrees. */
-    private static final double FAR_BELOW_C = 22;
+    private static final double FAR_BELOW_C = 30;
 
     private static final double DEEP_FALL_C = 6;
-    private static final double STAYS_S = 45;
+    private static final double STAYS_S = 60;
     private static final double LOOKS_FOR_S = 120;
     private static final double BEGUN_C = 0.5;
 
@@ -69,12 +69,7 @@ final class OutOfPan {
             fellT = Double.NaN;
             return Condition.ABSENT;
         }
-        double peakC = peakC(t, nowC);
-        if (Double.isNaN(fellT) && peakC - nowC >= LEAST_FALL_C) {
-            fellT = t;
-            fellFromC = peakC;
-        }
-        if (Double.isNaN(fellT)) {
+        if (Double.isNaN(fellT) && !falls(t, nowC)) {
             return Condition.ABSENT;
         }
         if (isOut(t, nowC)) {
@@ -96,6 +91,21 @@ final class OutOfPan {
         double earlierC = values.middleBetween(t - 25, t - 20).orElse(nowC);
         boolean recovers = nowC - earlierC >= RECOVERS_C;
         return t - fellT >= STAYS_S && deepC >= DEEP_FALL_C && !recovers;
+    }
+
+    /** Whether it begins to fall, and from where. */
+    private boolean falls(double t, double nowC) {
+        double highestC = values.highestBetween(t - FALL_WITHIN_S, t).orElse(nowC);
+        if (highestC - nowC < LEAST_FALL_C) {
+            return false; // no need to ask for the peak, which is lower than the highest
+        }
+        double peakC = peakC(t, nowC);
+        if (peakC - nowC < LEAST_FALL_C) {
+            return false;
+        }
+        fellT = t;
+        fellFromC = peakC;
+        return true;
     }
 
     private double peakC(double t, double nowC) {

@@ -59,9 +59,12 @@ final class PanAlarms {
         board.update(t, AlarmName.GEL_POINT, gel, () -> AlarmText.gelPoint(settings), events);
         Condition window = board.everRaised(AlarmName.GEL_POINT) ? Condition.ABSENT : watches.startSetTests(stage, now);
         board.update(t, AlarmName.START_SET_TESTS, window, AlarmText::startSetTests, events);
-        Condition stalled = suspectStuck ? Condition.UNDECIDED : watches.stalled(stages, setTest, forecaster);
+        Condition stalled = suspectStuck
+                ? Condition.UNDECIDED
+                : watches.stalled(stages, setTest, board.everRaised(AlarmName.GEL_POINT), forecaster);
         boolean cooling = stage == Stage.OFF_THE_HEAT || forecaster.cools();
-        board.update(t, AlarmName.STALLED, stalled, () -> standstill.text(now, cooling), events);
+        board.update(
+                t, AlarmName.STALLED, stalled, () -> standstill.text(now, cooling, stages.reachedWindow()), events);
         boolean scorched = board.present(AlarmName.SCORCH_RISK);
         Condition scorch = watches.scorchRisk(stages, now, forecaster);
         board.update(t, AlarmName.SCORCH_RISK, scorch, watches::scorchText, events);

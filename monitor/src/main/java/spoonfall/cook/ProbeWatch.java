@@ -110,7 +110,7 @@ final class ProbeWatch {
         intervals[intervalCount++ % intervals.length] = t - heardT.getAsDouble();
         if (intervalCount > 1) {
             double[] sorted = Arrays.copyOf(intervals, Math.min(intervalCount, intervals.length));
-            silentAfterS = Math.max(SILENT_AFTER_S, SILENT_AFTER_INTERVALS * RobustLine.median(sorted, sorted.length));
+            silentAfterS = Math.max(SILENT_AFTER_S, SILENT_AFTER_INTERVALS * Selection.median(sorted, sorted.length));
         }
     }
 }

@@ -38,12 +38,12 @@ record RobustLine(double slope, double atEnd, double endX, double scatter, doubl
         if (count == 0) {
             return Optional.empty();
         }
-        double slope = median(slopes, count);
+        double slope = Selection.median(slopes, count);
         double[] residuals = new double[n];
         for (int i = 0; i < n; i++) {
             residuals[i] = y[from + i] - slope * (x[from + i] - endX);
         }
-        double atEnd = median(residuals, n);
+        double atEnd = Selection.median(residuals, n);
         double meanX = 0;
         for (int i = from; i < to; i++) {
             meanX += x[i] / n;
@@ -53,53 +53,7 @@ record RobustLine(double slope, double atEnd, double endX, double scatter, doubl
             residuals[i] = Math.abs(residuals[i] - atEnd);
             spread += (x[from + i] - meanX) * (x[from + i] - meanX);
         }
-        double scatter = MAD_TO_SIGMA * median(residuals, n);
+        double scatter = MAD_TO_SIGMA * Selection.median(residuals, n);
         return Optional.of(new RobustLine(slope, atEnd, endX, scatter, scatter / Math.sqrt(spread)));
-    }
-
-    /** The middle of the first {@code count} values, which are moved about. */
-    static double median(double[] values, int count) {
-        int middle = count / 2;
-        double upper = select(values, count, middle);
-        if (count % 2 == 1) {
-            return upper;
-        }
-        double lower = values[0];
-        for (int i = 1; i < middle; i++) {
-            lower = Math.max(lower, values[i]);
-        }
-        return (lower + upper) / 2;
-    }
-
-    /** The value that would stand at {@code place} if they were in order; no larger ones stand before it (Hoare 1961). */
-    private static double select(double[] values, int count, int place) {
-        int from = 0;
-        int to = count - 1;
-        while (from < to) {
-            double pivot = values[(from + to) >>> 1];
-            int i = from;
-            int j = to;
-            while (i <= j) {
-                while (values[i] < pivot) {
-                    i++;
-                }
-                while (values[j] > pivot) {
-                    j--;
-                }
-                if (i <= j) {
-                    double swapped = values[i];
-                    values[i++] = values[j];
-                    values[j--] = swapped;
-                }
-            }
-            if (place <= j) {
-                to = j;
-            } else if (place >= i) {
-                from = i;
-            } else {
-                return values[place];
-            }
-        }
-        return values[place];
     }
 }

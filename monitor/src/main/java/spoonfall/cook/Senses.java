@@ -28,6 +28,7 @@ final class Senses {
     private double lastPointT = Double.NEGATIVE_INFINITY;
     private OptionalDouble lastC = OptionalDouble.empty();
     private double stepC = 1;
+    private double peakFromT = Double.NEGATIVE_INFINITY;
     private Optional<RobustLine> quick = Optional.empty();
     private Optional<RobustLine> steady = Optional.empty();
 
@@ -52,10 +53,15 @@ final class Senses {
         steady = Optional.empty();
     }
 
+    /** What was seen so far was hotter than the pan: it has not fallen from there. */
+    void forgetPeak(double t) {
+        peakFromT = t;
+    }
+
     /** Ends the second before {@code t}; empty while nothing was ever read. */
     Optional<Signals> endSecond(double t) {
         if (inBucket > 0) {
-            seconds.add(t - 0.5, RobustLine.median(bucket, inBucket));
+            seconds.add(t - 0.5, Selection.median(bucket, inBucket));
             inBucket = 0;
         }
         OptionalDouble level = seconds.middleSince(t - LEVEL_S, LEVEL_LEAST);
@@ -70,8 +76,11 @@ final class Senses {
             quick = points.lineSince(t - QUICK_S, t);
             steady = points.lineSince(t - STEADY_S, t);
         }
-        double peakC = Math.max(points.highestSince(t - PEAK_S).orElse(levelC), levelC);
-        double earlierPeakC = points.highestBetween(t - PEAK_S, t - QUICK_S).orElse(peakC);
+        OptionalDouble earlier = points.highestBetween(t - PEAK_S, t - QUICK_S);
+        double latelyC = Math.max(points.highestSince(t - QUICK_S).orElse(levelC), levelC);
+        double earlierPeakC = earlier.orElse(latelyC);
+        double ownC = points.highestSince(Math.max(t - PEAK_S, peakFromT)).orElse(levelC);
+        double peakC = Math.max(levelC, ownC);
         double fallC = Math.max(0, points.highestSince(t - FALL_S).orElse(levelC) - levelC);
         return Optional.of(new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, fallC, stepC));
     }

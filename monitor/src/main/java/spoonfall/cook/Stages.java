@@ -100,13 +100,18 @@ final class Stages {
     }
 
     private static Stage belowTheBoil(Signals signals, double riseC) {
-        boolean steady = signals.steady()
-                .filter(line -> Math.abs(Signals.perMinute(line)) <= SIMMER_RATE_PER_MIN_C)
-                .isPresent();
-        if (steady && riseC >= SIMMER_ABOVE_C) {
+        if (simmers(signals, riseC)) {
             return Stage.SIMMERING;
         }
         return riseC >= COMING_ABOVE_C ? Stage.COMING_TO_THE_BOIL : Stage.WARMING;
+    }
+
+    /** Whether it stays a little below the boil, as no pan does that is off the heat. */
+    private static boolean simmers(Signals signals, double riseC) {
+        boolean steady = signals.steady()
+                .filter(line -> Math.abs(Signals.perMinute(line)) <= SIMMER_RATE_PER_MIN_C)
+                .isPresent();
+        return steady && riseC >= SIMMER_ABOVE_C;
     }
 
     private boolean cooling(Signals signals) {
@@ -114,7 +119,8 @@ final class Stages {
             boolean warmingAgain = signals.quick()
                     .filter(line -> Signals.perMinute(line) > WARMING_AGAIN_PER_MIN_C)
                     .isPresent();
-            return !warmingAgain;
+            return !warmingAgain
+                    && !simmers(signals, signals.trendC() - settings.waterBoil().temperatureC());
         }
         return signals.peakC() - signals.levelC() >= COOLED_C && signals.fallingFasterThan(COOLING_PER_MIN_C);
     }

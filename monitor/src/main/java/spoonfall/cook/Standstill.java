@@ -28,14 +28,14 @@ final class Standstill {
         }
     }
 
-    /** What to say of a pan that does not climb. */
-    AlarmText text(Signals now, boolean cooling) {
+    /** What to say of a pan that does not climb; {@code inWindow} whether it had come to the test window. */
+    AlarmText text(Signals now, boolean cooling, boolean inWindow) {
         double tellC = Math.max(LEAST_C, now.stepC() < 1 ? now.stepC() : 0);
         if (cooling) {
             double peakC =
                     Math.max(now.trendC(), trend.highestSince(now.t() - PEAK_S).orElse(now.trendC()));
             double sinceT = trend.latestAtLeast(peakC - tellC).orElse(now.t());
-            return AlarmText.cooling(peakC - Math.min(now.levelC(), now.trendC()), sinceT);
+            return AlarmText.cooling(peakC - Math.min(now.levelC(), now.trendC()), sinceT, inWindow);
         }
         double sinceT = trend.latestAtMost(now.trendC() - tellC).orElse(now.t());
         return AlarmText.standingStill(Math.max(LEAST_S, now.t() - sinceT));

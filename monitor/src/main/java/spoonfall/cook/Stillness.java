@@ -15,6 +15,12 @@ final class Stillness {
     private static final double KEEP_S = 600;
     private static final double LEARN_S = 240;
     private static final int LEAST_RUNS = 12;
+
+    /** A reading that flickers so often has shown within a minute what it does. */
+    private static final int MANY_RUNS = 30;
+
+    private static final double LEARN_FROM_MANY_S = 60;
+    private static final double TIMES_SO_SOON = 8;
     private static final double STEPS_OVERDUE = 5;
     private static final double LEAST_OVERDUE_S = 150;
     private static final double SUSPECT_SHARE = 0.4;
@@ -85,16 +91,19 @@ final class Stillness {
         if (runS() >= LEAST_OVERDUE_S && overdueC >= STEPS_OVERDUE * stepC) {
             return true;
         }
-        return runS() >= Math.max(LEAST_RUN_S, TIMES_THE_LONGEST * longestS()) && learnt();
+        return longerThanLearnt(runS());
+    }
+
+    private boolean longerThanLearnt(double lastsS) {
+        double learntS = runSinceT - learntSinceT;
+        boolean slowly = runs >= LEAST_RUNS && learntS >= LEARN_S;
+        boolean soon = runs >= MANY_RUNS && learntS >= LEARN_FROM_MANY_S && lastsS >= TIMES_SO_SOON * longestS();
+        return boiling && (slowly || soon) && lastsS >= LEAST_RUN_S && lastsS >= TIMES_THE_LONGEST * longestS();
     }
 
     /** Whether it may turn out to be stuck: long enough to wait with a judgement that rests on a moving reading. */
     boolean suspect() {
-        return learnt() && runS() >= SUSPECT_SHARE * Math.max(LEAST_RUN_S, TIMES_THE_LONGEST * longestS());
-    }
-
-    private boolean learnt() {
-        return boiling && runs >= LEAST_RUNS && runSinceT - learntSinceT >= LEARN_S;
+        return longerThanLearnt(runS() / SUSPECT_SHARE);
     }
 
     private double longestS() {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import spoonfall.estimate.MiddleHalf;
 
-/** The latest points of a value over time, oldest first, forgetting what is older than it needs. */
+/** The latest points of a value over time, oldest first and in order of time, forgetting what is older than it needs. */
 final class Track {
     private final double keepS;
     private double[] times = new double[64];
@@ -76,13 +76,12 @@ final class Track {
 
     /** The largest value from {@code sinceT} to {@code untilT}. */
     OptionalDouble highestBetween(double sinceT, double untilT) {
-        OptionalDouble highest = OptionalDouble.empty();
-        for (int i = firstSince(sinceT); i < to && times[i] <= untilT; i++) {
-            if (highest.isEmpty() || values[i] > highest.getAsDouble()) {
-                highest = OptionalDouble.of(values[i]);
-            }
+        double highest = Double.NEGATIVE_INFINITY;
+        int first = firstSince(sinceT);
+        for (int i = first; i < to && times[i] <= untilT; i++) {
+            highest = Math.max(highest, values[i]);
         }
-        return highest;
+        return first < to && times[first] <= untilT ? OptionalDouble.of(highest) : OptionalDouble.empty();
     }
 
     /** The newest value no younger than {@code t}. */
@@ -125,11 +124,17 @@ final class Track {
     }
 
     private int firstSince(double sinceT) {
-        int first = to;
-        while (first > from && times[first - 1] >= sinceT) {
-            first--;
+        int low = from;
+        int high = to;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (times[middle] >= sinceT) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
         }
-        return first;
+        return low;
     }
 
     private void makeRoom() {

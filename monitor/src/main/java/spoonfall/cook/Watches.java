@@ -16,6 +16,17 @@ final class Watches {
     /** So long may the pan stand off the heat for a test; what is longer is a stall. */
     private static final double SET_TEST_S = 85;
 
+    /** A pan that thin has no sugar yet: that it cools is seen to be a simmer only when it has settled. */
+    private static final double THIN_C = 1;
+
+    private static final double SETTLES_S = 240;
+
+    /** Who takes a pan off so close to the setting point may well mean it. */
+    private static final double NEARLY_SET_C = 0.4;
+
+    /** The same in the test window, where a plate test is expected and takes its time. */
+    private static final double PLATE_TEST_S = 130;
+
     private static final double SCORCH_SETTLE_S = 180;
     private static final double SCORCH_TIMES = 3;
     private static final double SCORCH_SIGMAS = 1;
@@ -28,15 +39,24 @@ final class Watches {
     private static final double COARSE_SCORCH_STEPS = 1.6;
 
     private static final double NEW_HEIGHTS_C = 0.3;
+
+    /** A reading that does so much of its climb within one third of the time has jumped: no base heats like that. */
+    private static final double JUMP_SHARE = 0.75;
+
+    private static final double QUICK_S = 45;
+    private static final double STEADY_S = 120;
     private static final double REFERENCE_DELAY_S = 60;
 
     private static final double DEADBAND_C = 0.4;
 
     private final CookSettings settings;
     private double offSinceT = Double.NaN;
+    private boolean thin;
+    private boolean set;
     private double climbsPerMinC;
     private double allowedPerMinC;
     private final Track expected = new Track(REFERENCE_S);
+    private final Track levels = new Track(2 * STEADY_S);
 
     Watches(CookSettings settings) {
         this.settings = settings;
@@ -46,6 +66,7 @@ final class Watches {
     void restart() {
         offSinceT = Double.NaN;
         expected.clear();
+        levels.clear();
     }
 
     /** The test window is open and the gel point not yet reached. */
@@ -60,24 +81,40 @@ final class Watches {
     /** Whether the pan stands off the heat for a set test. To be asked once a second, before {@link #stalled}. */
     boolean setTest(Stages stages, Signals signals, Forecaster forecaster) {
         Stage stage = stages.stage();
-        if (stage != Stage.OFF_THE_HEAT) {
+        boolean inWindow = stages.reachedWindow();
+        boolean cools = signals.fallingFasterThan(TESTING_PER_MIN_C) || forecaster.cools();
+        boolean off =
+                stage == Stage.OFF_THE_HEAT || (inWindow && stage.boiling() && !stage.atOrPastGelPoint() && cools);
+        if (!off) {
             offSinceT = Double.NaN;
-            boolean cools = signals.fallingFasterThan(TESTING_PER_MIN_C) || forecaster.cools();
-            return stage.boiling() && !stage.atOrPastGelPoint() && stages.reachedWindow() && cools;
+            return false;
         }
         if (Double.isNaN(offSinceT)) {
             offSinceT = signals.t();
+            thin = signals.peakC() - settings.waterBoil().temperatureC() < THIN_C;
+            set = signals.peakC() > settings.gelPointC() - NEARLY_SET_C;
         }
-        return stages.reachedWindow() || (signals.t() - offSinceT < SET_TEST_S && !forecaster.still());
+        double offS = signals.t() - offSinceT;
+        if (inWindow) {
+            return offS < PLATE_TEST_S;
+        }
+        return offS < (thin ? SETTLES_S : SET_TEST_S) && !forecaster.still();
     }
 
-    /** It has stopped climbing, or cools, short of the test window. */
-    Condition stalled(Stages stages, boolean setTest, Forecaster forecaster) {
+    /**
+     * It has stopped climbing, or cools, before it has set.
+     *
+     * @param done whether the gel point was called, so that nobody wants it to climb on
+     */
+    Condition stalled(Stages stages, boolean setTest, boolean done, Forecaster forecaster) {
         Stage stage = stages.stage();
-        if (stage == Stage.OFF_THE_HEAT) {
-            return stages.reachedWindow() ? Condition.ABSENT : setTest ? Condition.UNDECIDED : Condition.PRESENT;
+        if (done || stage.atOrPastGelPoint()) {
+            return Condition.ABSENT;
         }
-        if (!stage.boiling() || stage.atOrPastGelPoint()) {
+        if (stage == Stage.OFF_THE_HEAT) {
+            return set ? Condition.ABSENT : setTest ? Condition.UNDECIDED : Condition.PRESENT;
+        }
+        if (!stage.boiling()) {
             return Condition.ABSENT;
         }
         return setTest ? Condition.UNDECIDED : Condition.when(forecaster.still());
@@ -87,6 +124,7 @@ final class Watches {
     Condition scorchRisk(Stages stages, Signals signals, Forecaster forecaster) {
         double t = signals.t();
         double riseC = signals.levelC() - settings.waterBoil().temperatureC();
+        levels.add(t, signals.levelC());
         if (!stages.stage().boiling() || stages.boilingForS(t) < SCORCH_SETTLE_S) {
             expected.clear();
             return Condition.ABSENT;
@@ -105,9 +143,26 @@ final class Watches {
         allowedPerMinC = reference.getAsDouble();
         double surelyPerMinC = climbsPerMinC - SCORCH_SIGMAS * 60 * line.slopeError();
         Condition tooFast = Condition.above(surelyPerMinC, limit, limit / 2);
+        if (tooFast == Condition.PRESENT && jumped(t, coarse ? STEADY_S : QUICK_S)) {
+            return Condition.UNDECIDED;
+        }
         // After a stir the reading climbs as fast, but only back to where it was.
         boolean newHeights = signals.levelC() > signals.earlierPeakC() + reference.getAsDouble() + NEW_HEIGHTS_C;
         return tooFast == Condition.PRESENT && !newHeights ? Condition.UNDECIDED : tooFast;
+    }
+
+    private boolean jumped(double t, double overS) {
+        double thirdS = overS / 3;
+        double[] heightsC = new double[4];
+        for (int i = 0; i < heightsC.length; i++) {
+            heightsC[i] = levels.valueAt(t - i * thirdS).orElse(Double.NaN);
+        }
+        double wholeC = heightsC[0] - heightsC[3];
+        double mostC = 0;
+        for (int i = 1; i < heightsC.length; i++) {
+            mostC = Math.max(mostC, heightsC[i - 1] - heightsC[i]);
+        }
+        return !(mostC < JUMP_SHARE * wholeC);
     }
 
     /** What to say of the climb that was judged last. */

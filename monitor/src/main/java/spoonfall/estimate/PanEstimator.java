@@ -59,6 +59,7 @@ public final class PanEstimator {
     private double lowSinceT = Double.NaN;
     private double highSinceT = Double.NaN;
     private boolean away;
+    private boolean cools;
     private boolean impossible;
     private int back;
 
@@ -95,10 +96,12 @@ public final class PanEstimator {
      *
      * @param follow whether the pan boils or stands off the heat after a boil; else everything is forgotten
      * @param settled whether it has boiled long enough for the thermometer to have arrived
+     * @param cooling whether the pan stands off the heat, so that low readings are no noise
      * @param thermometerStepC smallest step that the thermometer has shown
      */
-    public void endSecond(double t, boolean follow, boolean settled, double thermometerStepC) {
+    public void endSecond(double t, boolean follow, boolean settled, boolean cooling, double thermometerStepC) {
         stepC = Math.min(1, thermometerStepC);
+        cools = cooling;
         if (!follow) {
             forget();
             return;
@@ -228,7 +231,7 @@ public final class PanEstimator {
             whileAway(t, riseC, off, sigma);
             return;
         }
-        boolean low = off < -Math.max(LOW_GATE_C, LOW_SIGMAS * sigma);
+        boolean low = off < -(cools ? LOW_GATE_C : Math.max(LOW_GATE_C, LOW_SIGMAS * sigma));
         boolean high = off > Math.max(HIGH_GATE_C, HIGH_SIGMAS * sigma);
         lowSinceT = low ? Double.isNaN(lowSinceT) ? t : lowSinceT : Double.NaN;
         highSinceT = high ? Double.isNaN(highSinceT) ? t : highSinceT : Double.NaN;

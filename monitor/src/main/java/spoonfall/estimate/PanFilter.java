@@ -29,6 +29,12 @@ final class PanFilter {
     private double innovationC;
     private double innovationVariance;
 
+    /** Where the curve was last looked at, and what it showed: it is asked far more often than u changes. */
+    private double curveAtU = Double.NaN;
+
+    private double curveC;
+    private double curveSlopeC;
+
     PanFilter(SyrupCurve curve) {
         this.curve = curve;
     }
@@ -80,13 +86,14 @@ final class PanFilter {
 
     /** The rise that a reading should show. */
     double riseC() {
-        return state[SCALE] * curve.riseC(state[U]) + state[OFFSET];
+        lookAtCurve();
+        return state[SCALE] * curveC + state[OFFSET];
     }
 
     /** Looks at a reading without believing it yet: sets the innovation and its variance. */
     void look(double riseC, double variance) {
-        double curveC = curve.riseC(state[U]);
-        sight[U] = state[SCALE] * curve.riseSlopeC(state[U]);
+        lookAtCurve();
+        sight[U] = state[SCALE] * curveSlopeC;
         sight[V] = 0;
         sight[OFFSET] = 1;
         sight[SCALE] = curveC;
@@ -174,7 +181,8 @@ final class PanFilter {
 
     /** How fast the reading climbs, in °C a minute. */
     double climbPerMinC() {
-        return -state[SCALE] * curve.riseSlopeC(state[U]) * state[V];
+        lookAtCurve();
+        return -state[SCALE] * curveSlopeC * state[V];
     }
 
     /** The variance of {@code weights · state}. */
@@ -186,5 +194,13 @@ final class PanFilter {
             }
         }
         return sum;
+    }
+
+    private void lookAtCurve() {
+        if (state[U] != curveAtU) {
+            curveAtU = state[U];
+            curveC = curve.riseC(curveAtU);
+            curveSlopeC = curve.riseSlopeC(curveAtU);
+        }
     }
 }

@@ -21,7 +21,7 @@ import spoonfall.probe.ProbeListener;
 import spoonfall.probe.Reading;
 
 /**
- * A kitchen at work: one thread, named {@code kitchen}, owns the cook. Probes only hand over readings;
+ * A kitchen at work on one pan: one thread, named {@code kitchen} and the pan, owns the cook. Probes only hand over readings;
  * listeners only take what they are given; whoever wants to know or change something asks that thread.
  */
 public final class Kitchen implements AutoCloseable {
@@ -84,13 +84,18 @@ public final class Kitchen implements AutoCloseable {
         thermometers = new Thermometers(plan, probes, thermometry);
         pan = new Pan(plan, thermometers, counts);
         checks = new CheckDesk(this, thermometers, pan);
-        thread = new Thread(this::run, "kitchen");
+        thread = new Thread(this::run, "kitchen " + plan.pan());
     }
 
     /** Starts watching. */
     public void start() {
         thread.start();
         startProbes();
+    }
+
+    /** What it watches. */
+    public KitchenPlan plan() {
+        return plan;
     }
 
     /** What it has counted. */

@@ -6,8 +6,9 @@ import java.util.Optional;
 import spoonfall.cook.CookSettings;
 
 /**
- * What a kitchen is to watch.
+ * What a kitchen is to watch in one of its pans.
  *
+ * @param pan the pan's name, in addresses and on the page
  * @param name the kitchen's name, for the page
  * @param batch what is being made, for the page; may be empty
  * @param settings what each cook is measured against
@@ -17,6 +18,7 @@ import spoonfall.cook.CookSettings;
  * @param repeat whether a recorded cook that is over begins again
  */
 public record KitchenPlan(
+        String pan,
         String name,
         String batch,
         CookSettings settings,
@@ -24,6 +26,9 @@ public record KitchenPlan(
         double speed,
         Optional<Instant> startedAt,
         boolean repeat) {
+
+    /** What a pan is called that needs no name, for it is the only one. */
+    public static final String ONLY_PAN = "pan";
 
     /** Where the readings come from. */
     public enum Source {
@@ -45,6 +50,23 @@ public record KitchenPlan(
         if (!(speed > 0) || Double.isInfinite(speed)) {
             throw new IllegalArgumentException("speed must be a number above 0, not " + speed);
         }
+    }
+
+    /** The plan of a kitchen with one pan. */
+    public KitchenPlan(
+            String name,
+            String batch,
+            CookSettings settings,
+            Source source,
+            double speed,
+            Optional<Instant> startedAt,
+            boolean repeat) {
+        this(ONLY_PAN, name, batch, settings, source, speed, startedAt, repeat);
+    }
+
+    /** The same for the pan of that name. */
+    public KitchenPlan inPan(String otherPan) {
+        return new KitchenPlan(otherPan, name, batch, settings, source, speed, startedAt, repeat);
     }
 
     /** A live kitchen whose time passes {@code speed} times as fast as life: 1 but for trials. */

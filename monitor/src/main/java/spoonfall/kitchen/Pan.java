@@ -243,7 +243,9 @@ final class Pan {
 
     private PanView view(
             Optional<CookStatus> status, Outlook shown, List<CookAlarm> alarms, List<PanView.Other> others) {
-        return new PanView(seq, status, shown, alarms, heardNanos, thermometers.basis(), others, thermometers.view());
+        Optional<Instant> startedAt = Optional.ofNullable(cook).map(Cook::startedAt);
+        return new PanView(
+                startedAt, seq, status, shown, alarms, heardNanos, thermometers.basis(), others, thermometers.view());
     }
 
     private List<PanView.Other> others(CookMonitor monitor) {

@@ -1,5 +1,6 @@
 package spoonfall.kitchen;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +13,7 @@ import spoonfall.words.Outlook;
 /**
  * How the pan is and what is said about it; a newer one replaces an older one.
  *
+ * @param startedAt the wall clock at the cook's first reading; empty before it
  * @param seq number of the latest change it includes
  * @param status how the pan is; empty before the first reading
  * @param outlook what is said
@@ -22,6 +24,7 @@ import spoonfall.words.Outlook;
  * @param check how the check of a thermometer stands; empty if none is running
  */
 public record PanView(
+        Optional<Instant> startedAt,
         long seq,
         Optional<CookStatus> status,
         Outlook outlook,

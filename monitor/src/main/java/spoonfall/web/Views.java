@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.UncheckedIOException;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -61,6 +62,7 @@ public final class Views {
         ObjectNode node =
                 view.status().map(status -> statusForPage(status, settings)).orElseGet(() -> waiting(settings));
         node.put("seq", view.seq());
+        node.put("startedAtMs", view.startedAt().map(Instant::toEpochMilli).orElse(null));
         Outlook outlook = view.outlook();
         node.putObject("say")
                 .put("state", outlook.saying().state())

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import spoonfall.cook.Cooks;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Kitchens;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.trace.Trace;
@@ -25,11 +26,12 @@ final class AnnouncerTest {
     @TempDir
     Path folder = Path.of("");
 
-    private static Kitchen kitchen(Scenario scenario) {
-        Trace trace = Cooks.trace(scenario, 1);
+    private static Kitchen kitchen(String pan) {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 1);
         KitchenPlan plan = new KitchenPlan(
                 "Hollin Bank", "", Cooks.settings(trace), KitchenPlan.Source.REPLAY, SPEED, Optional.empty(), false);
-        return new Kitchen(plan, clock -> List.of(new TraceProbe("pan", "a trace", trace, clock)), System::nanoTime);
+        return new Kitchen(
+                plan.inPan(pan), clock -> List.of(new TraceProbe("pan", "a trace", trace, clock)), System::nanoTime);
     }
 
     private static void awaitSaid(Script script, String text) {
@@ -39,10 +41,9 @@ final class AnnouncerTest {
     @Test
     void aCook_isSaidAloudInOrderAndNothingTwice() throws IOException {
         Script script = new Script(folder, "");
-        try (Kitchen kitchen = kitchen(Scenario.CLEAN);
+        try (Kitchen kitchen = kitchen("pan");
                 Announcer announcer = new Announcer(script.program("", 5000), false, System::nanoTime)) {
-            kitchen.listen(announcer.of(""));
-            announcer.start();
+            announcer.announce(Kitchens.one(kitchen));
             kitchen.start();
             awaitSaid(script, "Start the set tests now. Take the pan off the heat for each one.");
             awaitSaid(
@@ -62,10 +63,10 @@ final class AnnouncerTest {
         AtomicLong nanos = new AtomicLong();
         String call =
                 "Big pan: It has reached the setting point, 212.5 degrees. Take it off the heat and test the set.";
-        try (Kitchen kitchen = kitchen(Scenario.CLEAN);
+        try (Kitchen kitchen = kitchen("big pan");
+                Kitchen other = kitchen("small pan");
                 Announcer announcer = new Announcer(script.program("", 5000), true, nanos::get)) {
-            kitchen.listen(announcer.of("Big pan"));
-            announcer.start();
+            announcer.announce(new Kitchens(List.of(kitchen, other), Optional.empty()));
             kitchen.start();
             awaitSaid(script, call);
             nanos.addAndGet(70_000_000_000L);
@@ -73,16 +74,15 @@ final class AnnouncerTest {
                     "the call again",
                     () -> script.heard().stream().filter(call::equals).count() == 2);
         }
-        assertThat(new HashSet<>(script.heard())).noneMatch(text -> text.startsWith("Big pan: Big pan"));
+        assertThat(new HashSet<>(script.heard())).noneMatch(text -> text.startsWith("big pan: big pan"));
     }
 
     @Test
     void aProgramThatHangs_holdsUpNothingButItself() throws IOException {
         Script script = new Script(folder, "[ -e \"$0.hung\" ] || { touch \"$0.hung\"; sleep 600; }");
-        try (Kitchen kitchen = kitchen(Scenario.CLEAN);
+        try (Kitchen kitchen = kitchen("pan");
                 Announcer announcer = new Announcer(script.program("", 1000), false, System::nanoTime)) {
-            kitchen.listen(announcer.of(""));
-            announcer.start();
+            announcer.announce(Kitchens.one(kitchen));
             kitchen.start();
             awaitSaid(script, "Start the set tests now. Take the pan off the heat for each one.");
             assertThat(kitchen.healthy()).isTrue();

@@ -1,5 +1,6 @@
 package spoonfall.bench;
 
+import com.sun.management.OperatingSystemMXBean;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
@@ -31,6 +32,11 @@ public final class WatchBench {
 
     /** Runs all of it. */
     public static void main(String[] args) {
+        System.out.printf(
+                "Java %s, %d processors, %s%n",
+                System.getProperty("java.version"),
+                Runtime.getRuntime().availableProcessors(),
+                System.getProperty("os.arch"));
         timeOfAReading();
         bytesOfAReading();
         thousandCooks();
@@ -38,7 +44,7 @@ public final class WatchBench {
 
     /** A cook of about two hours, read once a second. */
     public static Trace twoHours(Scenario scenario, long seed) {
-        return Simulator.cook(scenario, new PanSettings(7.6, 0.33, 60, 1.35, 1240, 8 / 1.8, 1, 5, 0.08, 0.1), seed);
+        return Simulator.cook(scenario, new PanSettings(6.6, 0.33, 60, 1.35, 1240, 8 / 1.8, 1, 5, 0.08, 0.1), seed);
     }
 
     private static Trace fourHours() {
@@ -139,9 +145,12 @@ public final class WatchBench {
                 .mapToDouble(trace -> trace.elapsedS(trace.size() - 1) / 3600)
                 .average()
                 .orElseThrow();
+        OperatingSystemMXBean system = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
         double[] seconds = new double[3];
+        double[] processorS = new double[3];
         for (int round = 0; round < seconds.length; round++) {
             long begun = System.nanoTime();
+            long usedBefore = system.getProcessCpuTime();
             long alarms = IntStream.range(0, COOKS)
                     .parallel()
                     .mapToLong(i -> {
@@ -152,18 +161,21 @@ public final class WatchBench {
                     })
                     .sum();
             seconds[round] = (System.nanoTime() - begun) / 1e9;
+            processorS[round] = (system.getProcessCpuTime() - usedBefore) / 1e9;
             if (alarms < 0) {
                 throw new IllegalStateException("never");
             }
         }
         Arrays.sort(seconds);
+        Arrays.sort(processorS);
         System.out.printf(
                 Locale.ROOT,
-                "%-52s median %.1f, least %.1f, most %.1f (%d cooks of %.2f h, each ten times; seeds %d to %d)%n",
+                "%-52s median %.1f, least %.1f, most %.1f; %.1f of processor (%d cooks of %.2f h, ten times; seeds %d to %d)%n",
                 "1,000 cooks at 1 Hz replayed and scored, seconds",
                 seconds[1],
                 seconds[0],
                 seconds[2],
+                processorS[1],
                 DIFFERENT_COOKS,
                 hours,
                 SEED,

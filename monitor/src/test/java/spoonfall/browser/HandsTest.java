@@ -19,12 +19,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import spoonfall.cook.CookSettings;
-import spoonfall.cook.WaterBoil;
+import spoonfall.cook.Cooks;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
-import spoonfall.kitchen.ToldProbe;
+import spoonfall.kitchen.Kitchens;
+import spoonfall.lab.Scenario;
 import spoonfall.probe.Hearing;
+import spoonfall.probe.trace.Trace;
 import spoonfall.web.WebServer;
 
 /** The page hears and is heard, in a real browser whose voice, screen and notices are stubs that record. */
@@ -72,7 +73,7 @@ final class HandsTest {
 
     private static Browsers browsers;
 
-    private final ToldProbe probe = new ToldProbe("pan", 0.03);
+    private HeldTrace probe = new HeldTrace("pan", Cooks.trace(Scenario.CLEAN, 1));
     private @Nullable Kitchen kitchen;
     private @Nullable WebServer server;
 
@@ -97,14 +98,16 @@ final class HandsTest {
     }
 
     private void serve(int port) {
-        KitchenPlan plan =
-                KitchenPlan.live("Hollin Bank", "batch 14", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1);
-        Kitchen started = new Kitchen(plan, clock -> List.of(probe), System::nanoTime);
+        Trace trace = Cooks.trace(Scenario.CLEAN, 1);
+        KitchenPlan plan = KitchenPlan.live("Hollin Bank", "batch 14", Cooks.settings(trace), 1);
+        HeldTrace held = new HeldTrace("pan", trace);
+        Kitchen started = new Kitchen(plan, clock -> List.of(held), System::nanoTime);
+        probe = held;
         kitchen = started;
-        server = new WebServer(started, plan, "127.0.0.1", port);
+        server = new WebServer(Kitchens.one(started), "127.0.0.1", port);
         started.start();
         server.start();
-        probe.say(80, 30);
+        probe.playUntil(900);
     }
 
     private int port() {
@@ -125,7 +128,7 @@ final class HandsTest {
             throw new AssertionError(error);
         });
         page.navigate("http://localhost:" + port() + "/");
-        assertThat(part(page, "sentence-state")).hasText(Pattern.compile("Warming up\\.|Simmering\\."));
+        assertThat(part(page, "sentence-state")).hasText(Pattern.compile("Climbing .*"));
         return page;
     }
 
@@ -153,12 +156,9 @@ final class HandsTest {
         assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
     }
 
-    /** Two calls, one after the other: the probe is pulled out of the pan. */
     private void callTheCook(Page page) {
-        probe.say(80, 2);
-        probe.say(30, 12);
-        assertThat(part(page, "call-title"))
-                .hasText(Pattern.compile("The reading fell 5\\d\\.?\\d?° in a few seconds\\."));
+        probe.playUntil(1500);
+        assertThat(part(page, "call-title")).hasText("Start the set tests now.");
     }
 
     @Test
@@ -170,16 +170,14 @@ final class HandsTest {
         assertThat(part(page, "voice")).hasText("Voice is on");
         awaitTrue(page, "window.spoken.includes('Spoonfall speaks here.')");
         callTheCook(page);
-        awaitTrue(
-                page,
-                "window.spoken.some((text) => /^The reading fell 5\\d(\\.\\d)? degrees in a few seconds\\. Is the probe still in the pan\\?$/.test(text))");
+        awaitTrue(page, "window.spoken.includes('Start the set tests now. Take the pan off the heat for each one.')");
         part(page, "voice").click();
         assertThat(part(page, "voice")).hasText("Voice is off");
         awaitTrue(page, "window.hushed > 0");
         Object soFar = spoken(page);
         part(page, "acknowledge").click();
         assertThat(part(page, "call")).isHidden();
-        probe.say(80, 20);
+        probe.playUntil(1560);
         assertThat(spoken(page)).isEqualTo(soFar);
         page.reload();
         assertThat(part(page, "sound")).hasText("Sound starts with a tap");
@@ -195,7 +193,7 @@ final class HandsTest {
         callTheCook(page);
         assertThat(spoken(page)).isEqualTo(List.of());
         part(page, "sound").click();
-        awaitTrue(page, "window.spoken.length === 1 && window.spoken[0].startsWith('The reading fell')");
+        awaitTrue(page, "window.spoken.length === 1 && window.spoken[0].startsWith('Start the set tests now')");
     }
 
     @Test
@@ -217,9 +215,8 @@ final class HandsTest {
         page.getByText("Show calls as notices too").click();
         assertThat(part(page, "hands-notices")).containsText("come as notices of the system too");
         page.evaluate("() => window.hide(true)");
-        probe.say(80, 2);
-        probe.say(30, 12);
-        awaitTrue(page, "window.notices.length === 1 && window.notices[0].includes('Is the probe still in the pan?')");
+        probe.playUntil(1500);
+        awaitTrue(page, "window.notices.length === 1 && window.notices[0].includes('Start the set tests now.')");
         page.evaluate("() => window.hide(false)");
         awaitTrue(page, "window.notices.includes('closed')");
     }
@@ -326,7 +323,7 @@ final class HandsTest {
         serve(port);
         assertThat(part(page, "temperature")).isVisible();
         callTheCook(page);
-        awaitTrue(page, "window.spoken.filter((text) => text.startsWith('The reading fell')).length === 1");
+        awaitTrue(page, "window.spoken.filter((text) => text.startsWith('Start the set tests now')).length === 1");
         assertThat((List<?>) spoken(page)).hasSizeLessThanOrEqualTo(4);
     }
 

@@ -43,8 +43,14 @@ final class NeighboursTest {
     }
 
     @Test
-    void aPanTakenOffShortOfTheGelPoint_callsToTheTestsOnly() {
+    void aPanTakenOffShortOfTheGelPoint_isAskedWhetherItIsSet_onceATestWouldBeOver() {
         assertThat(Cooks.raised(events(Cooks.trace(Scenario.CLEAN, 3), 0.7)))
+                .containsExactly(AlarmName.START_SET_TESTS, AlarmName.STALLED);
+    }
+
+    @Test
+    void aPanTakenOffAHairShortOfTheGelPoint_callsToTheTestsOnly() {
+        assertThat(Cooks.raised(events(Cooks.trace(Scenario.CLEAN, 3), 0.25)))
                 .containsExactly(AlarmName.START_SET_TESTS);
     }
 
@@ -122,8 +128,8 @@ final class NeighboursTest {
             last = Still.at(t, 100 + 0.004 * Math.min(t, 420));
             standstill.endSecond(last);
         }
-        assertThat(standstill.text(last, false).title()).isEqualTo("No water has left for 4 minutes.");
-        assertThat(standstill.text(last, false).act()).isEqualTo("Is a lid on, or the heat too low?");
+        assertThat(standstill.text(last, false, false).title()).isEqualTo("No water has left for 4 minutes.");
+        assertThat(standstill.text(last, false, false).act()).isEqualTo("Is a lid on, or the heat too low?");
     }
 
     /** Signals of a pan that says nothing but its height. */

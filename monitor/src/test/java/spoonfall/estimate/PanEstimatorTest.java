@@ -51,13 +51,13 @@ final class PanEstimatorTest {
         double second = Math.ceil(fromT);
         for (double t = fromT; t < toT; t += everyS) {
             while (second <= t) {
-                estimator.endSecond(second, true, second > 30, STEP_C);
+                estimator.endSecond(second, true, second > 30, false, STEP_C);
                 second++;
             }
             double shown = rise.applyAsDouble(t) + 0.06 * random.nextGaussian();
             estimator.accept(t, Math.round(shown / STEP_C) * STEP_C);
         }
-        estimator.endSecond(toT, true, true, STEP_C);
+        estimator.endSecond(toT, true, true, false, STEP_C);
     }
 
     @Test

@@ -1,0 +1,42 @@
+package spoonfall.cook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The median by selection is the median by putting in order, to the last bit. */
+final class SelectionTest {
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5})
+    void median_isThatOfTheSortedValues(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int count = 1; count < 300; count++) {
+            int kinds = random.nextInt(1, 400); // few kinds of values: many are equal, as of a stepped thermometer
+            double[] values = random.ints(count + 3L, 0, kinds)
+                    .mapToDouble(kind -> kind / 7.0 - 20)
+                    .toArray();
+            double[] sorted = Arrays.copyOf(values, count);
+            Arrays.sort(sorted);
+            double expected = count % 2 == 1 ? sorted[count / 2] : (sorted[count / 2 - 1] + sorted[count / 2]) / 2;
+            assertThat(Selection.median(values, count))
+                    .as("seed %d, %d values", seed, count)
+                    .isEqualTo(expected);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 10, 1001})
+    void median_ofOrderedValues_isFound(int count) {
+        double[] up = new double[count];
+        double[] down = new double[count];
+        for (int i = 0; i < count; i++) {
+            up[i] = i;
+            down[i] = count - 1 - i;
+        }
+        assertThat(Selection.median(up, count)).isEqualTo((count - 1) / 2.0);
+        assertThat(Selection.median(down, count)).isEqualTo((count - 1) / 2.0);
+    }
+}

@@ -1,0 +1,53 @@
+package spoonfall.estimate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.hummeling.if97.IF97;
+import org.junit.jupiter.api.Test;
+
+/** What the warming tells of the water that will leave. */
+final class WarmingTest {
+    private static final double PER_MIN_C = 4;
+    private static final double U = 2.5;
+
+    /** 26.6 g a minute for each net kW: the project's mass balance, from IAPWS' latent heat. */
+    @Test
+    void aKilowatt_drivesOffTwentySixGramsAMinute() {
+        assertThat(gramsPerMinKw()).isCloseTo(26.6, within(0.05));
+    }
+
+    /** The latent heat at 1 atm by an independent implementation of IAPWS-IF97 (com.hummeling:if97). */
+    @Test
+    void theLatentHeat_isThatOfIf97() {
+        IF97 water = new IF97(IF97.UnitSystem.ENGINEERING);
+        double bar = 1.01325;
+        double latentKjPerKg =
+                water.specificEnthalpySaturatedVapourP(bar) - water.specificEnthalpySaturatedLiquidP(bar);
+        assertThat(latentKjPerKg).isCloseTo(2257, within(1.0));
+        assertThat(gramsPerMinKw()).isCloseTo(60_000 / latentKjPerKg, within(0.02));
+    }
+
+    @Test
+    void warming_isKnownAfterTenSeconds_andForgottenAfterTenMinutes() {
+        Warming warming = new Warming();
+        assertThat(warming.known(0)).isFalse();
+        for (int t = 0; t < 10; t++) {
+            warming.observe(t, PER_MIN_C);
+        }
+        assertThat(warming.known(9)).isTrue();
+        assertThat(warming.known(609)).isTrue();
+        assertThat(warming.known(610)).isFalse();
+    }
+
+    /** One kilogram of solids warms by 4 °C a minute; the heat that takes goes into boiling afterwards. */
+    private static double gramsPerMinKw() {
+        Warming warming = new Warming();
+        for (int t = 0; t < 20; t++) {
+            warming.observe(t, PER_MIN_C);
+        }
+        double kjPerKgK = 4.187 * (1 - 0.57 / U); // common practice, no source
+        double kw = U * kjPerKgK * PER_MIN_C / 60;
+        return 1000 * warming.v(U) / kw;
+    }
+}
