@@ -8,6 +8,8 @@ const TWICE_MS = 800;
 /** What pedals and page turners type unless they were taught otherwise. */
 const USUAL = [' ', 'Enter', 'PageDown', 'PageUp', 'ArrowRight', 'ArrowDown'];
 
+const CONTROLS = 'a, button, summary';
+
 /** Keys that belong to the control that has the keyboard's focus. */
 const OF_CONTROLS = [' ', 'Enter'];
 
@@ -85,6 +87,9 @@ export function listenToKeys(topCall, answer) {
     }
   });
 
+  // After a tap the keys are for calls again; whoever goes by the keyboard stays where they are.
+  addEventListener('click', (event) => event.detail > 0 && event.target.closest(CONTROLS)?.blur());
+
   return {
     learnt: () => learnt,
     learn(done) {
@@ -116,5 +121,5 @@ function wantedElsewhere(key) {
   if (element.matches('input, select, textarea, [contenteditable]')) {
     return true;
   }
-  return OF_CONTROLS.includes(key) && element.matches(':focus-visible');
+  return OF_CONTROLS.includes(key) && element.matches(CONTROLS);
 }

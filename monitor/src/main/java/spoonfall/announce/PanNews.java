@@ -3,6 +3,7 @@ package spoonfall.announce;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
@@ -105,7 +106,7 @@ final class PanNews implements KitchenListener {
     }
 
     private void say(String about, Priority priority, String marked) {
-        String whose = pan.isEmpty() ? "" : pan + ": ";
+        String whose = pan.isEmpty() ? "" : pan.substring(0, 1).toUpperCase(Locale.ROOT) + pan.substring(1) + ": ";
         waiting.add(new Announcement(topic(about), priority, whose + spoken.of(marked, startedAt)));
     }
 

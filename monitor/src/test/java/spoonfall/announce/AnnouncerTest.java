@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
@@ -74,7 +73,6 @@ final class AnnouncerTest {
                     "the call again",
                     () -> script.heard().stream().filter(call::equals).count() == 2);
         }
-        assertThat(new HashSet<>(script.heard())).noneMatch(text -> text.startsWith("big pan: big pan"));
     }
 
     @Test
