@@ -16,7 +16,7 @@ const HELLO = 'Spoonfall speaks here.';
 /**
  * Mounts it; returns update(state, calls, unit), to be called with every change, for a page in the background draws nothing.
  * @param {{ sound: HTMLElement, voice: HTMLElement, place: HTMLElement }} parts the two buttons and the place, a details element
- * @param {(id: string) => void} answer answers a call
+ * @param {(id: string) => void} answer answers a call by a key
  */
 export function mountHands(parts, answer) {
   let now = { of: '', live: false, saying: null, calls: [], reminders: [], missed: 0 };

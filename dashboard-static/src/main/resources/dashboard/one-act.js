@@ -50,6 +50,7 @@ export function keyName(key) {
 export function listenToKeys(topCall, answer) {
   let learnt = remembered('pedal') ?? '';
   let learning = null;
+  let taken = '';
 
   function learn(event) {
     event.preventDefault();
@@ -79,12 +80,21 @@ export function listenToKeys(topCall, answer) {
     }
     if (call) {
       event.preventDefault();
+      taken = event.key;
       if (!event.repeat) {
         answer(call.id);
       }
     } else if (event.key === learnt && !event.repeat) {
       pressTheOneAct(event);
     }
+  });
+
+  // Some browsers press a button when the space bar comes up again, whatever became of its going down.
+  addEventListener('keyup', (event) => {
+    if (event.key === taken) {
+      event.preventDefault();
+    }
+    taken = '';
   });
 
   // After a tap the keys are for calls again; whoever goes by the keyboard stays where they are.
