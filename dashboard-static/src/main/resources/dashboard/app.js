@@ -1,5 +1,6 @@
 // Wires the page: one state, one redraw a frame.
 
+import { mountAfternoon } from './afternoon.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
 import { mountHands } from './hands.js';
@@ -10,6 +11,7 @@ import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { keepShell } from './shell.js';
 import { mountThermometer } from './thermometer.js';
+import { mountTests } from './tests.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
 import { aside, connection, empty, forgetMissed, isLive, receive, reminders, standing, unknownPan } from './store.js';
 
@@ -18,10 +20,14 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 /** "Not now" puts a call aside for so long. */
 const MINUTES_ASIDE = 5;
 
+/** The quiet pages, with the heading of each that is focused when it opens. */
+const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state' };
+
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
+let lastQuiet = location.hash === '#afternoon' ? 'afternoon' : 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -33,9 +39,11 @@ const once = oncePerTap();
 const updateCall = mountCall(part('call'), once(acknowledge), once(putAside));
 const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forgetMissed: () => change(forgetMissed(state)) });
 const updateClimb = mountClimb(part('climb'), part('below'));
-const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, oncePerTap()(acknowledge));
+const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, acknowledge);
+const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updatePans = mountPans(part('pans'));
+const updateTests = mountTests(part('tests'), ask);
 const updateOtherProbes = mountLines(part('other-probes'));
 
 function change(next) {
@@ -67,31 +75,42 @@ function draw() {
   updateComingUp(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
-  const checking = location.hash === '#thermometer';
-  showView(checking);
-  if (checking) {
-    part('sentence').hidden = true;
+  const view = viewNow();
+  showView(view);
+  updateTests(state, unit, view !== 'pan');
+  if (view === 'thermometer') {
     updateThermometer(state, unit);
     put(part('base-now'), state.heard ? basisWords(state.basis, unit) : '');
+  } else if (view === 'afternoon') {
+    updateAfternoon(state);
   } else {
     updateClimb(state, unit);
   }
   put(part('trust'), state.heard ? trust(state.probe, unit, Date.now()) : '');
   updateOtherProbes((state.connection === 'live' && state.status?.others ? state.status.others : []).map((other) => otherWords(other, unit)));
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
-  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || state.connection !== 'live';
+  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || Boolean(state.status.tests?.open) || state.connection !== 'live';
 }
 
 function allCalls() {
   return state.connection === 'live' ? callsOfAll(state, unit) : [];
 }
 
-/** The pan or the thermometer; a call stays on top of both. */
-function showView(checking) {
+function viewNow() {
+  const named = location.hash.slice(1);
+  return named in HEADINGS ? named : 'pan';
+}
+
+/** The pan or a quiet page; a call stays on top of each. */
+function showView(view) {
   for (const section of document.querySelectorAll('.heat, .picture, .next')) {
-    section.hidden = checking;
+    section.hidden = view !== 'pan';
   }
-  part('thermometer').hidden = !checking;
+  if (view !== 'pan') {
+    part('sentence').hidden = true;
+  }
+  part('thermometer').hidden = view !== 'thermometer';
+  part('afternoon').hidden = view !== 'afternoon';
 }
 
 function mountLines(element) {
@@ -163,7 +182,9 @@ addEventListener('hashchange', () => {
     return; // the focus stays in the row of pans
   }
   draw();
-  (location.hash === '#thermometer' ? part('check-state') : part('to-thermometer')).focus();
+  const view = viewNow();
+  part(HEADINGS[view] ?? `to-${lastQuiet}`).focus();
+  lastQuiet = view === 'pan' ? lastQuiet : view;
   scrollTo(0, 0);
 });
 part('unit').addEventListener('click', () => {

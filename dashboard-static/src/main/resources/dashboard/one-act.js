@@ -49,6 +49,8 @@ export function keyName(key) {
  */
 export function listenToKeys(topCall, answer) {
   let learnt = remembered('pedal') ?? '';
+  const once = oncePerTap();
+  const [answerOnce, press] = [once(answer), once((button) => button.click())];
   let learning = null;
   let taken = '';
 
@@ -82,10 +84,15 @@ export function listenToKeys(topCall, answer) {
       event.preventDefault();
       taken = event.key;
       if (!event.repeat) {
-        answer(call.id);
+        answerOnce(call.id);
       }
-    } else if (event.key === learnt && !event.repeat) {
-      pressTheOneAct(event);
+    } else if ((event.key === learnt || OF_CONTROLS.includes(event.key)) && !event.repeat) {
+      const button = theOneAct();
+      if (button) {
+        event.preventDefault();
+        taken = event.key;
+        press(button);
+      }
     }
   });
 
@@ -113,13 +120,9 @@ export function listenToKeys(topCall, answer) {
   };
 }
 
-/** Without a call a pedal does the one big act of the view, which is marked as such. */
-function pressTheOneAct(event) {
-  const button = [...document.querySelectorAll('[data-one-act]')].find((each) => !each.disabled && each.offsetParent !== null);
-  if (button) {
-    event.preventDefault();
-    button.click();
-  }
+/** Without a call a key does the one big act of the view, which is marked as such. */
+function theOneAct() {
+  return [...document.querySelectorAll('[data-one-act]')].find((each) => !each.disabled && each.offsetParent !== null);
 }
 
 /** Whether something else has the keyboard: a field to type in, or a control that was reached by the keyboard. */

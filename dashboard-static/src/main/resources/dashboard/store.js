@@ -24,6 +24,8 @@ export function receive(state, message) {
       return withProbe({ ...state, seq: message.seq }, message.probe);
     case 'reminder':
       return { ...state, seq: message.seq, reminders: withReminder(state.reminders, message) };
+    case 'afternoon':
+      return { ...state, seq: message.seq, afternoon: message.afternoon };
     case 'pans':
       return { ...state, pans: message.pans, canner: message.canner };
     case 'stage':
@@ -97,6 +99,7 @@ function begin(state, snapshot) {
     basis: snapshot.basis,
     syrup: snapshot.syrup,
     status: snapshot.status,
+    afternoon: snapshot.afternoon,
     alarms: snapshot.alarms,
     reminders: snapshot.events.filter((event) => event.type === 'reminder').reduce(withReminder, []),
     climb: snapshot.climb.map(([t, temperatureC]) => ({ t, riseC: above(temperatureC, snapshot.basis) })),

@@ -24,6 +24,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.kitchen")
             .layer("words")
             .definedBy("spoonfall.words")
+            .layer("afternoon")
+            .definedBy("spoonfall.afternoon")
             .layer("log")
             .definedBy("spoonfall.log")
             .layer("cook")
@@ -42,6 +44,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.science")
             .layer("score")
             .definedBy("spoonfall.score..")
+            .layer("settest")
+            .definedBy("spoonfall.settest")
             .layer("units")
             .definedBy("spoonfall.units")
             .layer("probe")
@@ -56,10 +60,12 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli", "web", "announce")
             .whereLayer("words")
             .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen")
+            .whereLayer("afternoon")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words")
             .whereLayer("log")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "score")
             .whereLayer("cook")
-            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "log", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "afternoon", "log", "score")
             .whereLayer("alarm")
             .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "cook", "score")
             .whereLayer("estimate")
@@ -74,6 +80,8 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("score")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("settest")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook")
             .whereLayer("units")
             .mayOnlyBeAccessedByLayers("cli", "kitchen");
 
@@ -82,10 +90,12 @@ final class ArchitectureTest {
             .that()
             .resideInAnyPackage(
                     "spoonfall.cook",
+                    "spoonfall.afternoon",
                     "spoonfall.alarm",
                     "spoonfall.physics",
                     "spoonfall.estimate",
                     "spoonfall.words",
+                    "spoonfall.settest",
                     "spoonfall.calibration")
             .should()
             .dependOnClassesThat()

@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.KitchenPlan;
@@ -47,18 +48,19 @@ final class DemoCommand implements Callable<Integer> {
                 Output.of(spec));
     }
 
-    /** The Hollin Bank kitchen with a recorded cook. */
+    /** The Hollin Bank kitchen with a recorded cook, which begins with its sugar in the pan. */
     static KitchenPlan plan(Trace trace, double speed) {
         double elevationM = trace.info().elevationM().orElse(0);
         double riseC = trace.info().riseC().orElse(GelPoint.DEFAULT_RISE_C);
         Optional<Instant> startedAt = trace.info().startedAt();
         return new KitchenPlan(
-                "Hollin Bank",
-                "Seville orange and ginger, batch 14",
-                new CookSettings(WaterBoil.atElevation(elevationM), riseC),
-                KitchenPlan.Source.DEMO,
-                speed,
-                startedAt,
-                true);
+                        "Hollin Bank",
+                        "Seville orange and ginger, batch 14",
+                        new CookSettings(WaterBoil.atElevation(elevationM), riseC),
+                        KitchenPlan.Source.DEMO,
+                        speed,
+                        startedAt,
+                        true)
+                .with(UsualAfternoon.notes().without("soften"));
     }
 }

@@ -11,9 +11,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.kitchen.KitchenFile;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
+import spoonfall.kitchen.NotesFile;
 import spoonfall.kitchen.PanEntry;
 import spoonfall.kitchen.Thermometry;
 import spoonfall.log.CalibrationBook;
@@ -52,6 +54,12 @@ final class ServeCommand implements Callable<Integer> {
 
     @Option(names = "--batch", paramLabel = "BATCH", description = "What is being made.")
     private @Nullable String batch;
+
+    @Option(
+            names = "--notes",
+            paramLabel = "NOTES",
+            description = "Batch notes (TOML): how this batch differs from a usual afternoon.")
+    private @Nullable Path notes;
 
     @Option(
             names = "--speed",
@@ -93,6 +101,7 @@ final class ServeCommand implements Callable<Integer> {
                         batch != null ? batch : pan.batch().orElse(""),
                         cook.settings(kitchen, pan.riseC()),
                         Quantities.factor(speed))
-                .inPan(pan.name());
+                .inPan(pan.name())
+                .with(notes == null ? UsualAfternoon.notes() : NotesFile.read(notes));
     }
 }

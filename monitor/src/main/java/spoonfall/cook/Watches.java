@@ -49,7 +49,7 @@ final class Watches {
 
     private static final double DEADBAND_C = 0.4;
 
-    private final CookSettings settings;
+    private CookSettings settings;
     private double offSinceT = Double.NaN;
     private boolean thin;
     private boolean set;
@@ -60,6 +60,16 @@ final class Watches {
 
     Watches(CookSettings settings) {
         this.settings = settings;
+    }
+
+    /** The gel point is another one from now on. */
+    void aim(CookSettings aim) {
+        settings = aim;
+    }
+
+    /** Somebody tested it and says that it is not set: standing off the heat near the gel point does not mean so. */
+    void notSet() {
+        set = false;
     }
 
     /** The readings begin anew, as when the probe is back in the pan. */

@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import spoonfall.cook.CookAlarm;
+import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
+import spoonfall.cook.SetTestsNow;
 import spoonfall.probe.Quality;
 import spoonfall.words.Outlook;
 
@@ -22,6 +24,7 @@ import spoonfall.words.Outlook;
  * @param basis what the cook is measured against, and how sure that is
  * @param others what the other probes in the pan say
  * @param check how the check of a thermometer stands; empty if none is running
+ * @param tests how the set tests stand; empty before the first reading
  */
 public record PanView(
         Optional<Instant> startedAt,
@@ -32,7 +35,13 @@ public record PanView(
         OptionalLong heardNanos,
         Basis basis,
         List<Other> others,
-        Optional<CheckView> check) {
+        Optional<CheckView> check,
+        Optional<SetTestsNow> tests) {
+
+    /** What the pan is measured against by now: the kitchen's settings, re-aimed by what set tests taught. */
+    public CookSettings aim() {
+        return tests.map(SetTestsNow::aim).orElse(basis.settings());
+    }
 
     /**
      * What another probe in the pan says.

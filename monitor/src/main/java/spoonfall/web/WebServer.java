@@ -178,6 +178,8 @@ public final class WebServer implements AutoCloseable {
                 base + "/cook",
                 ctx -> json(ctx, 201, snapshots.of(answer(asked.apply(ctx).newCook()))));
         new TrustRoutes(kitchens, asked, snapshots).add(routes, base);
+        new TestRoutes(asked, snapshots).add(routes, base);
+        new AfternoonRoutes(asked).add(routes, base);
     }
 
     /** A page follows the pan that it names, or the first. */
