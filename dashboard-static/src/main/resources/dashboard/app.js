@@ -3,10 +3,13 @@
 import { mountAfternoon } from './afternoon.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
+import { mountHands } from './hands.js';
+import { remember, remembered } from './kept.js';
 import { listen } from './live.js';
+import { oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
-import { mountSound } from './sound.js';
+import { keepShell } from './shell.js';
 import { mountThermometer } from './thermometer.js';
 import { inATest } from './test-words.js';
 import { mountTests } from './tests.js';
@@ -33,10 +36,11 @@ const updateSentence = mountSentence(part('sentence'), part('sentence-state'), p
 const updateHeat = mountHeat(part('temperature'), part('rise'));
 const updateHeader = mountHeader({ kitchen: part('kitchen'), batch: part('batch'), probe: part('probe'), basis: part('basis') });
 const updateComingUp = mountComingUp(part('coming-up'), part('nothing-yet'));
-const updateCall = mountCall(part('call'), acknowledge, putAside);
+const once = oncePerTap();
+const updateCall = mountCall(part('call'), once(acknowledge), once(putAside));
 const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forgetMissed: () => change(forgetMissed(state)) });
 const updateClimb = mountClimb(part('climb'), part('below'));
-const updateSound = mountSound(part('sound'));
+const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, acknowledge);
 const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updatePans = mountPans(part('pans'));
@@ -46,6 +50,7 @@ const updateOtherProbes = mountLines(part('other-probes'));
 function change(next) {
   if (next !== state) {
     state = next;
+    updateHands(state, allCalls(), unit);
     redraw();
   }
 }
@@ -84,7 +89,6 @@ function draw() {
   }
   put(part('trust'), state.heard ? trust(state.probe, unit, Date.now()) : '');
   updateOtherProbes((state.connection === 'live' && state.status?.others ? state.status.others : []).map((other) => otherWords(other, unit)));
-  updateSound(calling);
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
   part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || inATest(state.status) || state.connection !== 'live';
 }
@@ -190,20 +194,6 @@ part('unit').addEventListener('click', () => {
   redraw();
 });
 part('new-cook').addEventListener('click', () => post(pathFor('api/cook', state)));
-addEventListener('keydown', (event) => {
-  const elsewhere = document.activeElement?.matches('a, button, input, select, summary');
-  if ((event.key !== ' ' && event.key !== 'Enter') || elsewhere || event.repeat) {
-    return;
-  }
-  const call = allCalls()[0];
-  if (call) {
-    event.preventDefault();
-    acknowledge(call.id);
-  } else if (viewNow() === 'afternoon' && !part('afternoon-act').hidden) {
-    event.preventDefault();
-    part('afternoon-act').click();
-  }
-});
 
 const follow = listen(
   panOf(location.hash) ?? remembered('pan', tab) ?? '',
@@ -214,19 +204,4 @@ const follow = listen(
     change(unknownPan(state, pan));
   },
 );
-
-function remembered(name, store = () => localStorage) {
-  try {
-    return store().getItem(`spoonfall.${name}`);
-  } catch {
-    return null;
-  }
-}
-
-function remember(name, value, store = () => localStorage) {
-  try {
-    store().setItem(`spoonfall.${name}`, value);
-  } catch {
-    // a private window keeps nothing; the choice lasts as long as the page
-  }
-}
+keepShell();

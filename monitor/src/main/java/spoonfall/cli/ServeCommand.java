@@ -74,6 +74,9 @@ final class ServeCommand implements Callable<Integer> {
     @Mixin
     private PortOption port = new PortOption();
 
+    @Mixin
+    private AnnounceOptions announce = new AnnounceOptions();
+
     @Override
     public Integer call() {
         KitchenFile kitchen = file == null ? KitchenFile.empty() : KitchenFile.read(file);
@@ -88,7 +91,8 @@ final class ServeCommand implements Callable<Integer> {
         Thermometry thermometry = Thermometry.of(pans.probes(), book, cook.declared(kitchen));
         Kitchens kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry);
         OptionalInt filePort = kitchen.port();
-        return Service.runUntilStopped(kitchens, port.port(filePort), "watches " + pans.places(), Output.of(spec));
+        return Service.runUntilStopped(
+                kitchens, port.port(filePort), announce.announcer(), "watches " + pans.places(), Output.of(spec));
     }
 
     private KitchenPlan plan(KitchenFile kitchen, PanEntry pan) {

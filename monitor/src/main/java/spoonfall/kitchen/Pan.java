@@ -21,7 +21,6 @@ import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
-import spoonfall.cook.SetTestsNow;
 import spoonfall.cook.Stage;
 import spoonfall.cook.TestWord;
 import spoonfall.log.CookRecord;

@@ -78,6 +78,7 @@ final class TestRoutes {
         } catch (IllegalArgumentException e) {
             throw new Refusal(String.valueOf(e.getMessage()), e);
         }
-        WebServer.json(ctx, 200, snapshots.of(WebServer.answer(pan.apply(ctx).tests().say(said))));
+        WebServer.json(
+                ctx, 200, snapshots.of(WebServer.answer(pan.apply(ctx).tests().say(said))));
     }
 }
