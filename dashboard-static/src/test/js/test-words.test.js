@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { CHOICES, digits, seenWords, testView } from '../../main/resources/dashboard/test-words.js';
+import { CHOICES, digits, inATest, seenWords, testView } from '../../main/resources/dashboard/test-words.js';
 import { aimOf, testMarks, topC } from '../../main/resources/dashboard/climb-data.js';
 
 function tests(more = {}) {
@@ -53,6 +53,15 @@ test('what was found set can be taken back later too, by a quieter button', () =
 test('on the way to the next test the last one and the next stand there', () => {
   const view = testView(state({ t: 1700, stage: 'rolling-boil', tests: tests({ nextC: 100.8, nextRiseC: 4.9, list: [tested()] }) }), 'C');
   assert.deepEqual([view.mode, view.title, view.note], ['between', 'Two drops join, at 99.9 °C (25 min).', 'The next test is at 100.8 °C, 4.9° above boiling water.']);
+});
+
+test('a pan that stands off the heat for a test is not done', () => {
+  assert.equal(inATest(undefined), false);
+  assert.equal(inATest({ t: 1600, tests: tests() }), false);
+  assert.equal(inATest({ t: 9000, tests: tests({ list: [tested({ seenT: null })] }) }), true);
+  assert.equal(inATest({ t: 1800, tests: tests({ list: [tested()] }) }), true);
+  assert.equal(inATest({ t: 1900, tests: tests({ list: [tested()] }) }), false);
+  assert.equal(inATest({ t: 1601, tests: tests({ list: [tested({ set: true })] }) }), false);
 });
 
 test('a test without a reading is told without one', () => {

@@ -1,12 +1,17 @@
 // Wires the page: one state, one redraw a frame.
 
+import { mountAfternoon } from './afternoon.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
+import { mountHands } from './hands.js';
+import { remember, remembered } from './kept.js';
 import { listen } from './live.js';
+import { oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
-import { mountSound } from './sound.js';
+import { keepShell } from './shell.js';
 import { mountThermometer } from './thermometer.js';
+import { inATest } from './test-words.js';
 import { mountTests } from './tests.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
 import { aside, connection, empty, forgetMissed, isLive, receive, reminders, standing, unknownPan } from './store.js';
@@ -16,10 +21,14 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 /** "Not now" puts a call aside for so long. */
 const MINUTES_ASIDE = 5;
 
+/** The quiet pages, with the heading of each that is focused when it opens. */
+const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state' };
+
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
+let lastQuiet = location.hash === '#afternoon' ? 'afternoon' : 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -27,10 +36,12 @@ const updateSentence = mountSentence(part('sentence'), part('sentence-state'), p
 const updateHeat = mountHeat(part('temperature'), part('rise'));
 const updateHeader = mountHeader({ kitchen: part('kitchen'), batch: part('batch'), probe: part('probe'), basis: part('basis') });
 const updateComingUp = mountComingUp(part('coming-up'), part('nothing-yet'));
-const updateCall = mountCall(part('call'), acknowledge, putAside);
+const once = oncePerTap();
+const updateCall = mountCall(part('call'), once(acknowledge), once(putAside));
 const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forgetMissed: () => change(forgetMissed(state)) });
 const updateClimb = mountClimb(part('climb'), part('below'));
-const updateSound = mountSound(part('sound'));
+const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, acknowledge);
+const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updatePans = mountPans(part('pans'));
 const updateTests = mountTests(part('tests'), ask);
@@ -39,6 +50,7 @@ const updateOtherProbes = mountLines(part('other-probes'));
 function change(next) {
   if (next !== state) {
     state = next;
+    updateHands(state, allCalls(), unit);
     redraw();
   }
 }
@@ -64,33 +76,42 @@ function draw() {
   updateComingUp(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
-  const checking = location.hash === '#thermometer';
-  showView(checking);
-  updateTests(state, unit, checking);
-  if (checking) {
-    part('sentence').hidden = true;
+  const view = viewNow();
+  showView(view);
+  updateTests(state, unit, view !== 'pan');
+  if (view === 'thermometer') {
     updateThermometer(state, unit);
     put(part('base-now'), state.heard ? basisWords(state.basis, unit) : '');
+  } else if (view === 'afternoon') {
+    updateAfternoon(state);
   } else {
     updateClimb(state, unit);
   }
   put(part('trust'), state.heard ? trust(state.probe, unit, Date.now()) : '');
   updateOtherProbes((state.connection === 'live' && state.status?.others ? state.status.others : []).map((other) => otherWords(other, unit)));
-  updateSound(calling);
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
-  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || Boolean(state.status.tests?.open) || state.connection !== 'live';
+  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || inATest(state.status) || state.connection !== 'live';
 }
 
 function allCalls() {
   return state.connection === 'live' ? callsOfAll(state, unit) : [];
 }
 
-/** The pan or the thermometer; a call stays on top of both. */
-function showView(checking) {
+function viewNow() {
+  const named = location.hash.slice(1);
+  return named in HEADINGS ? named : 'pan';
+}
+
+/** The pan or a quiet page; a call stays on top of each. */
+function showView(view) {
   for (const section of document.querySelectorAll('.heat, .picture, .next')) {
-    section.hidden = checking;
+    section.hidden = view !== 'pan';
   }
-  part('thermometer').hidden = !checking;
+  if (view !== 'pan') {
+    part('sentence').hidden = true;
+  }
+  part('thermometer').hidden = view !== 'thermometer';
+  part('afternoon').hidden = view !== 'afternoon';
 }
 
 function mountLines(element) {
@@ -162,7 +183,9 @@ addEventListener('hashchange', () => {
     return; // the focus stays in the row of pans
   }
   draw();
-  (location.hash === '#thermometer' ? part('check-state') : part('to-thermometer')).focus();
+  const view = viewNow();
+  part(HEADINGS[view] ?? `to-${lastQuiet}`).focus();
+  lastQuiet = view === 'pan' ? lastQuiet : view;
   scrollTo(0, 0);
 });
 part('unit').addEventListener('click', () => {
@@ -171,14 +194,6 @@ part('unit').addEventListener('click', () => {
   redraw();
 });
 part('new-cook').addEventListener('click', () => post(pathFor('api/cook', state)));
-addEventListener('keydown', (event) => {
-  const elsewhere = document.activeElement !== document.body;
-  const call = allCalls()[0];
-  if ((event.key === ' ' || event.key === 'Enter') && call && !elsewhere) {
-    event.preventDefault();
-    acknowledge(call.id);
-  }
-});
 
 const follow = listen(
   panOf(location.hash) ?? remembered('pan', tab) ?? '',
@@ -189,19 +204,4 @@ const follow = listen(
     change(unknownPan(state, pan));
   },
 );
-
-function remembered(name, store = () => localStorage) {
-  try {
-    return store().getItem(`spoonfall.${name}`);
-  } catch {
-    return null;
-  }
-}
-
-function remember(name, value, store = () => localStorage) {
-  try {
-    store().setItem(`spoonfall.${name}`, value);
-  } catch {
-    // a private window keeps nothing; the choice lasts as long as the page
-  }
-}
+keepShell();

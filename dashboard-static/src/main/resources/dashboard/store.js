@@ -25,6 +25,8 @@ export function receive(state, message) {
     case 'reminder':
     case 'came-back':
       return { ...state, seq: message.seq, reminders: withReminder(state.reminders, message) };
+    case 'afternoon':
+      return { ...state, seq: message.seq, afternoon: message.afternoon };
     case 'pans':
       return { ...state, pans: message.pans, canner: message.canner };
     case 'stage':
@@ -98,6 +100,7 @@ function begin(state, snapshot) {
     basis: snapshot.basis,
     syrup: snapshot.syrup,
     status: snapshot.status,
+    afternoon: snapshot.afternoon,
     alarms: snapshot.alarms,
     reminders: snapshot.events.filter(({ type }) => type === 'reminder' || type === 'came-back').reduce(withReminder, []),
     climb: snapshot.climb.map(([t, temperatureC]) => ({ t, riseC: above(temperatureC, snapshot.basis) })),

@@ -5,6 +5,9 @@ import { clock, difference, temperature } from './words.js';
 /** So many seconds of ours an answer can be taken back by one big tap. */
 export const UNDO_S = 30;
 
+/** So many seconds of the cook a pan may take to come back to the boil. */
+const BACK_S = 240;
+
 const WORTH_TESTING = ['test-window', 'at-gel-point', 'past-gel-point'];
 
 /** What can be seen, in the order of the buttons. */
@@ -51,6 +54,12 @@ export function testView(state, unit) {
     return { mode: 'offer', title, note: seen ? seenWords(seen, unit, at) : note, undo };
   }
   return seen ? { mode: 'between', title: seenWords(seen, unit, at), note, undo } : { mode: 'hidden' };
+}
+
+/** Whether a pan off the heat stands there for a test, or is on its way back from one: no moment to begin a new cook. */
+export function inATest(status) {
+  const last = status?.tests?.list.at(-1);
+  return Boolean(last) && !last.set && (last.seenT === null || status.t - last.seenT < BACK_S);
 }
 
 function openTitle(leftS) {

@@ -18,10 +18,14 @@ final class ArchitectureTest {
             .definedBy("spoonfall.cli")
             .layer("web")
             .definedBy("spoonfall.web")
+            .layer("announce")
+            .definedBy("spoonfall.announce")
             .layer("kitchen")
             .definedBy("spoonfall.kitchen")
             .layer("words")
             .definedBy("spoonfall.words")
+            .layer("afternoon")
+            .definedBy("spoonfall.afternoon")
             .layer("log")
             .definedBy("spoonfall.log..")
             .layer("cook")
@@ -50,16 +54,20 @@ final class ArchitectureTest {
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("web")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("announce")
+            .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("kitchen")
-            .mayOnlyBeAccessedByLayers("cli", "web")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce")
             .whereLayer("words")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen")
+            .whereLayer("afternoon")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words")
             .whereLayer("log")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "score")
             .whereLayer("cook")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "afternoon", "log", "score")
             .whereLayer("alarm")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "cook", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "log", "cook", "score")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook")
             .whereLayer("physics")
@@ -82,6 +90,7 @@ final class ArchitectureTest {
             .that()
             .resideInAnyPackage(
                     "spoonfall.cook",
+                    "spoonfall.afternoon",
                     "spoonfall.alarm",
                     "spoonfall.physics",
                     "spoonfall.estimate",

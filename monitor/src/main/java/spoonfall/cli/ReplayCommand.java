@@ -105,6 +105,7 @@ final class ReplayCommand implements Callable<Integer> {
                 Service.onePan(plan, clock -> List.of(new TraceProbe("pan", file.toString(), trace, clock))),
                 Optional.empty(),
                 port.port(OptionalInt.empty()),
+                Optional.empty(),
                 "replays " + file,
                 out);
     }

@@ -11,9 +11,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.kitchen.KitchenFile;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
+import spoonfall.kitchen.NotesFile;
 import spoonfall.kitchen.PanEntry;
 import spoonfall.kitchen.Thermometry;
 import spoonfall.log.CalibrationBook;
@@ -55,6 +57,12 @@ final class ServeCommand implements Callable<Integer> {
     private @Nullable String batch;
 
     @Option(
+            names = "--notes",
+            paramLabel = "NOTES",
+            description = "Batch notes (TOML): how this batch differs from a usual afternoon.")
+    private @Nullable Path notes;
+
+    @Option(
             names = "--speed",
             hidden = true,
             description =
@@ -69,6 +77,9 @@ final class ServeCommand implements Callable<Integer> {
 
     @Mixin
     private PortOption port = new PortOption();
+
+    @Mixin
+    private AnnounceOptions announce = new AnnounceOptions();
 
     @Override
     public Integer call() {
@@ -92,7 +103,12 @@ final class ServeCommand implements Callable<Integer> {
             throw e;
         }
         return Service.runUntilStopped(
-                kitchens, Optional.of(recorder), pagePort, "watches " + pans.places(), Output.of(spec));
+                kitchens,
+                Optional.of(recorder),
+                pagePort,
+                announce.announcer(),
+                "watches " + pans.places(),
+                Output.of(spec));
     }
 
     private KitchenPlan plan(KitchenFile kitchen, PanEntry pan) {
@@ -101,6 +117,7 @@ final class ServeCommand implements Callable<Integer> {
                         batch != null ? batch : pan.batch().orElse(""),
                         cook.settings(kitchen, pan.riseC()),
                         Quantities.factor(speed))
-                .inPan(pan.name());
+                .inPan(pan.name())
+                .with(notes == null ? UsualAfternoon.notes() : NotesFile.read(notes));
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
+import spoonfall.announce.Announcer;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
@@ -55,15 +56,27 @@ final class Service implements AutoCloseable {
         return Kitchens.one(new Kitchen(plan, probes, System::nanoTime));
     }
 
-    /** Starts the pans, says where its page is, and goes on until the process is told to stop. */
-    static int runUntilStopped(Kitchens kitchens, Optional<Recorder> recorder, int port, String what, PrintWriter out) {
+    /**
+     * Starts the pans, says where its page is, and goes on until the process is told to stop.
+     *
+     * @param announcer says aloud what matters, if anybody is to
+     */
+    static int runUntilStopped(
+            Kitchens kitchens,
+            Optional<Recorder> recorder,
+            int port,
+            Optional<Announcer> announcer,
+            String what,
+            PrintWriter out) {
         Service service = start(kitchens, recorder, port);
+        announcer.ifPresent(speaks -> speaks.announce(kitchens));
         service.calibrationsDue().forEach(out::println);
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime()
                 .addShutdownHook(new Thread(
                         () -> {
                             service.close();
+                            announcer.ifPresent(Announcer::close);
                             stopped.countDown();
                         },
                         "stop"));

@@ -64,7 +64,6 @@ final class Watches {
 
     /** The gel point is another one from now on. */
     void aim(CookSettings aim) {
-        set = false; // whoever says where it is to go on to has not taken it off for good
         settings = aim;
     }
 

@@ -3,6 +3,7 @@ package spoonfall.kitchen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
@@ -48,6 +49,7 @@ public final class Kitchen implements AutoCloseable {
     private final Pan pan;
     private final CheckDesk checks;
     private final TestDesk tests;
+    private final AfternoonDesk afternoon;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
     private List<Probe> probes;
@@ -106,7 +108,8 @@ public final class Kitchen implements AutoCloseable {
         probes = opener.apply(cookClock);
         counts = new KitchenCounts(probes.stream().map(Probe::name).toList());
         thermometers = new Thermometers(plan, probes, thermometry);
-        pan = new Pan(plan, thermometers, counts, journal);
+        pan = new Pan(plan, thermometers, counts, journal, startNanos);
+        afternoon = new AfternoonDesk(this, pan, this::tickNanos);
         checks = new CheckDesk(this, thermometers, pan);
         tests = new TestDesk(this, pan);
         thread = new Thread(this::run, "kitchen " + plan.pan());
@@ -198,9 +201,14 @@ public final class Kitchen implements AutoCloseable {
     /** Begins a new cook, which starts with the next reading. */
     public CompletableFuture<KitchenState> newCook() {
         return ask(() -> {
-            beginCook();
+            beginCook(OptionalLong.of(tickNanos()));
             return pan.state();
         });
+    }
+
+    /** Where somebody says how far the afternoon is. */
+    public AfternoonDesk afternoon() {
+        return afternoon;
     }
 
     /** Where its thermometers are checked, and where somebody says how high it lies. */
@@ -229,9 +237,9 @@ public final class Kitchen implements AutoCloseable {
         return told();
     }
 
-    /** A new cook. */
+    /** A new cook of the same afternoon. */
     KitchenState afresh() {
-        beginCook();
+        beginCook(OptionalLong.empty());
         return pan.state();
     }
 
@@ -303,12 +311,12 @@ public final class Kitchen implements AutoCloseable {
         try {
             pan.resume(left, tickNanos());
             if (pan.over(left)) {
-                beginCook();
+                beginCook(OptionalLong.of(tickNanos()));
             }
         } catch (RuntimeException e) {
             LOG.error("the cook that was left cannot be gone on with; a new one begins", e);
             pan.leave();
-            beginCook();
+            beginCook(OptionalLong.of(tickNanos()));
         }
     }
 
@@ -316,7 +324,7 @@ public final class Kitchen implements AutoCloseable {
         if (System.nanoTime() - repeatAtNanos >= 0 && repeatAtNanos != Long.MAX_VALUE) {
             repeatAtNanos = Long.MAX_VALUE;
             probes.forEach(Probe::close);
-            beginCook();
+            beginCook(OptionalLong.of(tickNanos()));
             probes = opener.apply(cookClock);
             startProbes();
         }
@@ -330,13 +338,14 @@ public final class Kitchen implements AutoCloseable {
         return cookClock.getAsLong() - (long) (TimeUnit.MILLISECONDS.toNanos(behindMillis) * plan.speed());
     }
 
-    private void beginCook() {
-        pan.beginCook();
+    private void beginCook(OptionalLong newAfternoonNanos) {
+        pan.beginCook(newAfternoonNanos);
         KitchenState state = pan.state();
         tell(listener -> listener.begin(state));
     }
 
-    private void publish() {
+    /** Tells what is new. */
+    void publish() {
         List<KitchenChange> changes = pan.takeChanges();
         changes.forEach(change -> tell(listener -> listener.changed(change)));
         pan.takeView().ifPresent(view -> tell(listener -> listener.pan(view)));

@@ -13,6 +13,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import spoonfall.afternoon.Reminder;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.alarm.AlarmState;
 import spoonfall.cook.AlarmName;
@@ -49,6 +50,7 @@ final class Pan {
     private final Thermometers thermometers;
     private final PanLog log;
     private final Set<AlarmName> acknowledged = EnumSet.noneOf(AlarmName.class);
+    private final AfternoonBook afternoon;
     private long seq;
     private int cookNumber = 1;
     private Optional<Unrecorded> trouble = Optional.empty();
@@ -59,11 +61,12 @@ final class Pan {
     private Outlook outlook;
     private double outlookT = Double.NEGATIVE_INFINITY;
 
-    Pan(KitchenPlan plan, Thermometers thermometers, KitchenCounts counts, CookJournal journal) {
+    Pan(KitchenPlan plan, Thermometers thermometers, KitchenCounts counts, CookJournal journal, long originNanos) {
         this.plan = plan;
         log = new PanLog(plan, thermometers, journal);
         this.counts = counts;
         this.thermometers = thermometers;
+        afternoon = new AfternoonBook(plan, originNanos);
         outlook = ProbeWords.waiting(thermometers.state(thermometers.first()));
     }
 
@@ -91,6 +94,55 @@ final class Pan {
         List<CookEvent> events = current.accept(reading);
         log.heard(current, thermometer, raw); // before what came of it, which must never be in the record alone
         handle(events);
+        followAfternoon(reading.atNanos());
+    }
+
+    /** Somebody says how far the afternoon is. */
+    void say(AfternoonWord word, long atNanos) {
+        word.say(afternoon.afternoon(), afternoon.now(atNanos));
+        if (cook != null) {
+            log.said(cook, Words.AFTERNOON, word.detail());
+        }
+    }
+
+    /** Takes back the newest word on the afternoon, if it is still the one of that number. */
+    void undo(long mark, long atNanos) {
+        boolean newest = afternoon
+                .view()
+                .timeline()
+                .undo()
+                .filter(undo -> undo.mark() == mark)
+                .isPresent();
+        afternoon.undo(mark, atNanos);
+        if (newest && cook != null) {
+            log.said(cook, Words.AFTERNOON, AfternoonWord.undo().detail());
+        }
+    }
+
+    /** The afternoon of this pan. */
+    AfternoonBook afternoon() {
+        return afternoon;
+    }
+
+    private void followAfternoon(long atNanos) {
+        for (Reminder reminder : afternoon.follow(atNanos, status())) {
+            double laterS = cook == null ? 0 : afternoon.secondsAt(cook.originNanos());
+            double t = cook == null ? 0 : cook.monitor().timeS();
+            add(new KitchenChange.Reminded(++seq, t, reminder.name(), reminder.marked(laterS)));
+        }
+        tellAfternoon();
+    }
+
+    private Optional<CookStatus> status() {
+        return Optional.ofNullable(cook).map(begun -> begun.monitor().status());
+    }
+
+    /** Tells how the afternoon stands, if that is news. Such changes are many, and only the newest counts: none is kept. */
+    void tellAfternoon() {
+        afternoon.news().ifPresent(view -> {
+            fresh.add(new KitchenChange.Afternoon(++seq, view));
+            news = true;
+        });
     }
 
     void tick(long atNanos) {
@@ -105,6 +157,7 @@ final class Pan {
                 }
             }
         }
+        followAfternoon(atNanos);
         news |= secondPassed();
     }
 
@@ -246,6 +299,7 @@ final class Pan {
         Cook begun = resumption.cook();
         cook = begun;
         log.resumed(left, begun, resumption.corrections());
+        afternoon.goOn(begun.originNanos(), begun.startedAt());
         left.inputs().forEach(input -> takeAgain(resumption, input));
         Cook current = cook;
         long leftNanos = current.nanosAt(left.aliveMillis());
@@ -289,6 +343,7 @@ final class Pan {
         if (input instanceof CookInput.Heard heard) {
             if (heard.probe().equals(thermometers.first().name())) {
                 handle(current.accept(resumption.reading(heard, atNanos)));
+                followAfternoon(atNanos);
             } else {
                 handle(current.monitor().advanceTo(atNanos));
                 current.monitor().compare(resumption.reading(heard, current.nanosAt(heard.atMillis())));
@@ -307,6 +362,7 @@ final class Pan {
             case Words.BASIS -> rebase(resumption.basis(CookJson.basis(detail)), atNanos);
             case Words.CORRECTION -> resumption.correct(CookJson.text(detail, "probe"), CookJson.correction(detail));
             case Words.SET_TEST -> say(Words.testWord(detail), atNanos);
+            case Words.AFTERNOON -> say(AfternoonWord.of(detail), atNanos);
             case Words.CAME_BACK -> handle(current.monitor().comeBack(atNanos));
             case Words.RECORDING -> {
                 trouble = Resumption.unrecorded(detail);
@@ -316,7 +372,8 @@ final class Pan {
         }
     }
 
-    void beginCook() {
+    /** A new cook, and with it a new afternoon that begins at an instant, or the same one. */
+    void beginCook(OptionalLong newAfternoonNanos) {
         if (cook != null) {
             log.ended(cook);
         }
@@ -325,6 +382,8 @@ final class Pan {
         kept.clear();
         fresh.clear();
         acknowledged.clear();
+        newAfternoonNanos.ifPresentOrElse(
+                afternoon::begin, () -> afternoon.afternoon().forgetThePan());
         heardNanos = OptionalLong.empty();
         outlookT = Double.NEGATIVE_INFINITY;
         news = true;
@@ -365,7 +424,8 @@ final class Pan {
                 thermometers.states(),
                 view(),
                 List.copyOf(kept),
-                cook == null ? List.of() : cook.climb().points());
+                cook == null ? List.of() : cook.climb().points(),
+                afternoon.view());
     }
 
     CookRecord record() {
@@ -390,16 +450,17 @@ final class Pan {
             Outlook waiting = thermometers.firstInIce() ? ProbeWords.inIce() : ProbeWords.waiting(probe);
             return view(Optional.empty(), waiting, List.of(), List.of());
         }
-        CookStatus now = cook.monitor().status();
+        CookStatus live = cook.monitor().status();
         boolean gone = probe.state() == ProbeState.State.LOST || probe.state() == ProbeState.State.ENDED;
-        CookStatus status = gone ? now.stale() : now;
+        CookStatus status = gone ? live.stale() : live;
         List<CookAlarm> alarms = cook.monitor().alarms();
         if (Math.floor(status.t()) > outlookT || !fresh.isEmpty() || gone) {
             outlookT = Math.floor(status.t());
             Outlook told = cook.story().tell(status, alarms);
             outlook = TestSayings.over(told, cook.monitor().tests(), status, alarms);
         }
-        Outlook shown = gone ? ProbeWords.gone(probe, outlook) : outlook;
+        Outlook now = outlook.with(afternoon.comingUp(cook.originNanos()));
+        Outlook shown = gone ? ProbeWords.gone(probe, now) : now;
         return view(Optional.of(status), shown, alarms, others(cook.monitor()));
     }
 

@@ -29,6 +29,9 @@ final class Words {
     /** Somebody said something about a set test. */
     static final String SET_TEST = "set-test";
 
+    /** Somebody said how far the afternoon is. */
+    static final String AFTERNOON = "afternoon";
+
     private Words() {}
 
     /** All that is needed to say it again. */

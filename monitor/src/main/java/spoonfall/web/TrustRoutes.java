@@ -109,7 +109,8 @@ final class TrustRoutes {
                 .orElseThrow(() -> new Refusal("\"" + name + "\" is needed, such as \"" + example + "\""));
     }
 
-    private static Optional<String> text(JsonNode asked, String name) {
+    /** A text that may have been sent; blank is none. */
+    static Optional<String> text(JsonNode asked, String name) {
         JsonNode node = asked.path(name);
         if (node.isMissingNode() || node.isNull()) {
             return Optional.empty();

@@ -141,6 +141,12 @@ public final class Views {
 
     /** A change, for the page. */
     static ObjectNode change(KitchenChange change) {
+        if (change instanceof KitchenChange.Afternoon afternoon) {
+            return AfternoonViews.change(afternoon);
+        }
+        if (change instanceof KitchenChange.Reminded reminded) {
+            return AfternoonViews.change(reminded);
+        }
         ObjectNode node = NODES.objectNode();
         if (change instanceof KitchenChange.Probe probe) {
             node.put("type", "probe").put("seq", change.seq()).put("t", rounded(probe.t()));

@@ -133,12 +133,14 @@ public final class WebServer implements AutoCloseable {
             files.directory = "/dashboard";
             files.location = Location.CLASSPATH;
             files.headers = Map.of("Cache-Control", "no-cache");
+            files.mimeTypes.add("application/manifest+json", "webmanifest");
         });
         config.staticFiles.enableWebjars();
         config.requestLogger.http((ctx, millis) -> Metrics.countRequest(registry, millis));
         config.routes.before(door::check);
         config.routes.wsBeforeUpgrade(door::check);
         AskedPan.BASES.forEach(base -> addPan(config.routes, base));
+        config.routes.get("/sw.js", new Shell()::worker);
         config.routes.get("/healthz", this::health);
         config.routes.get(
                 "/metrics",
@@ -177,6 +179,7 @@ public final class WebServer implements AutoCloseable {
                 ctx -> json(ctx, 201, snapshots.of(answer(asked.apply(ctx).newCook()))));
         new TrustRoutes(kitchens, asked, snapshots).add(routes, base);
         new TestRoutes(asked, snapshots).add(routes, base);
+        new AfternoonRoutes(asked).add(routes, base);
     }
 
     /** A page follows the pan that it names, or the first. */

@@ -167,6 +167,37 @@ final class ResumeTest {
     }
 
     @Test
+    void howFarTheAfternoonIs_isKnownAfterAKill() {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 3);
+        List<String> before;
+        try (Run first = run(trace)) {
+            first.play(trace, 0, trace.size() / 2);
+            AfternoonDesk desk = first.kitchen.afternoon();
+            String step =
+                    first.state().afternoon().timeline().steps().get(0).step().id();
+            desk.addStep(Optional.empty(), "Wipe the rims", 3, step).join();
+            desk.skip(Optional.empty(), step).join();
+            desk.undo(desk.skip(Optional.empty(), "wipe-the-rims")
+                            .join()
+                            .timeline()
+                            .undo()
+                            .orElseThrow()
+                            .mark())
+                    .join();
+            before = steps(first.state());
+        }
+        try (Run second = run(trace)) {
+            assertThat(steps(second.state())).isEqualTo(before).anyMatch(step -> step.contains("Wipe the rims"));
+        }
+    }
+
+    private static List<String> steps(KitchenState state) {
+        return state.afternoon().timeline().steps().stream()
+                .map(step -> step.step() + " " + step.state())
+                .toList();
+    }
+
+    @Test
     void aFewMinutesAway_areSaid_andAreNoSilenceOfTheProbe() {
         Trace trace = Cooks.trace(Scenario.CLEAN, 3);
         try (Run first = run(trace)) {

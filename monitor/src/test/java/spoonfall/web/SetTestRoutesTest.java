@@ -157,4 +157,15 @@ final class SetTestRoutesTest {
         assertThat(after.path("list").get(0).path("seen").asText()).isEqualTo("runs");
         assertThat(after.path("list").get(0).path("riseC").asDouble()).isGreaterThan(before + 0.3);
     }
+
+    @Test
+    void aPanIsNamedInThePath_orIsTheFirst() throws IOException, InterruptedException {
+        boil();
+        assertThat(tests("POST", "/api/pans/pan/test", "{\"id\": \"d\"}")
+                        .path("open")
+                        .asText())
+                .isEqualTo("d");
+        assertThat(call("POST", "/api/pans/nobody/test", "{\"id\": \"d\"}").statusCode())
+                .isEqualTo(404);
+    }
 }
