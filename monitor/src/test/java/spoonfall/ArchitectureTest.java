@@ -34,6 +34,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.physics")
             .layer("calibration")
             .definedBy("spoonfall.calibration")
+            .layer("canning")
+            .definedBy("spoonfall.canning")
             .layer("lab")
             .definedBy("spoonfall.lab..")
             .layer("science")
@@ -57,13 +59,15 @@ final class ArchitectureTest {
             .whereLayer("cook")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "score")
             .whereLayer("alarm")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook", "canning", "score")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook")
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science")
+            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science", "canning")
             .whereLayer("calibration")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "log")
+            .whereLayer("canning")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
             .whereLayer("lab")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("science")
@@ -71,7 +75,7 @@ final class ArchitectureTest {
             .whereLayer("score")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("units")
-            .mayOnlyBeAccessedByLayers("cli", "kitchen");
+            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning");
 
     @ArchTest
     static final ArchRule THE_COOK_IS_PURE = noClasses()
@@ -82,7 +86,8 @@ final class ArchitectureTest {
                     "spoonfall.physics",
                     "spoonfall.estimate",
                     "spoonfall.words",
-                    "spoonfall.calibration")
+                    "spoonfall.calibration",
+                    "spoonfall.canning")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(

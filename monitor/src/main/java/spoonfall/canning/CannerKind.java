@@ -1,0 +1,34 @@
+package spoonfall.canning;
+
+/** What the jars are processed in. */
+public enum CannerKind {
+    /** A deep pan in which the jars stand under water. */
+    BOILING_WATER("boiling-water", "boiling water", "boiling-water canner"),
+    /** A shallow pan under a dome, in which they stand in steam that is not under pressure. */
+    STEAM("steam", "steam", "atmospheric steam canner");
+
+    private final String wireName;
+    private final String medium;
+    private final String words;
+
+    CannerKind(String wireName, String medium, String words) {
+        this.wireName = wireName;
+        this.medium = medium;
+        this.words = words;
+    }
+
+    /** The name on the wire, such as {@code boiling-water}. */
+    public String wireName() {
+        return wireName;
+    }
+
+    /** What is around the jars. */
+    String medium() {
+        return medium;
+    }
+
+    /** How a sentence names it. */
+    String words() {
+        return words;
+    }
+}
