@@ -36,6 +36,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.calibration")
             .layer("canning")
             .definedBy("spoonfall.canning")
+            .layer("canner")
+            .definedBy("spoonfall.canner")
             .layer("lab")
             .definedBy("spoonfall.lab..")
             .layer("science")
@@ -59,15 +61,17 @@ final class ArchitectureTest {
             .whereLayer("cook")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "score")
             .whereLayer("alarm")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook", "canning", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook", "canner", "score")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook")
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science", "canning")
+            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science", "canner")
             .whereLayer("calibration")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "log")
             .whereLayer("canning")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "canner")
+            .whereLayer("canner")
+            .mayOnlyBeAccessedByLayers("web", "kitchen")
             .whereLayer("lab")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("science")
@@ -87,7 +91,8 @@ final class ArchitectureTest {
                     "spoonfall.estimate",
                     "spoonfall.words",
                     "spoonfall.calibration",
-                    "spoonfall.canning")
+                    "spoonfall.canning",
+                    "spoonfall.canner")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(

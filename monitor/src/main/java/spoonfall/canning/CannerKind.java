@@ -3,18 +3,16 @@ package spoonfall.canning;
 /** What the jars are processed in. */
 public enum CannerKind {
     /** A deep pan in which the jars stand under water. */
-    BOILING_WATER("boiling-water", "boiling water", "boiling-water canner"),
+    BOILING_WATER("boiling-water", "boiling water"),
     /** A shallow pan under a dome, in which they stand in steam that is not under pressure. */
-    STEAM("steam", "steam", "atmospheric steam canner");
+    STEAM("steam", "steam");
 
     private final String wireName;
     private final String medium;
-    private final String words;
 
-    CannerKind(String wireName, String medium, String words) {
+    CannerKind(String wireName, String medium) {
         this.wireName = wireName;
         this.medium = medium;
-        this.words = words;
     }
 
     /** The name on the wire, such as {@code boiling-water}. */
@@ -25,10 +23,5 @@ public enum CannerKind {
     /** What is around the jars. */
     String medium() {
         return medium;
-    }
-
-    /** How a sentence names it. */
-    String words() {
-        return words;
     }
 }

@@ -1,6 +1,6 @@
 /**
- * Filled jars: how long they are processed by the published tables, and the watch over the canner from the boil to
- * the sealed jars. Pure: no clock, no threads, no input or output. Depends on the alarm life cycle, physics and units.
+ * How long filled jars are processed, by the published tables, and what they do not cover. Pure: no clock, no threads,
+ * no input or output. Depends on units only.
  */
 @NullMarked
 package spoonfall.canning;
