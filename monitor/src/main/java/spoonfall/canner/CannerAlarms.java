@@ -70,7 +70,7 @@ final class CannerAlarms {
     }
 
     private String id(CannerAlarmName name) {
-        return name.wireName() + "-" + alarm(name).occurrence();
+        return "jars-" + name.wireName() + "-" + alarm(name).occurrence();
     }
 
     private Alarm alarm(CannerAlarmName name) {

@@ -67,6 +67,11 @@ public final class CannerDesk implements AutoCloseable {
         startNanos = nanoClock.getAsLong();
     }
 
+    /** Whether its thread is at work. */
+    public boolean healthy() {
+        return thread.isAlive();
+    }
+
     /** Starts its thread. */
     public void start() {
         thread.start();
@@ -81,7 +86,7 @@ public final class CannerDesk implements AutoCloseable {
         });
     }
 
-    /** Hears how the jars stand: at once, then with every change, and every second while jars are in the canner. */
+    /** Hears how the jars stand: at once, then with every change, and every second while there are jars. */
     public void listen(Consumer<News> listener) {
         submit(() -> {
             listeners.add(listener);
@@ -189,13 +194,17 @@ public final class CannerDesk implements AutoCloseable {
     }
 
     private void publish() {
+        if (!changed && System.nanoTime() - toldNanos < TELL_NANOS) {
+            return;
+        }
         News news = news();
-        boolean due = news.view().phase() != CannerPhase.EMPTY && System.nanoTime() - toldNanos >= TELL_NANOS;
-        if (changed || due) {
-            changed = false;
-            toldNanos = System.nanoTime();
+        boolean still =
+                news.view().phase() == CannerPhase.EMPTY && news.view().shelf().isEmpty();
+        if (changed || !still) {
             listeners.forEach(listener -> tell(listener, news));
         }
+        changed = false;
+        toldNanos = System.nanoTime();
     }
 
     private static void tell(Consumer<News> listener, News news) {

@@ -43,6 +43,7 @@ public final class Kitchen implements AutoCloseable {
     private final Thermometers thermometers;
     private final Pan pan;
     private final CheckDesk checks;
+    private final CannerDesk jars;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
     private List<Probe> probes;
@@ -84,12 +85,14 @@ public final class Kitchen implements AutoCloseable {
         thermometers = new Thermometers(plan, probes, thermometry);
         pan = new Pan(plan, thermometers, counts);
         checks = new CheckDesk(this, thermometers, pan);
+        jars = new CannerDesk(cookClock, thermometry.clock());
         thread = new Thread(this::run, "kitchen");
     }
 
     /** Starts watching. */
     public void start() {
         thread.start();
+        jars.start();
         startProbes();
     }
 
@@ -100,7 +103,7 @@ public final class Kitchen implements AutoCloseable {
 
     /** Whether its thread is at work. */
     public boolean healthy() {
-        return thread.isAlive() && !failed;
+        return thread.isAlive() && !failed && jars.healthy();
     }
 
     /** Adds a listener, which first hears where everything stands. */
@@ -178,6 +181,11 @@ public final class Kitchen implements AutoCloseable {
         return checks;
     }
 
+    /** Where filled jars are watched. */
+    public CannerDesk jars() {
+        return jars;
+    }
+
     /** Goes through the cook again, measured against what counts now. */
     KitchenState rebased() {
         pan.rebase(tickNanos());
@@ -202,6 +210,7 @@ public final class Kitchen implements AutoCloseable {
     @Override
     public void close() {
         running = false;
+        jars.close();
         probes.forEach(Probe::close);
         thread.interrupt();
         try {

@@ -71,6 +71,7 @@ public final class WebServer implements AutoCloseable {
         }
         kitchen.listen(metrics);
         kitchen.listen(hub);
+        kitchen.jars().listen(hub::jars);
     }
 
     /** The port it listens on. */
@@ -118,6 +119,7 @@ public final class WebServer implements AutoCloseable {
         new AlarmRoutes(kitchen).add(config.routes);
         config.routes.post("/api/cook", ctx -> json(ctx, 201, snapshots.of(answer(kitchen.newCook()))));
         new TrustRoutes(kitchen, snapshots).add(config.routes);
+        new JarRoutes(kitchen.jars()).add(config.routes);
         config.routes.get("/healthz", this::health);
         config.routes.get(
                 "/metrics",

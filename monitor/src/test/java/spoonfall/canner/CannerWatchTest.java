@@ -35,7 +35,7 @@ final class CannerWatchTest {
         assertThat(told.phase()).isEqualTo(CannerPhase.PROCESSING);
         told.passes(1);
         assertThat(told.phase()).isEqualTo(CannerPhase.HEAT_OFF);
-        assertThat(told.calls()).containsExactly("processed-1 raised");
+        assertThat(told.calls()).containsExactly("jars-processed-1 raised");
         told.passes(60).tap(CannerTap.HEAT_OFF);
         assertThat(told.remainingS()).isEqualTo(300); // NCHFP: five minutes without heat and lid
         told.passes(299);
@@ -73,7 +73,7 @@ final class CannerWatchTest {
         assertThat(told.remainingS()).isLessThan(200);
         told.says(BOIL_C - 3, 12);
         assertThat(told.phase()).isEqualTo(CannerPhase.BOIL_LOST);
-        assertThat(told.calls()).containsExactly("boil-lost-1 raised");
+        assertThat(told.calls()).containsExactly("jars-boil-lost-1 raised");
         assertThat(told.view().say().act()).isEqualTo("Bring it back: the whole 10 minutes start again.");
         told.says(BOIL_C - 3, 300);
         assertThat(told.phase()).isEqualTo(CannerPhase.BOIL_LOST);
@@ -138,7 +138,7 @@ final class CannerWatchTest {
         assertThat(told.view().offers().get(0)).isEqualTo(new CannerOffer(CannerTap.BOILS, "It still boils", true));
         told.passes(3600);
         assertThat(told.phase()).as("nobody vouched for the boil").isEqualTo(CannerPhase.UNSURE);
-        assertThat(told.calls()).containsExactly("processed-1 raised");
+        assertThat(told.calls()).containsExactly("jars-processed-1 raised");
         told.tap(CannerTap.BOIL_LOST);
         assertThat(told.phase()).isEqualTo(CannerPhase.BOIL_LOST);
         told.tap(CannerTap.BOILS);
@@ -278,7 +278,7 @@ final class CannerWatchTest {
         assertThat(told.phase()).isEqualTo(CannerPhase.BOIL_LOST);
         told.says(BOIL_C - 4, 900);
         assertThat(told.phase()).isEqualTo(CannerPhase.STEAM_SPENT);
-        assertThat(told.calls()).containsExactly("boil-lost-1 raised");
+        assertThat(told.calls()).containsExactly("jars-boil-lost-1 raised");
         assertThat(told.view().offers().get(0).tap()).isEqualTo(CannerTap.AGAIN);
     }
 
@@ -287,13 +287,13 @@ final class CannerWatchTest {
         ToldCanner told = ToldCanner.boilingWater().says(BOIL_C, 60).says(BOIL_C - 4, 20);
         List<CannerEvent> events = new ArrayList<>();
         assertThat(told.watch
-                        .acknowledge(told.t(), "boil-lost-1", events)
+                        .acknowledge(told.t(), "jars-boil-lost-1", events)
                         .orElseThrow()
                         .state()
                         .wireName())
                 .isEqualTo("acknowledged");
-        assertThat(told.watch.acknowledge(told.t(), "boil-lost-1", events)).isPresent();
-        assertThat(told.watch.acknowledge(told.t(), "boil-lost-2", events)).isEmpty();
+        assertThat(told.watch.acknowledge(told.t(), "jars-boil-lost-1", events)).isPresent();
+        assertThat(told.watch.acknowledge(told.t(), "jars-boil-lost-2", events)).isEmpty();
         assertThat(events).hasSize(1);
     }
 
