@@ -2,6 +2,8 @@
 
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
+import { mountJars } from './jars.js';
+import { jarAlarmPath, ofJars } from './jars-words.js';
 import { listen } from './live.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { mountSound } from './sound.js';
@@ -14,7 +16,11 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 /** "Not now" puts a call aside for so long. */
 const MINUTES_ASIDE = 5;
 
+/** The quiet pages, with the heading of each that is focused when it opens. */
+const HEADINGS = { thermometer: 'check-state', jars: 'jars-state' };
+
 let state = empty();
+let lastQuiet = location.hash === '#jars' ? 'jars' : 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -26,6 +32,7 @@ const updateCall = mountCall(part('call'), acknowledge, putAside);
 const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forgetMissed: () => change(forgetMissed(state)) });
 const updateClimb = mountClimb(part('climb'), part('below'));
 const updateSound = mountSound(part('sound'));
+const updateJars = mountJars(part('jars'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updateOtherProbes = mountLines(part('other-probes'));
 
@@ -56,12 +63,13 @@ function draw() {
   updateComingUp(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
-  const checking = location.hash === '#thermometer';
-  showView(checking);
-  if (checking) {
-    part('sentence').hidden = true;
+  const view = viewNow();
+  showView(view);
+  if (view === 'thermometer') {
     updateThermometer(state, unit);
     put(part('base-now'), state.heard ? basisWords(state.basis, unit) : '');
+  } else if (view === 'jars') {
+    updateJars(state, unit);
   } else {
     updateClimb(state, unit);
   }
@@ -72,12 +80,21 @@ function draw() {
   part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || state.connection !== 'live';
 }
 
-/** The pan or the thermometer; a call stays on top of both. */
-function showView(checking) {
+function viewNow() {
+  const named = location.hash.slice(1);
+  return named in HEADINGS ? named : 'pan';
+}
+
+/** The pan or a quiet page; a call stays on top of each. */
+function showView(view) {
   for (const section of document.querySelectorAll('.heat, .picture, .next')) {
-    section.hidden = checking;
+    section.hidden = view !== 'pan';
   }
-  part('thermometer').hidden = !checking;
+  if (view !== 'pan') {
+    part('sentence').hidden = true;
+  }
+  part('thermometer').hidden = view !== 'thermometer';
+  part('jars').hidden = view !== 'jars';
 }
 
 function mountLines(element) {
@@ -105,7 +122,7 @@ function lookOf(live, calling) {
 }
 
 async function acknowledge(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/acknowledge`);
+  await post(ofJars(id) ? jarAlarmPath(id) : `api/alarms/${encodeURIComponent(id)}/acknowledge`);
 }
 
 async function putAside(id) {
@@ -124,11 +141,15 @@ async function post(path, body) {
   }
 }
 
-/** Asks the service for something; returns what went wrong, in one line, or nothing. */
-async function ask(method, path, body) {
+/** Asks the service for something, and tells what was answered; returns what went wrong, in one line, or nothing. */
+async function ask(method, path, body, heard = () => {}) {
   try {
     const answer = await fetch(path, { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
-    return answer.ok ? '' : sentence((await answer.json()).error);
+    const said = await answer.json();
+    if (answer.ok) {
+      heard(said);
+    }
+    return answer.ok ? '' : sentence(said.error);
   } catch {
     change(connection(state, 'lost'));
     return 'No word from Spoonfall; try again.';
@@ -141,7 +162,9 @@ function sentence(words) {
 
 addEventListener('hashchange', () => {
   draw();
-  (location.hash === '#thermometer' ? part('check-state') : part('to-thermometer')).focus();
+  const view = viewNow();
+  part(HEADINGS[view] ?? `to-${lastQuiet}`).focus();
+  lastQuiet = view === 'pan' ? lastQuiet : view;
   scrollTo(0, 0);
 });
 part('unit').addEventListener('click', () => {
