@@ -55,7 +55,8 @@ function draw() {
   const live = isLive(state);
   const calling = state.connection === 'live' ? calls(state) : [];
   const at = state.cook?.startedAtMs ?? null;
-  document.body.dataset.look = lookOf(live, calling);
+  const view = viewNow();
+  document.body.dataset.look = lookOf(live || (view === 'jars' && state.connection === 'live'), calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
@@ -63,7 +64,6 @@ function draw() {
   updateComingUp(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
-  const view = viewNow();
   showView(view);
   if (view === 'thermometer') {
     updateThermometer(state, unit);

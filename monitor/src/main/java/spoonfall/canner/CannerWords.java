@@ -125,7 +125,7 @@ final class CannerWords {
             case PROCESSED ->
                 batch.phase() == CannerPhase.UNSURE
                         ? new Say("The jars' time is up.", "Did the canner boil all the while?", "")
-                        : new Say("The jars are processed.", "Turn the canner off, and take its lid off.", "");
+                        : new Say("The jars' time is up.", "Turn the canner off, and take its lid off.", "");
             case LIFT_OUT -> new Say("The jars have rested.", "Lift them out, straight up.", "");
         };
     }
