@@ -36,7 +36,8 @@ export function buildForm(lookUp, put, why) {
   const wrong = named('p', 'jars-wrong');
   wrong.className = 'error';
   wrong.setAttribute('role', 'status');
-  element.append(...FIELDS.map(([name, words]) => label(words, inputs[name])), look, wrong, answer, counted, load);
+  const title = Object.assign(document.createElement('h2'), { textContent: 'What goes into the canner' });
+  element.append(title, ...FIELDS.map(([name, words]) => label(words, inputs[name])), look, wrong, answer, counted, load);
 
   const values = () => ({
     ...Object.fromEntries(Object.entries(inputs).map(([name, one]) => [name, one.value.trim()])),
