@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import * as words from '../../main/resources/dashboard/jars-words.js';
+import { alarmPath, callsOfAll } from '../../main/resources/dashboard/pans.js';
 import * as store from '../../main/resources/dashboard/store.js';
 
 function jars(more = {}) {
@@ -42,11 +43,11 @@ test('a page that lost the service shows no live time', () => {
 });
 
 test('the alarms of the jars call among the others and are answered at their own place', () => {
-  const [call] = store.calls(live());
+  const [call] = callsOfAll(live(), 'C');
   assert.equal(call.id, 'jars-boil-lost-1');
   assert.equal(call.canWait, false);
   assert.ok(words.ofJars(call.id) && !words.ofJars('stalled-1'));
-  assert.equal(words.jarAlarmPath(call.id), './api/jars/alarms/jars-boil-lost-1/acknowledge');
+  assert.equal(alarmPath(call.id, 'acknowledge', live()), './api/jars/alarms/jars-boil-lost-1/acknowledge');
 });
 
 test('a tap carries its id, and an undo its mark', () => {

@@ -1,15 +1,21 @@
 // Wires the page: one state, one redraw a frame.
 
+import { mountAfternoon } from './afternoon.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
+import { mountHands } from './hands.js';
 import { mountJars } from './jars.js';
-import { jarAlarmPath, ofJars } from './jars-words.js';
+import { remember, remembered } from './kept.js';
 import { listen } from './live.js';
+import { oncePerTap } from './one-act.js';
+import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
-import { mountSound } from './sound.js';
+import { keepShell } from './shell.js';
 import { mountThermometer } from './thermometer.js';
+import { inATest } from './test-words.js';
+import { mountTests } from './tests.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
-import { aside, calls, connection, empty, forgetMissed, isLive, receive, reminders, standing } from './store.js';
+import { aside, connection, empty, forgetMissed, isLive, receive, reminders, standing, unknownPan } from './store.js';
 
 const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 
@@ -17,10 +23,13 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 const MINUTES_ASIDE = 5;
 
 /** The quiet pages, with the heading of each that is focused when it opens. */
-const HEADINGS = { thermometer: 'check-state', jars: 'jars-state' };
+const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state' };
+
+/** Which pan is shown is this tab's own choice. */
+const tab = () => sessionStorage;
 
 let state = empty();
-let lastQuiet = location.hash === '#jars' ? 'jars' : 'thermometer';
+let lastQuiet = ['#afternoon', '#jars'].includes(location.hash) ? location.hash.slice(1) : 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -28,17 +37,22 @@ const updateSentence = mountSentence(part('sentence'), part('sentence-state'), p
 const updateHeat = mountHeat(part('temperature'), part('rise'));
 const updateHeader = mountHeader({ kitchen: part('kitchen'), batch: part('batch'), probe: part('probe'), basis: part('basis') });
 const updateComingUp = mountComingUp(part('coming-up'), part('nothing-yet'));
-const updateCall = mountCall(part('call'), acknowledge, putAside);
+const once = oncePerTap();
+const updateCall = mountCall(part('call'), once(acknowledge), once(putAside));
 const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forgetMissed: () => change(forgetMissed(state)) });
 const updateClimb = mountClimb(part('climb'), part('below'));
-const updateSound = mountSound(part('sound'));
+const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, acknowledge);
+const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateJars = mountJars(part('jars'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
+const updatePans = mountPans(part('pans'));
+const updateTests = mountTests(part('tests'), ask);
 const updateOtherProbes = mountLines(part('other-probes'));
 
 function change(next) {
   if (next !== state) {
     state = next;
+    updateHands(state, allCalls(), unit);
     redraw();
   }
 }
@@ -53,7 +67,7 @@ function redraw() {
 function draw() {
   drawing = false;
   const live = isLive(state);
-  const calling = state.connection === 'live' ? calls(state) : [];
+  const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
   const view = viewNow();
   document.body.dataset.look = lookOf(live || (view === 'jars' && state.connection === 'live'), calling);
@@ -61,13 +75,17 @@ function draw() {
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
   updateHeader(state, unit);
+  updatePans(state, unit);
   updateComingUp(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
   showView(view);
+  updateTests(state, unit, view !== 'pan');
   if (view === 'thermometer') {
     updateThermometer(state, unit);
     put(part('base-now'), state.heard ? basisWords(state.basis, unit) : '');
+  } else if (view === 'afternoon') {
+    updateAfternoon(state);
   } else if (view === 'jars') {
     updateJars(state, unit);
   } else {
@@ -75,9 +93,12 @@ function draw() {
   }
   put(part('trust'), state.heard ? trust(state.probe, unit, Date.now()) : '');
   updateOtherProbes((state.connection === 'live' && state.status?.others ? state.status.others : []).map((other) => otherWords(other, unit)));
-  updateSound(calling);
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
-  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || state.connection !== 'live';
+  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || inATest(state.status) || state.connection !== 'live';
+}
+
+function allCalls() {
+  return state.connection === 'live' ? callsOfAll(state, unit) : [];
 }
 
 function viewNow() {
@@ -94,6 +115,7 @@ function showView(view) {
     part('sentence').hidden = true;
   }
   part('thermometer').hidden = view !== 'thermometer';
+  part('afternoon').hidden = view !== 'afternoon';
   part('jars').hidden = view !== 'jars';
 }
 
@@ -122,15 +144,15 @@ function lookOf(live, calling) {
 }
 
 async function acknowledge(id) {
-  await post(ofJars(id) ? jarAlarmPath(id) : `api/alarms/${encodeURIComponent(id)}/acknowledge`);
+  await post(alarmPath(id, 'acknowledge', state));
 }
 
 async function putAside(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/shelve`, { minutes: MINUTES_ASIDE });
+  await post(alarmPath(id, 'shelve', state), { minutes: MINUTES_ASIDE });
 }
 
 async function takeBack(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/unshelve`);
+  await post(alarmPath(id, 'unshelve', state));
 }
 
 async function post(path, body) {
@@ -144,7 +166,7 @@ async function post(path, body) {
 /** Asks the service for something, and tells what was answered; returns what went wrong, in one line, or nothing. */
 async function ask(method, path, body, heard = () => {}) {
   try {
-    const answer = await fetch(path, { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
+    const answer = await fetch(pathFor(path, state), { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
     const said = await answer.json();
     if (answer.ok) {
       heard(said);
@@ -161,6 +183,14 @@ function sentence(words) {
 }
 
 addEventListener('hashchange', () => {
+  const pan = panOf(location.hash);
+  if (pan !== null) {
+    remember('pan', pan, tab);
+    change(unknownPan(state, ''));
+    follow(pan);
+    redraw();
+    return; // the focus stays in the row of pans
+  }
   draw();
   const view = viewNow();
   part(HEADINGS[view] ?? `to-${lastQuiet}`).focus();
@@ -172,33 +202,15 @@ part('unit').addEventListener('click', () => {
   remember('unit', unit);
   redraw();
 });
-part('new-cook').addEventListener('click', () => post('api/cook'));
-addEventListener('keydown', (event) => {
-  const elsewhere = document.activeElement !== document.body;
-  const call = state.connection === 'live' ? calls(state)[0] : undefined;
-  if ((event.key === ' ' || event.key === 'Enter') && call && !elsewhere) {
-    event.preventDefault();
-    acknowledge(call.id);
-  }
-});
+part('new-cook').addEventListener('click', () => post(pathFor('api/cook', state)));
 
-listen(
+const follow = listen(
+  panOf(location.hash) ?? remembered('pan', tab) ?? '',
   (message) => change(receive(state, message)),
   (now) => change(connection(state, now)),
+  (pan) => {
+    remember('pan', '', tab);
+    change(unknownPan(state, pan));
+  },
 );
-
-function remembered(name) {
-  try {
-    return localStorage.getItem(`spoonfall.${name}`);
-  } catch {
-    return null;
-  }
-}
-
-function remember(name, value) {
-  try {
-    localStorage.setItem(`spoonfall.${name}`, value);
-  } catch {
-    // a private window keeps nothing; the choice lasts as long as the page
-  }
-}
+keepShell();

@@ -24,6 +24,11 @@ export function mountCall(section, acknowledge, putAside) {
   let shownId = '';
   later.addEventListener('click', () => putAside(shownId));
   button.addEventListener('click', () => acknowledge(shownId));
+  section.addEventListener('click', (event) => {
+    if (shownId !== '' && !event.target.closest('button')) {
+      acknowledge(shownId);
+    }
+  });
 
   return function update(calls, unit, startedAtMs) {
     const call = calls[0];

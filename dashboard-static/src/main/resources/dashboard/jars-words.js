@@ -22,6 +22,11 @@ export function jarAlarms(jars) {
   return (jars?.alarms ?? []).map((alarm) => ({ ...alarm, canWait: false }));
 }
 
+/** Those that call. */
+export function jarCalls(jars) {
+  return jarAlarms(jars).filter((alarm) => alarm.state === 'unacknowledged');
+}
+
 /** The digits of a time that runs, such as "9:05" or "11:20 h". @param {number} seconds */
 export function digits(seconds) {
   const whole = Math.max(0, Math.ceil(seconds));

@@ -24,6 +24,7 @@ export function mountJars(section, ask) {
   const error = make('p', { className: 'error' }, 'jars-error');
   error.setAttribute('role', 'status');
   const big = button('big', 'jars-main');
+  big.dataset.oneAct = '';
   const quieter = make('div', { className: 'quieter' }, 'jars-quieter');
   const what = make('p', { className: 'basis' }, 'jars-load');
   const why = make('div', {}, 'jars-why');

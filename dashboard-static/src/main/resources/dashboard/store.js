@@ -26,6 +26,10 @@ export function receive(state, message) {
       return withProbe({ ...state, seq: message.seq }, message.probe);
     case 'reminder':
       return { ...state, seq: message.seq, reminders: withReminder(state.reminders, message) };
+    case 'afternoon':
+      return { ...state, seq: message.seq, afternoon: message.afternoon };
+    case 'pans':
+      return { ...state, pans: message.pans, canner: message.canner };
     case 'jars':
       return { ...state, jars: message };
     case 'stage':
@@ -46,6 +50,11 @@ export function connection(state, connection) {
   return state.connection === connection ? state : { ...state, connection };
 }
 
+/** The page asked for a pan that is not there, or for one that is (''). @param {string} name */
+export function unknownPan(state, name) {
+  return { ...state, unknownPan: name };
+}
+
 /** The cook has read what was missed. */
 export function forgetMissed(state) {
   return { ...state, missed: [] };
@@ -53,7 +62,7 @@ export function forgetMissed(state) {
 
 /** The alarms that call the cook, most urgent first. */
 export function calls(state) {
-  return sorted(all(state).filter((alarm) => alarm.state === 'unacknowledged'));
+  return sorted(state.alarms.filter((alarm) => alarm.state === 'unacknowledged'));
 }
 
 /** Those that stand without calling: known to the cook, or over before anyone knew. */
@@ -77,13 +86,16 @@ export function isLive(state) {
 }
 
 function begin(state, snapshot) {
-  const same = state.heard && state.run === snapshot.run && state.cook.number === snapshot.cook.number;
+  const same = state.heard && state.run === snapshot.run && state.pan === snapshot.pan && state.cook.number === snapshot.cook.number;
   const missed = same ? [...state.missed, ...missedAlarms(snapshot, state.seq)] : [];
   return {
     ...state,
     heard: true,
     run: snapshot.run,
     seq: snapshot.seq,
+    pan: snapshot.pan,
+    pans: snapshot.pans,
+    canner: snapshot.canner,
     kitchen: snapshot.kitchen,
     cook: snapshot.cook,
     probe: snapshot.probe,
@@ -91,6 +103,7 @@ function begin(state, snapshot) {
     basis: snapshot.basis,
     syrup: snapshot.syrup,
     status: snapshot.status,
+    afternoon: snapshot.afternoon,
     alarms: snapshot.alarms,
     reminders: snapshot.events.filter((event) => event.type === 'reminder').reduce(withReminder, []),
     climb: snapshot.climb.map(([t, temperatureC]) => ({ t, riseC: above(temperatureC, snapshot.basis) })),
@@ -107,7 +120,9 @@ function missedAlarms(snapshot, seq) {
     .filter((alarm) => !standing.has(alarm.id));
 }
 
-function follow(state, status) {
+function follow(before, status) {
+  const cook = { ...before.cook, startedAtMs: status.startedAtMs ?? before.cook.startedAtMs };
+  const state = { ...before, cook };
   const climb = state.climb;
   const last = climb[climb.length - 1];
   const riseC = status.fresh ? status.riseC : null;

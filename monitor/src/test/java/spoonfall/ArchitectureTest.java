@@ -18,10 +18,14 @@ final class ArchitectureTest {
             .definedBy("spoonfall.cli")
             .layer("web")
             .definedBy("spoonfall.web")
+            .layer("announce")
+            .definedBy("spoonfall.announce")
             .layer("kitchen")
             .definedBy("spoonfall.kitchen")
             .layer("words")
             .definedBy("spoonfall.words")
+            .layer("afternoon")
+            .definedBy("spoonfall.afternoon")
             .layer("log")
             .definedBy("spoonfall.log")
             .layer("cook")
@@ -44,6 +48,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.science")
             .layer("score")
             .definedBy("spoonfall.score..")
+            .layer("settest")
+            .definedBy("spoonfall.settest")
             .layer("units")
             .definedBy("spoonfall.units")
             .layer("probe")
@@ -52,16 +58,20 @@ final class ArchitectureTest {
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("web")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("announce")
+            .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("kitchen")
-            .mayOnlyBeAccessedByLayers("cli", "web")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce")
             .whereLayer("words")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen")
+            .whereLayer("afternoon")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words")
             .whereLayer("log")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "score")
             .whereLayer("cook")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "afternoon", "log", "score")
             .whereLayer("alarm")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook", "canner", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "cook", "canner", "score")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook")
             .whereLayer("physics")
@@ -78,6 +88,8 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("score")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("settest")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook")
             .whereLayer("units")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning");
 
@@ -86,10 +98,12 @@ final class ArchitectureTest {
             .that()
             .resideInAnyPackage(
                     "spoonfall.cook",
+                    "spoonfall.afternoon",
                     "spoonfall.alarm",
                     "spoonfall.physics",
                     "spoonfall.estimate",
                     "spoonfall.words",
+                    "spoonfall.settest",
                     "spoonfall.calibration",
                     "spoonfall.canning",
                     "spoonfall.canner")

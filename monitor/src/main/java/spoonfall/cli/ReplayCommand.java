@@ -3,6 +3,7 @@ package spoonfall.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
@@ -17,7 +18,6 @@ import picocli.CommandLine.Spec;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookSettings;
 import spoonfall.kitchen.KitchenPlan;
-import spoonfall.kitchen.Thermometry;
 import spoonfall.log.TraceReplay;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
@@ -102,10 +102,9 @@ final class ReplayCommand implements Callable<Integer> {
                 trace.info().startedAt(),
                 false);
         return Service.runUntilStopped(
-                plan,
-                clock -> List.of(new TraceProbe("pan", file.toString(), trace, clock)),
-                Thermometry.none(),
+                Service.onePan(plan, clock -> List.of(new TraceProbe("pan", file.toString(), trace, clock))),
                 port.port(OptionalInt.empty()),
+                Optional.empty(),
                 "replays " + file,
                 out);
     }

@@ -9,6 +9,7 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -28,9 +29,9 @@ import spoonfall.probe.Reading;
 /**
  * Where filled jars are watched: one thread, named {@code canner}, owns the watch. Its time is monotonic, so that a wall
  * clock that is set, or daylight saving, moves nothing; the wall clock is only shown. What cannot be done now ends in a
- * {@link Refusal}, and else the answer is how the jars stand.
+ * {@link Refusal}, and else the answer is how the jars stand. The thread begins with the first thing it is told.
  */
-public final class CannerDesk implements AutoCloseable {
+public final class CannerDesk implements CannerListener, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(CannerDesk.class);
     private static final int QUEUE = 2000;
     private static final long TICK_MILLIS = 200;
@@ -45,7 +46,9 @@ public final class CannerDesk implements AutoCloseable {
     private final Thread thread = new Thread(this::run, "canner");
     private boolean changed;
     private long toldNanos = System.nanoTime();
+    private final AtomicBoolean begun = new AtomicBoolean();
     private volatile boolean running = true;
+    private volatile boolean failed;
 
     /**
      * How the jars stand, with the wall clock at second 0 of the watch's scale: only for showing a time of day.
@@ -56,7 +59,7 @@ public final class CannerDesk implements AutoCloseable {
     public record News(CannerView view, Instant zeroAt) {}
 
     /**
-     * A desk that has not started.
+     * A desk that has heard of nothing yet.
      *
      * @param nanoClock the monotonic clock that also stamps the readings of the canner's thermometer
      * @param wallClock the time of day, for showing
@@ -67,23 +70,25 @@ public final class CannerDesk implements AutoCloseable {
         startNanos = nanoClock.getAsLong();
     }
 
-    /** Whether its thread is at work. */
+    /** Whether its thread goes on. */
     public boolean healthy() {
-        return thread.isAlive();
-    }
-
-    /** Starts its thread. */
-    public void start() {
-        thread.start();
+        return !failed;
     }
 
     /** The canner's thermometer was read; a reading without a temperature is none. Any thread; hands over. */
-    public void accept(Reading reading) {
+    @Override
+    public void reading(Reading reading) {
         reading.temperatureC().ifPresent(c -> {
-            if (!inbox.offer(() -> note(watch.accept(seconds(reading.atNanos()), c)))) {
+            if (!offer(() -> note(watch.accept(seconds(reading.atNanos()), c)))) {
                 LOG.debug("a reading of the canner was dropped; the canner's thread is behind");
             }
         });
+    }
+
+    /** It cannot be read any more: the watch finds out by its silence, whatever the reason. */
+    @Override
+    public void lost(String trouble) {
+        LOG.debug("the canner's thermometer is lost: {}", trouble);
     }
 
     /** Hears how the jars stand: at once, then with every change, and every second while there are jars. */
@@ -165,9 +170,17 @@ public final class CannerDesk implements AutoCloseable {
     }
 
     private void submit(Runnable task) {
-        if (!inbox.offer(task)) {
+        if (!offer(task)) {
             throw new IllegalStateException("the canner's thread is too busy to answer");
         }
+    }
+
+    private boolean offer(Runnable task) {
+        if (begun.compareAndSet(false, true)) {
+            thread.setDaemon(true);
+            thread.start();
+        }
+        return inbox.offer(task);
     }
 
     private void run() {
@@ -184,6 +197,7 @@ public final class CannerDesk implements AutoCloseable {
         } catch (InterruptedException e) {
             LOG.debug("the canner's thread was interrupted; closing");
         } catch (RuntimeException e) {
+            failed = true;
             LOG.error("nobody watches the canner any more; restart Spoonfall", e);
             throw e;
         }

@@ -3,12 +3,14 @@ package spoonfall.kitchen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
@@ -21,7 +23,7 @@ import spoonfall.probe.ProbeListener;
 import spoonfall.probe.Reading;
 
 /**
- * A kitchen at work: one thread, named {@code kitchen}, owns the cook. Probes only hand over readings;
+ * A kitchen at work on one pan: one thread, named {@code kitchen} and the pan, owns the cook. Probes only hand over readings;
  * listeners only take what they are given; whoever wants to know or change something asks that thread.
  */
 public final class Kitchen implements AutoCloseable {
@@ -43,7 +45,8 @@ public final class Kitchen implements AutoCloseable {
     private final Thermometers thermometers;
     private final Pan pan;
     private final CheckDesk checks;
-    private final CannerDesk jars;
+    private final TestDesk tests;
+    private final AfternoonDesk afternoon;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
     private List<Probe> probes;
@@ -83,17 +86,22 @@ public final class Kitchen implements AutoCloseable {
         probes = opener.apply(cookClock);
         counts = new KitchenCounts(probes.stream().map(Probe::name).toList());
         thermometers = new Thermometers(plan, probes, thermometry);
-        pan = new Pan(plan, thermometers, counts);
+        pan = new Pan(plan, thermometers, counts, startNanos);
+        afternoon = new AfternoonDesk(this, pan, this::tickNanos);
         checks = new CheckDesk(this, thermometers, pan);
-        jars = new CannerDesk(cookClock, thermometry.clock());
-        thread = new Thread(this::run, "kitchen");
+        tests = new TestDesk(this, pan);
+        thread = new Thread(this::run, "kitchen " + plan.pan());
     }
 
     /** Starts watching. */
     public void start() {
         thread.start();
-        jars.start();
         startProbes();
+    }
+
+    /** What it watches. */
+    public KitchenPlan plan() {
+        return plan;
     }
 
     /** What it has counted. */
@@ -103,7 +111,7 @@ public final class Kitchen implements AutoCloseable {
 
     /** Whether its thread is at work. */
     public boolean healthy() {
-        return thread.isAlive() && !failed && jars.healthy();
+        return thread.isAlive() && !failed;
     }
 
     /** Adds a listener, which first hears where everything stands. */
@@ -171,9 +179,19 @@ public final class Kitchen implements AutoCloseable {
     /** Begins a new cook, which starts with the next reading. */
     public CompletableFuture<KitchenState> newCook() {
         return ask(() -> {
-            beginCook();
+            beginCook(OptionalLong.of(tickNanos()));
             return pan.state();
         });
+    }
+
+    /** Where somebody says how far the afternoon is. */
+    public AfternoonDesk afternoon() {
+        return afternoon;
+    }
+
+    /** The clock by which its readings are stamped. */
+    LongSupplier clock() {
+        return cookClock;
     }
 
     /** Where its thermometers are checked, and where somebody says how high it lies. */
@@ -181,9 +199,18 @@ public final class Kitchen implements AutoCloseable {
         return checks;
     }
 
-    /** Where filled jars are watched. */
-    public CannerDesk jars() {
-        return jars;
+    /** Where somebody says that they test the set, and what they saw. */
+    public TestDesk tests() {
+        return tests;
+    }
+
+    /** Does something at this moment of the cook, tells what came of it, and answers with where everything stands. */
+    CompletableFuture<KitchenState> asking(LongConsumer act) {
+        return ask(() -> {
+            act.accept(tickNanos());
+            publish();
+            return pan.state();
+        });
     }
 
     /** Goes through the cook again, measured against what counts now. */
@@ -193,9 +220,9 @@ public final class Kitchen implements AutoCloseable {
         return told();
     }
 
-    /** A new cook. */
+    /** A new cook of the same afternoon. */
     KitchenState afresh() {
-        beginCook();
+        beginCook(OptionalLong.empty());
         return pan.state();
     }
 
@@ -210,7 +237,6 @@ public final class Kitchen implements AutoCloseable {
     @Override
     public void close() {
         running = false;
-        jars.close();
         probes.forEach(Probe::close);
         thread.interrupt();
         try {
@@ -252,7 +278,7 @@ public final class Kitchen implements AutoCloseable {
         if (System.nanoTime() - repeatAtNanos >= 0 && repeatAtNanos != Long.MAX_VALUE) {
             repeatAtNanos = Long.MAX_VALUE;
             probes.forEach(Probe::close);
-            beginCook();
+            beginCook(OptionalLong.of(tickNanos()));
             probes = opener.apply(cookClock);
             startProbes();
         }
@@ -266,13 +292,14 @@ public final class Kitchen implements AutoCloseable {
         return cookClock.getAsLong() - (long) (TimeUnit.MILLISECONDS.toNanos(behindMillis) * plan.speed());
     }
 
-    private void beginCook() {
-        pan.beginCook();
+    private void beginCook(OptionalLong newAfternoonNanos) {
+        pan.beginCook(newAfternoonNanos);
         KitchenState state = pan.state();
         tell(listener -> listener.begin(state));
     }
 
-    private void publish() {
+    /** Tells what is new. */
+    void publish() {
         List<KitchenChange> changes = pan.takeChanges();
         changes.forEach(change -> tell(listener -> listener.changed(change)));
         pan.takeView().ifPresent(view -> tell(listener -> listener.pan(view)));

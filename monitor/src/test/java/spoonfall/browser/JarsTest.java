@@ -23,6 +23,7 @@ import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.ToldProbe;
 import spoonfall.probe.Reading;
 import spoonfall.web.WebServer;
@@ -32,7 +33,7 @@ final class JarsTest {
     private static Browsers browsers;
 
     private final AtomicLong nanos = new AtomicLong(1_000_000_000L);
-    private @Nullable Kitchen kitchen;
+    private @Nullable Kitchens kitchens;
     private @Nullable WebServer server;
 
     @BeforeAll
@@ -50,9 +51,9 @@ final class JarsTest {
         KitchenPlan plan =
                 KitchenPlan.live("Hollin Bank", "batch 14", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1);
         Kitchen started = new Kitchen(plan, clock -> List.of(new ToldProbe("pan", 0)), nanos::get);
-        kitchen = started;
-        server = new WebServer(started, plan, "127.0.0.1", 0);
-        started.start();
+        kitchens = Kitchens.one(started);
+        server = new WebServer(kitchens, "127.0.0.1", 0);
+        kitchens.start();
         server.start();
     }
 
@@ -61,8 +62,8 @@ final class JarsTest {
         if (server != null) {
             server.close();
         }
-        if (kitchen != null) {
-            kitchen.close();
+        if (kitchens != null) {
+            kitchens.close();
         }
     }
 
@@ -95,12 +96,12 @@ final class JarsTest {
     }
 
     private void cannerSays(double temperatureC, int seconds) {
-        if (kitchen == null) {
+        if (kitchens == null) {
             throw new IllegalStateException("no kitchen");
         }
         for (int i = 0; i < seconds; i++) {
             passes(1);
-            kitchen.jars().accept(Reading.good("canner", nanos.get(), temperatureC, ""));
+            kitchens.jars().reading(Reading.good("canner", nanos.get(), temperatureC, ""));
         }
     }
 

@@ -24,6 +24,7 @@ import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.ToldProbe;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.Reading;
@@ -37,7 +38,7 @@ final class JarRoutesTest {
 
     private final AtomicLong nanos = new AtomicLong(START_NANOS);
     private final HttpClient client = HttpClient.newHttpClient();
-    private @Nullable Kitchen kitchen;
+    private @Nullable Kitchens kitchens;
     private @Nullable WebServer server;
     private int taps;
 
@@ -45,9 +46,9 @@ final class JarRoutesTest {
     void serve() {
         KitchenPlan plan = KitchenPlan.live("Hollin Bank", "", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1);
         Kitchen started = new Kitchen(plan, clock -> List.of(new ToldProbe("pan", 0)), nanos::get);
-        kitchen = started;
-        server = new WebServer(started, plan, "127.0.0.1", 0);
-        started.start();
+        kitchens = Kitchens.one(started);
+        server = new WebServer(kitchens, "127.0.0.1", 0);
+        kitchens.start();
         server.start();
     }
 
@@ -56,8 +57,8 @@ final class JarRoutesTest {
         if (server != null) {
             server.close();
         }
-        if (kitchen != null) {
-            kitchen.close();
+        if (kitchens != null) {
+            kitchens.close();
         }
     }
 
@@ -124,12 +125,12 @@ final class JarRoutesTest {
     }
 
     private void cannerSays(double temperatureC, int seconds) {
-        if (kitchen == null) {
+        if (kitchens == null) {
             throw new IllegalStateException("no kitchen");
         }
         for (int i = 0; i < seconds; i++) {
             passes(1);
-            kitchen.jars().accept(Reading.good("canner", nanos.get(), temperatureC, ""));
+            kitchens.jars().reading(Reading.good("canner", nanos.get(), temperatureC, ""));
         }
     }
 
