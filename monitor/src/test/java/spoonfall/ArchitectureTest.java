@@ -38,6 +38,10 @@ final class ArchitectureTest {
             .definedBy("spoonfall.physics")
             .layer("calibration")
             .definedBy("spoonfall.calibration")
+            .layer("canning")
+            .definedBy("spoonfall.canning")
+            .layer("canner")
+            .definedBy("spoonfall.canner")
             .layer("lab")
             .definedBy("spoonfall.lab..")
             .layer("science")
@@ -67,13 +71,17 @@ final class ArchitectureTest {
             .whereLayer("cook")
             .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "afternoon", "log", "score")
             .whereLayer("alarm")
-            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "cook", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "cook", "canner", "score")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook")
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science")
+            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science", "canner")
             .whereLayer("calibration")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "log")
+            .whereLayer("canning")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "canner")
+            .whereLayer("canner")
+            .mayOnlyBeAccessedByLayers("web", "kitchen")
             .whereLayer("lab")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("science")
@@ -83,7 +91,7 @@ final class ArchitectureTest {
             .whereLayer("settest")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook")
             .whereLayer("units")
-            .mayOnlyBeAccessedByLayers("cli", "kitchen");
+            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning");
 
     @ArchTest
     static final ArchRule THE_COOK_IS_PURE = noClasses()
@@ -96,7 +104,9 @@ final class ArchitectureTest {
                     "spoonfall.estimate",
                     "spoonfall.words",
                     "spoonfall.settest",
-                    "spoonfall.calibration")
+                    "spoonfall.calibration",
+                    "spoonfall.canning",
+                    "spoonfall.canner")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(
