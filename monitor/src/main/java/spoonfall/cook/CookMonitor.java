@@ -34,7 +34,8 @@ public final class CookMonitor {
 
     private final long originNanos;
     private final CookSettings settings;
-    private final Senses senses = new Senses();
+    private final Senses senses;
+    private final Pace pace;
     private final Stages stages;
     private final Forecaster forecaster;
     private final AlarmBoard board = new AlarmBoard();
@@ -73,10 +74,12 @@ public final class CookMonitor {
                 .map(other -> new SecondProbe(settings, probes.get(0), other))
                 .toList();
         this.originNanos = originNanos;
+        pace = probes.isEmpty() ? Pace.BY_ITSELF : probes.get(0).pace();
+        senses = new Senses(pace);
         stages = new Stages(settings);
-        forecaster = new Forecaster(settings);
-        alarms = new PanAlarms(settings, board, stages, forecaster);
-        probe = new ProbeWatch(settings);
+        forecaster = new Forecaster(settings, pace);
+        alarms = new PanAlarms(settings, board, stages, forecaster, pace);
+        probe = new ProbeWatch(settings, pace);
         leaving = new OutOfPan(settings.waterBoil().temperatureC());
     }
 
@@ -292,7 +295,7 @@ public final class CookMonitor {
     }
 
     private void watchPan(double t, Signals now, List<CookEvent> events) {
-        Condition out = leaving.judge(t, stages.stage(), now);
+        Condition out = pace.shows() ? leaving.judge(t, stages.stage(), now) : Condition.ABSENT;
         board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(now), events);
         if (out == Condition.PRESENT || misled()) {
             misledLately = true;
@@ -306,9 +309,10 @@ public final class CookMonitor {
             reminders.restart();
             return;
         }
-        double knownC = forecaster.temperatureC(t, now.trendC());
+        double knownC = knownC(t, now);
         boolean misleads = alarms.misledByTheBase(t);
-        boolean early = !stages.stage().atOrPastGelPoint() && (misleads || forecaster.climbsTooFast(now));
+        boolean early =
+                !stages.stage().atOrPastGelPoint() && (misleads || (pace.shows() && forecaster.climbsTooFast(now)));
         boolean far = misleads && stages.stage() == Stage.ROLLING_BOIL;
         double mostC = far ? settings.windowFromC() : settings.gelPointC();
         Signals known = now.withTrend(early ? Math.min(knownC, mostC - NOT_YET_C) : knownC);
@@ -324,6 +328,14 @@ public final class CookMonitor {
         forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
         alarms.endSecond(t, known, probe.suspectStuck(), events);
         remind(t, now, events);
+    }
+
+    /** Where the pan is by all that is known; that it went on too far must be read, not only foreseen. */
+    private double knownC(double t, Signals now) {
+        double readT = probe.seen().map(CookStatus.Seen::t).orElse(t);
+        double knownC = forecaster.temperatureC(pace.carriedT(t, readT), now.trendC());
+        double foreseenC = settings.gelPointC() + PastGelPoint.MARGIN_C - NOT_YET_C;
+        return pace.shows() ? knownC : Math.min(knownC, Math.max(now.levelC(), foreseenC));
     }
 
     private void remind(double t, Signals now, List<CookEvent> events) {

@@ -18,15 +18,16 @@ final class Forecaster {
     private static final double WARMED_FROM_C = -18;
 
     private static final double WARMED_TO_C = -5;
-    private static final double AGREES_C = 0.6;
     private static final double TOO_FAST_PER_MIN_C = 0.8;
     private static final double TOO_FAST_TIMES = 1.8;
 
     private final CookSettings settings;
+    private final Pace pace;
     private final PanEstimator estimator;
 
-    Forecaster(CookSettings settings) {
+    Forecaster(CookSettings settings, Pace pace) {
         this.settings = settings;
+        this.pace = pace;
         WaterBoil boil = settings.waterBoil();
         estimator = new PanEstimator(boil.pressurePa(), boil.doubtC());
     }
@@ -69,7 +70,7 @@ final class Forecaster {
      */
     double temperatureC(double t, double trendC) {
         double knownC = settings.waterBoil().temperatureC() + estimator.riseC(t);
-        if (estimator.follows() && Math.abs(knownC - trendC) < AGREES_C) {
+        if (estimator.follows() && Math.abs(knownC - trendC) < pace.agreesC()) {
             return knownC;
         }
         return estimator.misledUpwards() ? Math.min(trendC, knownC) : trendC;

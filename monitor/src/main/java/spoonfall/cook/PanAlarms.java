@@ -9,6 +9,7 @@ final class PanAlarms {
     /** Over a base that catches the gel point is called so much before it was due at the earliest. */
     private static final double EARLY_S = 120;
 
+    private final Pace pace;
     private final CookSettings settings;
     private final AlarmBoard board;
     private final Stages stages;
@@ -19,7 +20,8 @@ final class PanAlarms {
     private boolean setTest;
     private double gelDueT;
 
-    PanAlarms(CookSettings settings, AlarmBoard board, Stages stages, Forecaster forecaster) {
+    PanAlarms(CookSettings settings, AlarmBoard board, Stages stages, Forecaster forecaster, Pace pace) {
+        this.pace = pace;
         this.settings = settings;
         this.board = board;
         this.stages = stages;
@@ -66,7 +68,7 @@ final class PanAlarms {
         board.update(
                 t, AlarmName.STALLED, stalled, () -> standstill.text(now, cooling, stages.reachedWindow()), events);
         boolean scorched = board.present(AlarmName.SCORCH_RISK);
-        Condition scorch = watches.scorchRisk(stages, now, forecaster);
+        Condition scorch = pace.shows() ? watches.scorchRisk(stages, now, forecaster) : Condition.ABSENT;
         board.update(t, AlarmName.SCORCH_RISK, scorch, watches::scorchText, events);
         if (!scorched && board.present(AlarmName.SCORCH_RISK)) {
             forecaster.doubtTheLastMinute();
