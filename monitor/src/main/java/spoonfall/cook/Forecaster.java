@@ -29,7 +29,7 @@ final class Forecaster {
         this.settings = settings;
         this.pace = pace;
         WaterBoil boil = settings.waterBoil();
-        estimator = new PanEstimator(boil.pressurePa(), boil.doubtC());
+        estimator = new PanEstimator(boil.pressurePa(), boil.doubtC(), pace == Pace.BY_HAND);
     }
 
     /** Takes a reading that tells something of the pan. */
