@@ -40,6 +40,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.science")
             .layer("score")
             .definedBy("spoonfall.score..")
+            .layer("typed")
+            .definedBy("spoonfall.typed")
             .layer("units")
             .definedBy("spoonfall.units")
             .layer("probe")
@@ -70,6 +72,8 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("score")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("typed")
+            .mayOnlyBeAccessedByLayers("web", "kitchen")
             .whereLayer("units")
             .mayOnlyBeAccessedByLayers("cli", "kitchen");
 
@@ -82,7 +86,8 @@ final class ArchitectureTest {
                     "spoonfall.physics",
                     "spoonfall.estimate",
                     "spoonfall.words",
-                    "spoonfall.calibration")
+                    "spoonfall.calibration",
+                    "spoonfall.typed")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(

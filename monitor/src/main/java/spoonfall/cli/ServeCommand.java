@@ -17,6 +17,7 @@ import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Thermometry;
 import spoonfall.log.CalibrationBook;
 import spoonfall.probe.NamedSpec;
+import spoonfall.probe.ProbeSpec;
 import spoonfall.probe.Probes;
 import spoonfall.probe.serial.SerialPorts;
 import spoonfall.units.Quantities;
@@ -29,6 +30,7 @@ import spoonfall.units.Quantities;
             "",
             "For example:",
             "  spoonfall serve --probe auto:/dev/ttyUSB0 --elevation 4068ft",
+            "  spoonfall serve --hand --elevation 1240m",
             "  spoonfall serve kitchen.toml"
         })
 final class ServeCommand implements Callable<Integer> {
@@ -42,11 +44,14 @@ final class ServeCommand implements Callable<Integer> {
             names = "--probe",
             paramLabel = "PROBE",
             description =
-                    "The thermometer: auto:PORT, text:PORT, json:PORT,field=NAME, modbus:PORT,register=N, scpi:PORT or trace:FILE; "
+                    "The thermometer: auto:PORT, text:PORT, json:PORT,field=NAME, modbus:PORT,register=N, scpi:PORT, trace:FILE or hand; "
                             + "more options behind commas, such as baud=115200,unit=F,column=2. "
                             + "Give it again for another thermometer in the same pan, named or not: "
                             + "--probe clip=auto:/dev/ttyUSB1. The cook follows the first.")
     private List<String> probes = List.of();
+
+    @Option(names = "--hand", description = "No cable: you read the thermometer, and type on the page what it shows.")
+    private boolean hand;
 
     @Option(names = "--name", paramLabel = "NAME", description = "The kitchen's name.")
     private @Nullable String name;
@@ -67,13 +72,24 @@ final class ServeCommand implements Callable<Integer> {
     @Mixin
     private PortOption port = new PortOption();
 
+    private List<NamedSpec> named(KitchenFile kitchen) {
+        if (!hand) {
+            return ProbeOptions.named(probes, kitchen.probes());
+        }
+        if (!probes.isEmpty()) {
+            throw new CommandException("give --hand or --probe, not both; --probe hand is the same as --hand");
+        }
+        return ProbeOptions.named(List.of(ProbeSpec.Kind.HAND.wireName()), List.of());
+    }
+
     @Override
     public Integer call() {
         KitchenFile kitchen = file == null ? KitchenFile.empty() : KitchenFile.read(file);
-        List<NamedSpec> named = ProbeOptions.named(probes, kitchen.probes());
+        List<NamedSpec> named = named(kitchen);
         if (named.isEmpty()) {
             throw new CommandException("which thermometer? Give --probe auto:/dev/ttyUSB0; "
-                    + "\"spoonfall ports\" lists the ports, \"spoonfall demo\" needs none");
+                    + "\"spoonfall ports\" lists the ports, --hand takes what you read yourself and type, "
+                    + "\"spoonfall demo\" needs none");
         }
         CalibrationBook book = CalibrationBook.ofUser();
         ProbeOptions.refuseStrangers(named, book, SerialPorts.STABLE_LINKS);

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
+import spoonfall.cook.Pace;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.log.CookRecord;
 import spoonfall.probe.Reading;
@@ -25,11 +26,16 @@ record Cook(
     static Cook start(CookSettings settings, List<ProbeTrust> trusts, long originNanos, Instant startedAt) {
         return new Cook(
                 new CookMonitor(settings, originNanos, trusts),
-                new Storyteller(settings),
+                story(settings, trusts),
                 new CookRecord(),
                 new Climb(),
                 startedAt,
                 originNanos);
+    }
+
+    private static Storyteller story(CookSettings settings, List<ProbeTrust> trusts) {
+        boolean byHand = !trusts.isEmpty() && trusts.get(0).pace() == Pace.BY_HAND;
+        return byHand ? Storyteller.byHand(settings) : new Storyteller(settings);
     }
 
     /** The same readings up to {@code atNanos}, measured against something else. */
@@ -40,6 +46,6 @@ record Cook(
             next.accept(Reading.good(probe, heardNanos, record.temperatureC(i), ""));
         }
         next.advanceTo(Math.max(atNanos, originNanos + Math.round(monitor.timeS() * 1e9)));
-        return new Cook(next, new Storyteller(settings), record, climb, startedAt, originNanos);
+        return new Cook(next, story(settings, trusts), record, climb, startedAt, originNanos);
     }
 }

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.cook.CookAlarm;
@@ -19,6 +20,7 @@ import spoonfall.log.CookRecord;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
 import spoonfall.probe.Reading;
+import spoonfall.probe.hand.HandProbe;
 
 /**
  * A kitchen at work: one thread, named {@code kitchen}, owns the cook. Probes only hand over readings;
@@ -43,6 +45,7 @@ public final class Kitchen implements AutoCloseable {
     private final Thermometers thermometers;
     private final Pan pan;
     private final CheckDesk checks;
+    private final HandDesk hands;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
     private List<Probe> probes;
@@ -84,6 +87,7 @@ public final class Kitchen implements AutoCloseable {
         thermometers = new Thermometers(plan, probes, thermometry);
         pan = new Pan(plan, thermometers, counts);
         checks = new CheckDesk(this, thermometers, pan);
+        hands = new HandDesk(this, thermometers, pan);
         thread = new Thread(this::run, "kitchen");
     }
 
@@ -178,6 +182,19 @@ public final class Kitchen implements AutoCloseable {
         return checks;
     }
 
+    /** Where readings are typed. */
+    public HandDesk hands() {
+        return hands;
+    }
+
+    /** The thermometer that somebody reads and that is called {@code name}. */
+    Optional<HandProbe> handProbe(String name) {
+        return probes.stream()
+                .filter(probe -> probe.name().equals(name))
+                .flatMap(probe -> probe instanceof HandProbe hand ? Stream.of(hand) : Stream.empty())
+                .findFirst();
+    }
+
     /** Goes through the cook again, measured against what counts now. */
     KitchenState rebased() {
         pan.rebase(tickNanos());
@@ -251,8 +268,13 @@ public final class Kitchen implements AutoCloseable {
         publish();
     }
 
+    /** Now, on the readings' scale. */
+    long nowNanos() {
+        return cookClock.getAsLong();
+    }
+
     /** A little behind the clock, so that readings on their way are not overtaken. */
-    private long tickNanos() {
+    long tickNanos() {
         long behindMillis = plan.source() == KitchenPlan.Source.LIVE ? TICK_MILLIS : REPLAY_BEHIND_MILLIS;
         return cookClock.getAsLong() - (long) (TimeUnit.MILLISECONDS.toNanos(behindMillis) * plan.speed());
     }
@@ -263,7 +285,7 @@ public final class Kitchen implements AutoCloseable {
         tell(listener -> listener.begin(state));
     }
 
-    private void publish() {
+    void publish() {
         List<KitchenChange> changes = pan.takeChanges();
         changes.forEach(change -> tell(listener -> listener.changed(change)));
         pan.takeView().ifPresent(view -> tell(listener -> listener.pan(view)));
@@ -317,6 +339,10 @@ public final class Kitchen implements AutoCloseable {
         public void reading(Reading reading) {
             counts.countReading(thermometer.name(), reading.quality());
             long heardNanos = System.nanoTime();
+            if (Thread.currentThread() == thread) {
+                pan.accept(thermometer, reading, heardNanos); // typed, by a task of the kitchen's own
+                return;
+            }
             if (!inbox.offer(() -> pan.accept(thermometer, reading, heardNanos))) {
                 counts.countDropped();
             }

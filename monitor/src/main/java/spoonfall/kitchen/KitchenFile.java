@@ -21,6 +21,7 @@ import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
 import spoonfall.probe.NamedSpec;
 import spoonfall.probe.ProbeSpec;
+import spoonfall.probe.hand.HandProbe;
 import spoonfall.units.Quantities;
 
 /**
@@ -163,6 +164,7 @@ public record KitchenFile(
             }
             String kind = text(probe, "kind").orElse("auto");
             String place = text(probe, "place")
+                    .or(() -> kind.equals("hand") ? Optional.of(HandProbe.PLACE) : Optional.empty())
                     .orElseThrow(() -> complaint(at, "probe", "needs a place, such as place = \"/dev/ttyUSB0\""));
             String name = text(probe, "name").orElse(usualName);
             try {

@@ -118,6 +118,7 @@ public final class WebServer implements AutoCloseable {
         new AlarmRoutes(kitchen).add(config.routes);
         config.routes.post("/api/cook", ctx -> json(ctx, 201, snapshots.of(answer(kitchen.newCook()))));
         new TrustRoutes(kitchen, snapshots).add(config.routes);
+        new HandRoutes(kitchen, snapshots).add(config.routes);
         config.routes.get("/healthz", this::health);
         config.routes.get(
                 "/metrics",

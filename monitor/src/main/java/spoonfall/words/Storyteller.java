@@ -30,8 +30,17 @@ public final class Storyteller {
 
     /** The story of a cook that is measured against {@code settings}. */
     public Storyteller(CookSettings settings) {
+        this(settings, false);
+    }
+
+    private Storyteller(CookSettings settings, boolean byHand) {
         fan = new Fan(settings);
-        sentences = new Sentences(settings);
+        sentences = new Sentences(settings, byHand);
+    }
+
+    /** The story of a cook whose thermometer somebody reads by hand. */
+    public static Storyteller byHand(CookSettings settings) {
+        return new Storyteller(settings, true);
     }
 
     /**
