@@ -2,6 +2,7 @@
 
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
+import { mountHand } from './hand.js';
 import { listen } from './live.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { mountSound } from './sound.js';
@@ -20,6 +21,7 @@ let drawing = false;
 
 const updateSentence = mountSentence(part('sentence'), part('sentence-state'), part('sentence-act'), part('note'));
 const updateHeat = mountHeat(part('temperature'), part('rise'));
+const updateHand = mountHand(part('hand'), part('temperature'), () => change(connection(state, 'lost')), redraw);
 const updateHeader = mountHeader({ kitchen: part('kitchen'), batch: part('batch'), probe: part('probe'), basis: part('basis') });
 const updateComingUp = mountComingUp(part('coming-up'), part('nothing-yet'));
 const updateCall = mountCall(part('call'), acknowledge, putAside);
@@ -52,6 +54,8 @@ function draw() {
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
+  updateHand(state, unit);
+  document.querySelector('main').dataset.hand = state.status?.hand ? 'yes' : 'no';
   updateHeader(state, unit);
   updateComingUp(state);
   updateCall(calling, unit, at);
