@@ -102,15 +102,18 @@ export function mountHand(section, degreesLine, lost, redraw) {
     }
     pending = pending?.for === reading || sure ? { ...pending, for: reading } : { id: newId(), for: reading };
     busy = true;
+    // what is typed meanwhile is the next reading
+    const sent = draft;
+    draft = '';
     const answer = await call('POST', 'api/readings', { id: pending.id, reading, sure });
     busy = false;
     error = '';
     if (answer.ok) {
-      [draft, question, pending] = ['', null, null];
-    } else if (answer.question) {
-      question = answer.question;
+      pending = null;
     } else {
-      error = answer.error;
+      draft = draft || sent;
+      question = answer.question ?? null;
+      error = question ? '' : answer.error;
     }
     redraw();
   }
@@ -119,8 +122,9 @@ export function mountHand(section, degreesLine, lost, redraw) {
     question = null;
     if (reading === null) {
       [draft, pending] = ['', null];
-      redraw();
+      pad.hidden = false;
       keys.get('7').focus();
+      redraw();
     } else {
       send(reading, true);
     }

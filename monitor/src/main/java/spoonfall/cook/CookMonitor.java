@@ -320,7 +320,11 @@ public final class CookMonitor {
             known = known.withoutPeak();
             senses.forgetPeak(t);
         }
+        boolean boiled = stages.stage().boiling();
         if (stages.follow(known)) {
+            if (!pace.shows() && !boiled && stages.stage().boiling()) {
+                senses.newRegime(); // its lines are minutes long, and would hold the way up to the boil
+            }
             events.add(new CookEvent.StageEntered(t, stages.stage()));
         }
         probe.follow(stages.stage(), t);

@@ -32,6 +32,9 @@ final class Senses {
 
     /** Takes a good reading of the second that is running. */
     void accept(double temperatureC) {
+        if (!pace.shows()) {
+            inBucket = 0; // who types again within the second means the latter
+        }
         if (inBucket == bucket.length) {
             bucket = Arrays.copyOf(bucket, 2 * inBucket);
         }
@@ -47,6 +50,13 @@ final class Senses {
     void restart() {
         points.clear();
         seconds.clear();
+        quick = Optional.empty();
+        steady = Optional.empty();
+    }
+
+    /** The pan moves otherwise from now on: no line goes on from before. */
+    void newRegime() {
+        points.clear();
         quick = Optional.empty();
         steady = Optional.empty();
     }
