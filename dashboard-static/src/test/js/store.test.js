@@ -110,3 +110,19 @@ test('messages from a later version change nothing', () => {
   const state = started();
   assert.equal(store.receive(state, { type: 'weather' }), state);
 });
+
+test('another pan is another cook, though its number is the same', () => {
+  const raised = { type: 'alarm', change: 'raised', seq: 7, t: 5, alarm: alarm('stalled', 'normal') };
+  const before = started({ pan: 'big', seq: 5 });
+  const other = store.receive(before, snapshot({ pan: 'small', seq: 8, events: [raised] }));
+  assert.deepEqual(other.missed, []);
+  assert.equal(other.pan, 'small');
+  assert.equal(store.receive(before, snapshot({ pan: 'big', seq: 8, events: [raised] })).missed.length, 1);
+});
+
+test('a page that was open before the cook began learns when it did', () => {
+  const before = started({ cook: { number: 1, startedAtMs: null, speed: 1, source: 'live' } });
+  const after = store.receive(before, { type: 'status', seq: 5, t: 11, fresh: true, riseC: 1.3, startedAtMs: 12000 });
+  assert.equal(after.cook.startedAtMs, 12000);
+  assert.equal(store.receive(after, { type: 'status', seq: 5, t: 12, fresh: true, riseC: 1.3 }).cook.startedAtMs, 12000);
+});

@@ -1,21 +1,32 @@
 // Wires the page: one state, one redraw a frame.
 
+import { mountAfternoon } from './afternoon.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
 import { mountHand } from './hand.js';
 import { listen } from './live.js';
+import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { mountSound } from './sound.js';
 import { mountThermometer } from './thermometer.js';
+import { inATest } from './test-words.js';
+import { mountTests } from './tests.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
-import { aside, calls, connection, empty, forgetMissed, isLive, receive, reminders, standing } from './store.js';
+import { aside, connection, empty, forgetMissed, isLive, receive, reminders, standing, unknownPan } from './store.js';
 
 const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 
 /** "Not now" puts a call aside for so long. */
 const MINUTES_ASIDE = 5;
 
+/** The quiet pages, with the heading of each that is focused when it opens. */
+const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state' };
+
+/** Which pan is shown is this tab's own choice. */
+const tab = () => sessionStorage;
+
 let state = empty();
+let lastQuiet = location.hash === '#afternoon' ? 'afternoon' : 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -28,7 +39,10 @@ const updateCall = mountCall(part('call'), acknowledge, putAside);
 const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forgetMissed: () => change(forgetMissed(state)) });
 const updateClimb = mountClimb(part('climb'), part('below'));
 const updateSound = mountSound(part('sound'));
+const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
+const updatePans = mountPans(part('pans'));
+const updateTests = mountTests(part('tests'), ask);
 const updateOtherProbes = mountLines(part('other-probes'));
 
 function change(next) {
@@ -48,24 +62,27 @@ function redraw() {
 function draw() {
   drawing = false;
   const live = isLive(state);
-  const calling = state.connection === 'live' ? calls(state) : [];
+  const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
   document.body.dataset.look = lookOf(live, calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
-  updateHand(state, unit);
+  updateHand(state, unit, pathFor('api/readings', state));
   document.querySelector('main').dataset.hand = state.status?.hand ? 'yes' : 'no';
   updateHeader(state, unit);
+  updatePans(state, unit);
   updateComingUp(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
-  const checking = location.hash === '#thermometer';
-  showView(checking);
-  if (checking) {
-    part('sentence').hidden = true;
+  const view = viewNow();
+  showView(view);
+  updateTests(state, unit, view !== 'pan');
+  if (view === 'thermometer') {
     updateThermometer(state, unit);
     put(part('base-now'), state.heard ? basisWords(state.basis, unit) : '');
+  } else if (view === 'afternoon') {
+    updateAfternoon(state);
   } else {
     updateClimb(state, unit);
   }
@@ -73,15 +90,28 @@ function draw() {
   updateOtherProbes((state.connection === 'live' && state.status?.others ? state.status.others : []).map((other) => otherWords(other, unit)));
   updateSound(calling);
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
-  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || state.connection !== 'live';
+  part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || inATest(state.status) || state.connection !== 'live';
 }
 
-/** The pan or the thermometer; a call stays on top of both. */
-function showView(checking) {
+function allCalls() {
+  return state.connection === 'live' ? callsOfAll(state, unit) : [];
+}
+
+function viewNow() {
+  const named = location.hash.slice(1);
+  return named in HEADINGS ? named : 'pan';
+}
+
+/** The pan or a quiet page; a call stays on top of each. */
+function showView(view) {
   for (const section of document.querySelectorAll('.heat, .picture, .next')) {
-    section.hidden = checking;
+    section.hidden = view !== 'pan';
   }
-  part('thermometer').hidden = !checking;
+  if (view !== 'pan') {
+    part('sentence').hidden = true;
+  }
+  part('thermometer').hidden = view !== 'thermometer';
+  part('afternoon').hidden = view !== 'afternoon';
 }
 
 function mountLines(element) {
@@ -109,15 +139,15 @@ function lookOf(live, calling) {
 }
 
 async function acknowledge(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/acknowledge`);
+  await post(alarmPath(id, 'acknowledge', state));
 }
 
 async function putAside(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/shelve`, { minutes: MINUTES_ASIDE });
+  await post(alarmPath(id, 'shelve', state), { minutes: MINUTES_ASIDE });
 }
 
 async function takeBack(id) {
-  await post(`api/alarms/${encodeURIComponent(id)}/unshelve`);
+  await post(alarmPath(id, 'unshelve', state));
 }
 
 async function post(path, body) {
@@ -131,7 +161,7 @@ async function post(path, body) {
 /** Asks the service for something; returns what went wrong, in one line, or nothing. */
 async function ask(method, path, body) {
   try {
-    const answer = await fetch(path, { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
+    const answer = await fetch(pathFor(path, state), { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
     return answer.ok ? '' : sentence((await answer.json()).error);
   } catch {
     change(connection(state, 'lost'));
@@ -144,8 +174,18 @@ function sentence(words) {
 }
 
 addEventListener('hashchange', () => {
+  const pan = panOf(location.hash);
+  if (pan !== null) {
+    remember('pan', pan, tab);
+    change(unknownPan(state, ''));
+    follow(pan);
+    redraw();
+    return; // the focus stays in the row of pans
+  }
   draw();
-  (location.hash === '#thermometer' ? part('check-state') : part('to-thermometer')).focus();
+  const view = viewNow();
+  part(HEADINGS[view] ?? `to-${lastQuiet}`).focus();
+  lastQuiet = view === 'pan' ? lastQuiet : view;
   scrollTo(0, 0);
 });
 part('unit').addEventListener('click', () => {
@@ -153,32 +193,43 @@ part('unit').addEventListener('click', () => {
   remember('unit', unit);
   redraw();
 });
-part('new-cook').addEventListener('click', () => post('api/cook'));
+part('new-cook').addEventListener('click', () => post(pathFor('api/cook', state)));
 addEventListener('keydown', (event) => {
-  const elsewhere = document.activeElement !== document.body;
-  const call = state.connection === 'live' ? calls(state)[0] : undefined;
-  if ((event.key === ' ' || event.key === 'Enter') && call && !elsewhere) {
+  const elsewhere = document.activeElement?.matches('a, button, input, select, summary');
+  if ((event.key !== ' ' && event.key !== 'Enter') || elsewhere || event.repeat) {
+    return;
+  }
+  const call = allCalls()[0];
+  if (call) {
     event.preventDefault();
     acknowledge(call.id);
+  } else if (viewNow() === 'afternoon' && !part('afternoon-act').hidden) {
+    event.preventDefault();
+    part('afternoon-act').click();
   }
 });
 
-listen(
+const follow = listen(
+  panOf(location.hash) ?? remembered('pan', tab) ?? '',
   (message) => change(receive(state, message)),
   (now) => change(connection(state, now)),
+  (pan) => {
+    remember('pan', '', tab);
+    change(unknownPan(state, pan));
+  },
 );
 
-function remembered(name) {
+function remembered(name, store = () => localStorage) {
   try {
-    return localStorage.getItem(`spoonfall.${name}`);
+    return store().getItem(`spoonfall.${name}`);
   } catch {
     return null;
   }
 }
 
-function remember(name, value) {
+function remember(name, value, store = () => localStorage) {
   try {
-    localStorage.setItem(`spoonfall.${name}`, value);
+    store().setItem(`spoonfall.${name}`, value);
   } catch {
     // a private window keeps nothing; the choice lasts as long as the page
   }

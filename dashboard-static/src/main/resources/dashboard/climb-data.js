@@ -37,9 +37,33 @@ export function span(state) {
   return [from, Math.max(ahead, from + LEAST_SPAN_S)];
 }
 
+/**
+ * What the cook is measured against by now: the basis, re-aimed by what set tests taught, with what to call the height where it
+ * sets; where it was found set, that is it.
+ */
+export function aimOf(state) {
+  const tests = state.status?.tests;
+  if (!state.basis || !tests) {
+    return state.basis && { ...state.basis, label: 'sets here' };
+  }
+  const last = tests.list[tests.list.length - 1];
+  if (tests.set && last.riseC !== null) {
+    return { ...state.basis, riseC: last.riseC, gelPointC: last.temperatureC, windowFromC: last.temperatureC, label: 'it set here' };
+  }
+  const learnt = tests.list.some((test) => test.seen && test.riseC !== null);
+  return { ...state.basis, ...tests.aim, label: learnt ? 'test again here' : 'sets here' };
+}
+
+/** The set tests that can be drawn: when, at which rise, and whether it was set. */
+export function testMarks(state) {
+  return (state.status?.tests?.list ?? [])
+    .filter((test) => test.riseC !== null)
+    .map(({ beganT, riseC, set }) => ({ t: beganT, riseC, set }));
+}
+
 /** The top of the picture in °C above the water boil. */
 export function topC(state) {
-  return (state.basis?.riseC ?? 4.5) + 0.9;
+  return (aimOf(state)?.riseC ?? 4.5) + 0.9;
 }
 
 /**

@@ -1,7 +1,7 @@
 // The picture of the climb: height is the rise above boiling water, the fill is the syrup's solids.
 
 import uPlot from './webjars/uplot/1.6.30/dist/uPlot.esm.js';
-import { columns, span, syrupStops, topC } from './climb-data.js';
+import { aimOf, columns, span, syrupStops, testMarks, topC } from './climb-data.js';
 import { clock, difference, temperature } from './words.js';
 
 const TEXT_PX = 14;
@@ -83,8 +83,9 @@ export function mountClimb(element, below) {
       return;
     }
     const { ctx, bbox } = u;
-    const gelY = u.valToPos(state.basis.riseC * scale(), 'y', true);
-    const windowY = u.valToPos((state.basis.windowFromC - state.basis.waterBoilC) * scale(), 'y', true);
+    const aim = aimOf(state);
+    const gelY = u.valToPos(aim.riseC * scale(), 'y', true);
+    const windowY = u.valToPos((aim.windowFromC - aim.waterBoilC) * scale(), 'y', true);
     ctx.fillStyle = colours.window;
     ctx.fillRect(bbox.left, gelY, bbox.width, windowY - gelY);
     ctx.fillStyle = colours.rim;
@@ -98,11 +99,14 @@ export function mountClimb(element, below) {
     }
     const { ctx, bbox } = u;
     const px = uPlot.pxRatio;
-    const gelY = u.valToPos(state.basis.riseC * scale(), 'y', true);
-    const windowY = u.valToPos((state.basis.windowFromC - state.basis.waterBoilC) * scale(), 'y', true);
+    const aim = aimOf(state);
+    const gelY = u.valToPos(aim.riseC * scale(), 'y', true);
+    const windowY = u.valToPos((aim.windowFromC - aim.waterBoilC) * scale(), 'y', true);
     const left = bbox.left + 8 * px;
-    text(ctx, `sets here · ${temperature(state.basis.gelPointC, unit)}`, left, gelY - 7 * px, colours.ink, 'bold');
-    text(ctx, 'set tests', left, (gelY + windowY) / 2 + 5 * px, colours.soft, 'bold');
+    text(ctx, `${aim.label} · ${temperature(aim.gelPointC, unit)}`, left, gelY - 7 * px, colours.ink, 'bold');
+    if (windowY - gelY > 18 * px) {
+      text(ctx, 'set tests', left, (gelY + windowY) / 2 + 5 * px, colours.soft, 'bold');
+    }
     const base = bbox.top + bbox.height - 8 * px;
     text(ctx, `water boils · ${temperature(state.basis.waterBoilC, unit)}`, left, base, colours.ink, 'bold');
     const now = u.valToPos(state.status.t, 'x', true);
@@ -124,9 +128,12 @@ export function mountClimb(element, below) {
     if (state.status.fresh && last?.riseC > 0) {
       dot(u.ctx, now, u.valToPos(last.riseC * scale(), 'y', true), colours.ink, colours.enamel);
     }
+    for (const test of testMarks(state)) {
+      diamond(u.ctx, u.valToPos(test.t, 'x', true), u.valToPos(test.riseC * scale(), 'y', true), test.set ? colours.rim : colours.enamel, colours.rim);
+    }
     if (state.status.etaS !== null && state.status.etaS > 0) {
       const x = u.valToPos(state.status.t + state.status.etaS, 'x', true);
-      dot(u.ctx, x, u.valToPos(state.basis.riseC * scale(), 'y', true), colours.enamel, colours.rim);
+      dot(u.ctx, x, u.valToPos(aimOf(state).riseC * scale(), 'y', true), colours.enamel, colours.rim);
     }
   }
 
@@ -170,7 +177,8 @@ export function mountClimb(element, below) {
 
 /** The picture in words. */
 export function inWords(state, unit) {
-  const { status, basis } = state;
+  const { status } = state;
+  const basis = aimOf(state);
   const sets = `It sets ${difference(basis.riseC, unit)} above boiling water, at ${temperature(basis.gelPointC, unit)}.`;
   if (status.riseC === null) {
     return `The climb. Nothing live to draw. ${sets}`;
@@ -178,7 +186,9 @@ export function inWords(state, unit) {
   const where = status.riseC >= 0 ? 'above' : 'below';
   const solids = status.solids === null ? '' : ` The syrup is about ${Math.round(status.solids * 100)} % sugar.`;
   const when = status.etaS === null ? '' : ` The forecast reaches it in about ${Math.max(1, Math.round(status.etaS / 60))} min.`;
-  return `The climb: ${difference(Math.abs(status.riseC), unit)} ${where} boiling water.${solids} ${sets}${when}`;
+  const tests = testMarks(state).map((test) => difference(test.riseC, unit));
+  const tested = tests.length === 0 ? '' : ` Tested at ${tests.join(', ')} above boiling water.`;
+  return `The climb: ${difference(Math.abs(status.riseC), unit)} ${where} boiling water.${solids} ${sets}${when}${tested}`;
 }
 
 function showBelow(below, state, unit) {
@@ -207,6 +217,22 @@ function dot(ctx, x, y, fill, ring) {
   ctx.fillStyle = fill;
   ctx.fill();
   ctx.lineWidth = 3 * px;
+  ctx.strokeStyle = ring;
+  ctx.stroke();
+}
+
+/** A set test: filled when it was set. */
+function diamond(ctx, x, y, fill, ring) {
+  const r = 8 * uPlot.pxRatio;
+  ctx.beginPath();
+  ctx.moveTo(x, y - r);
+  ctx.lineTo(x + r, y);
+  ctx.lineTo(x, y + r);
+  ctx.lineTo(x - r, y);
+  ctx.closePath();
+  ctx.fillStyle = fill;
+  ctx.fill();
+  ctx.lineWidth = 2.5 * uPlot.pxRatio;
   ctx.strokeStyle = ring;
   ctx.stroke();
 }

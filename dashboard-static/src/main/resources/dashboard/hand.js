@@ -1,4 +1,4 @@
-// The number pad: what an ordinary thermometer shows becomes a reading. Returns update(state, unit, view).
+// The number pad: what an ordinary thermometer shows becomes a reading. Returns update(state, unit, path).
 
 import { higher, KEYS, keyOf, lastReading, press, readingOf, shown, steps, takesBack, whenWords } from './hand-words.js';
 
@@ -18,6 +18,8 @@ export function mountHand(section, degreesLine, lost, redraw) {
   let [draft, unit, error] = ['', 'C', ''];
   let [status, question, pending] = [null, null, null];
   let busy = false;
+  let path = 'api/readings';
+  const queue = [];
   let quickAt = Number.NEGATIVE_INFINITY;
   let asked = null;
 
@@ -70,9 +72,13 @@ export function mountHand(section, degreesLine, lost, redraw) {
 
   function enter() {
     const reading = readingOf(draft, unit);
-    if (reading) {
-      send(reading, false);
+    if (reading && busy) {
+      queue.push(reading);
+    } else if (reading) {
+      send(reading, false, draft);
     }
+    draft = reading ? '' : draft;
+    redraw();
   }
 
   function onKey(event) {
@@ -96,36 +102,44 @@ export function mountHand(section, degreesLine, lost, redraw) {
   }
 
   /** The same reading keeps its id until it is answered: what arrives twice counts once. */
-  async function send(reading, sure) {
+  async function send(reading, sure, typed = '') {
     if (busy) {
       return;
     }
     pending = pending?.for === reading || sure ? { ...pending, for: reading } : { id: newId(), for: reading };
     busy = true;
-    // what is typed meanwhile is the next reading
-    const sent = draft;
-    draft = '';
-    const answer = await call('POST', 'api/readings', { id: pending.id, reading, sure });
+    const answer = await call('POST', path, { id: pending.id, reading, sure });
     busy = false;
     error = '';
     if (answer.ok) {
       pending = null;
+      goOn();
     } else {
-      draft = draft || sent;
+      draft = draft || typed; // what was typed meanwhile is the next reading
       question = answer.question ?? null;
       error = question ? '' : answer.error;
     }
     redraw();
   }
 
+  /** Sends what was typed while another was on its way. */
+  function goOn() {
+    const next = queue.shift();
+    if (next) {
+      send(next, false);
+    }
+  }
+
   function choose(reading) {
     question = null;
     if (reading === null) {
       [draft, pending] = ['', null];
+      goOn();
       pad.hidden = false;
       keys.get('7').focus();
       redraw();
     } else {
+      draft = '';
       send(reading, true);
     }
   }
@@ -134,7 +148,7 @@ export function mountHand(section, degreesLine, lost, redraw) {
     const id = status?.hand?.last?.id;
     if (id && !busy) {
       busy = true;
-      const answer = await call('DELETE', `api/readings/${encodeURIComponent(id)}`);
+      const answer = await call('DELETE', `${path}/${encodeURIComponent(id)}`);
       busy = false;
       error = answer.ok ? '' : answer.error;
       redraw();
@@ -173,7 +187,8 @@ export function mountHand(section, degreesLine, lost, redraw) {
     }
   }
 
-  return function update(state, newUnit) {
+  return function update(state, newUnit, newPath) {
+    path = newPath;
     status = state.status ?? null;
     const byHand = Boolean(status?.hand);
     section.hidden = !byHand;

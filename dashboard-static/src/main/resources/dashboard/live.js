@@ -4,12 +4,18 @@ const SILENT_AFTER_MS = 3000;
 const FIRST_RETRY_MS = 400;
 const LAST_RETRY_MS = 4000;
 
+/** The service closes the channel of a pan that is not there with this code. */
+const NO_SUCH_PAN = 4404;
+
 /**
- * Listens to the live channel for as long as the page lives.
+ * Listens to the live channel for as long as the page lives. Returns follow(pan), which goes over to another pan.
+ * @param {string} pan the pan to begin with; '' for the first
  * @param {(message: object) => void} onMessage
  * @param {(connection: 'live' | 'lost') => void} onConnection
+ * @param {(pan: string) => void} onUnknown there is no such pan; the first is followed instead
  */
-export function listen(onMessage, onConnection) {
+export function listen(pan, onMessage, onConnection, onUnknown) {
+  let followed = pan;
   let socket = null;
   let retryMs = FIRST_RETRY_MS;
   let heardAt = Date.now();
@@ -18,7 +24,7 @@ export function listen(onMessage, onConnection) {
   function connect() {
     clearTimeout(retryTimer);
     const scheme = location.protocol === 'https:' ? 'wss:' : 'ws:';
-    const mine = new WebSocket(`${scheme}//${location.host}/live`);
+    const mine = new WebSocket(`${scheme}//${location.host}/live${followed && `?pan=${encodeURIComponent(followed)}`}`);
     socket = mine;
     heardAt = Date.now();
     mine.addEventListener('message', (event) => {
@@ -33,11 +39,23 @@ export function listen(onMessage, onConnection) {
         onConnection('live');
       }
     });
-    mine.addEventListener('close', () => {
-      if (socket === mine) {
+    mine.addEventListener('close', (event) => {
+      if (socket === mine && event.code === NO_SUCH_PAN && followed) {
+        onUnknown(followed);
+        follow('');
+      } else if (socket === mine) {
         lose();
       }
     });
+  }
+
+  function follow(other) {
+    if (other !== followed) {
+      followed = other;
+      const old = socket;
+      connect();
+      old?.close();
+    }
   }
 
   function lose() {
@@ -61,6 +79,7 @@ export function listen(onMessage, onConnection) {
     }
   });
   connect();
+  return follow;
 }
 
 function parsed(data) {

@@ -45,7 +45,7 @@ export function mountHeat(degreesLine, rise) {
     const { temperatureC, riseC, toGoC, stage } = state.status;
     put(digits, degrees(temperatureC, unit));
     put(sign, `°${unit}`);
-    put(rise, riseWords(riseC, stage === 'off-the-heat' ? null : toGoC, unit));
+    put(rise, riseWords(riseC, stage === 'off-the-heat' || state.status.tests?.open ? null : toGoC, unit));
   };
 }
 

@@ -24,6 +24,10 @@ export function receive(state, message) {
       return withProbe({ ...state, seq: message.seq }, message.probe);
     case 'reminder':
       return { ...state, seq: message.seq, reminders: withReminder(state.reminders, message) };
+    case 'afternoon':
+      return { ...state, seq: message.seq, afternoon: message.afternoon };
+    case 'pans':
+      return { ...state, pans: message.pans, canner: message.canner };
     case 'stage':
       return { ...state, seq: message.seq };
     default:
@@ -40,6 +44,11 @@ function withProbe(state, changed) {
 /** The connection came or went. @param {'connecting' | 'live' | 'lost'} connection */
 export function connection(state, connection) {
   return state.connection === connection ? state : { ...state, connection };
+}
+
+/** The page asked for a pan that is not there, or for one that is (''). @param {string} name */
+export function unknownPan(state, name) {
+  return { ...state, unknownPan: name };
 }
 
 /** The cook has read what was missed. */
@@ -73,13 +82,16 @@ export function isLive(state) {
 }
 
 function begin(state, snapshot) {
-  const same = state.heard && state.run === snapshot.run && state.cook.number === snapshot.cook.number;
+  const same = state.heard && state.run === snapshot.run && state.pan === snapshot.pan && state.cook.number === snapshot.cook.number;
   const missed = same ? [...state.missed, ...missedAlarms(snapshot, state.seq)] : [];
   return {
     ...state,
     heard: true,
     run: snapshot.run,
     seq: snapshot.seq,
+    pan: snapshot.pan,
+    pans: snapshot.pans,
+    canner: snapshot.canner,
     kitchen: snapshot.kitchen,
     cook: snapshot.cook,
     probe: snapshot.probe,
@@ -87,6 +99,7 @@ function begin(state, snapshot) {
     basis: snapshot.basis,
     syrup: snapshot.syrup,
     status: snapshot.status,
+    afternoon: snapshot.afternoon,
     alarms: snapshot.alarms,
     reminders: snapshot.events.filter((event) => event.type === 'reminder').reduce(withReminder, []),
     climb: snapshot.climb.map(([t, temperatureC]) => ({ t, riseC: above(temperatureC, snapshot.basis) })),
@@ -113,7 +126,9 @@ function followByHand(state, status) {
   return { ...state, status, climb: [...state.climb, { t: status.seenT, riseC }] };
 }
 
-function follow(state, status) {
+function follow(before, status) {
+  const cook = { ...before.cook, startedAtMs: status.startedAtMs ?? before.cook.startedAtMs };
+  const state = { ...before, cook };
   if (status.hand) {
     return followByHand(state, status);
   }

@@ -22,6 +22,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.kitchen")
             .layer("words")
             .definedBy("spoonfall.words")
+            .layer("afternoon")
+            .definedBy("spoonfall.afternoon")
             .layer("log")
             .definedBy("spoonfall.log")
             .layer("cook")
@@ -42,6 +44,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.score..")
             .layer("typed")
             .definedBy("spoonfall.typed")
+            .layer("settest")
+            .definedBy("spoonfall.settest")
             .layer("units")
             .definedBy("spoonfall.units")
             .layer("probe")
@@ -54,10 +58,12 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli", "web")
             .whereLayer("words")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
+            .whereLayer("afternoon")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words")
             .whereLayer("log")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "score")
             .whereLayer("cook")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "afternoon", "log", "score")
             .whereLayer("alarm")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook", "score")
             .whereLayer("estimate")
@@ -74,6 +80,8 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("typed")
             .mayOnlyBeAccessedByLayers("web", "kitchen")
+            .whereLayer("settest")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook")
             .whereLayer("units")
             .mayOnlyBeAccessedByLayers("cli", "kitchen");
 
@@ -82,10 +90,12 @@ final class ArchitectureTest {
             .that()
             .resideInAnyPackage(
                     "spoonfall.cook",
+                    "spoonfall.afternoon",
                     "spoonfall.alarm",
                     "spoonfall.physics",
                     "spoonfall.estimate",
                     "spoonfall.words",
+                    "spoonfall.settest",
                     "spoonfall.calibration",
                     "spoonfall.typed")
             .should()

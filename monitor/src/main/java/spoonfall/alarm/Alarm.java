@@ -161,6 +161,15 @@ public final class Alarm {
         return told(Optional.of(begun ? AlarmChange.RAISED : AlarmChange.UNSUPPRESSED));
     }
 
+    /** What it warned of is settled, delays or not: it is normal, and begins anew with whatever comes. */
+    public Optional<AlarmChange> settle() {
+        boolean seen = !suppressed && state() != AlarmState.NORMAL;
+        pending = false;
+        beneath = AlarmState.NORMAL;
+        shelvedUntilS = OptionalDouble.empty();
+        return seen ? Optional.of(AlarmChange.CLEARED) : Optional.empty();
+    }
+
     private Optional<AlarmChange> told(Optional<AlarmChange> change) {
         if (change.isPresent() && state() == beneath) {
             toldOccurrence = occurrence;

@@ -47,7 +47,17 @@ final class CookOptions {
 
     /** The settings by these options, else by the kitchen file, else the defaults. */
     CookSettings settings(KitchenFile file) {
-        return settings(Optional.empty(), file.elevationM(), file.pressurePa(), file.riseC());
+        return settings(file, Optional.empty());
+    }
+
+    /** The same for a pan for which the file wants a rise of its own. */
+    CookSettings settings(KitchenFile file, Optional<Double> panRiseC) {
+        return settings(Optional.empty(), file.elevationM(), file.pressurePa(), panRiseC.or(file::riseC));
+    }
+
+    /** Whether what a thermometer showed in boiling water was given. */
+    boolean measured() {
+        return waterBoil != null;
     }
 
     /** Where water boils by what was said of the kitchen, whether it was measured or not; empty if nothing was said. */

@@ -11,10 +11,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.KitchenPlan;
-import spoonfall.kitchen.Thermometry;
 import spoonfall.physics.GelPoint;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
@@ -36,26 +36,27 @@ final class DemoCommand implements Callable<Integer> {
     public Integer call() {
         Trace trace = SampleTrace.load();
         return Service.runUntilStopped(
-                plan(trace, Quantities.factor(speed)),
-                clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),
-                Thermometry.none(),
+                Service.onePan(
+                        plan(trace, Quantities.factor(speed)),
+                        clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock))),
                 port.port(OptionalInt.empty()),
                 "shows a sample cook",
                 Output.of(spec));
     }
 
-    /** The Hollin Bank kitchen with a recorded cook. */
+    /** The Hollin Bank kitchen with a recorded cook, which begins with its sugar in the pan. */
     static KitchenPlan plan(Trace trace, double speed) {
         double elevationM = trace.info().elevationM().orElse(0);
         double riseC = trace.info().riseC().orElse(GelPoint.DEFAULT_RISE_C);
         Optional<Instant> startedAt = trace.info().startedAt();
         return new KitchenPlan(
-                "Hollin Bank",
-                "Seville orange and ginger, batch 14",
-                new CookSettings(WaterBoil.atElevation(elevationM), riseC),
-                KitchenPlan.Source.DEMO,
-                speed,
-                startedAt,
-                true);
+                        "Hollin Bank",
+                        "Seville orange and ginger, batch 14",
+                        new CookSettings(WaterBoil.atElevation(elevationM), riseC),
+                        KitchenPlan.Source.DEMO,
+                        speed,
+                        startedAt,
+                        true)
+                .with(UsualAfternoon.notes().without("soften"));
     }
 }

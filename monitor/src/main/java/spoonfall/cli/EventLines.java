@@ -18,6 +18,12 @@ final class EventLines {
             line(event.t(), entered.stage().wireName().replace('-', ' '));
         } else if (event instanceof CookEvent.Reminded reminded) {
             line(event.t(), reminded.reminder().wireName() + ": " + Plain.text(reminded.text()));
+        } else if (event instanceof CookEvent.TestChanged changed) {
+            String seen = changed.test()
+                    .seen()
+                    .map(it -> ": " + it.answer().wireName().replace('-', ' '))
+                    .orElse("");
+            line(event.t(), "set test " + changed.change().wireName() + seen);
         } else if (event instanceof CookEvent.AlarmChanged changed) {
             boolean raised = changed.change() == AlarmChange.RAISED;
             String name = changed.alarm().name().wireName();

@@ -17,7 +17,6 @@ import picocli.CommandLine.Spec;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookSettings;
 import spoonfall.kitchen.KitchenPlan;
-import spoonfall.kitchen.Thermometry;
 import spoonfall.log.TraceReplay;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
@@ -102,9 +101,7 @@ final class ReplayCommand implements Callable<Integer> {
                 trace.info().startedAt(),
                 false);
         return Service.runUntilStopped(
-                plan,
-                clock -> List.of(new TraceProbe("pan", file.toString(), trace, clock)),
-                Thermometry.none(),
+                Service.onePan(plan, clock -> List.of(new TraceProbe("pan", file.toString(), trace, clock))),
                 port.port(OptionalInt.empty()),
                 "replays " + file,
                 out);

@@ -1,6 +1,5 @@
 package spoonfall.cli;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
@@ -12,13 +11,15 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.kitchen.KitchenFile;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Kitchens;
+import spoonfall.kitchen.NotesFile;
+import spoonfall.kitchen.PanEntry;
 import spoonfall.kitchen.Thermometry;
 import spoonfall.log.CalibrationBook;
-import spoonfall.probe.NamedSpec;
 import spoonfall.probe.ProbeSpec;
-import spoonfall.probe.Probes;
 import spoonfall.probe.serial.SerialPorts;
 import spoonfall.units.Quantities;
 
@@ -60,6 +61,12 @@ final class ServeCommand implements Callable<Integer> {
     private @Nullable String batch;
 
     @Option(
+            names = "--notes",
+            paramLabel = "NOTES",
+            description = "Batch notes (TOML): how this batch differs from a usual afternoon.")
+    private @Nullable Path notes;
+
+    @Option(
             names = "--speed",
             hidden = true,
             description =
@@ -72,45 +79,37 @@ final class ServeCommand implements Callable<Integer> {
     @Mixin
     private PortOption port = new PortOption();
 
-    private List<NamedSpec> named(KitchenFile kitchen) {
-        if (!hand) {
-            return ProbeOptions.named(probes, kitchen.probes());
-        }
+    private List<String> byHand() {
         if (!probes.isEmpty()) {
             throw new CommandException("give --hand or --probe, not both; --probe hand is the same as --hand");
         }
-        return ProbeOptions.named(List.of(ProbeSpec.Kind.HAND.wireName()), List.of());
+        return List.of(ProbeSpec.Kind.HAND.wireName());
     }
 
     @Override
     public Integer call() {
         KitchenFile kitchen = file == null ? KitchenFile.empty() : KitchenFile.read(file);
-        List<NamedSpec> named = named(kitchen);
-        if (named.isEmpty()) {
-            throw new CommandException("which thermometer? Give --probe auto:/dev/ttyUSB0; "
-                    + "\"spoonfall ports\" lists the ports, --hand takes what you read yourself and type, "
-                    + "\"spoonfall demo\" needs none");
+        PanProbes pans = PanProbes.of(kitchen, hand ? byHand() : probes);
+        if (pans.several() && (batch != null || cook.measured())) {
+            throw new CommandException("--batch and --water-boil are about one pan, and " + file + " has several; "
+                    + "write the batch there, and check each thermometer on the page");
         }
         CalibrationBook book = CalibrationBook.ofUser();
-        ProbeOptions.refuseStrangers(named, book, SerialPorts.STABLE_LINKS);
-        KitchenPlan plan = KitchenPlan.live(
-                name != null ? name : kitchen.name().orElse(""),
-                batch != null ? batch : kitchen.batch().orElse(""),
-                cook.settings(kitchen),
-                Quantities.factor(speed));
+        ProbeOptions.refuseStrangers(pans.probes(), book, SerialPorts.STABLE_LINKS);
         Logging.tellOfProbes();
-        PrintWriter out = Output.of(spec);
-        Thermometry thermometry = Thermometry.of(named, book, cook.declared(kitchen));
+        Thermometry thermometry = Thermometry.of(pans.probes(), book, cook.declared(kitchen));
+        Kitchens kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry);
         OptionalInt filePort = kitchen.port();
-        return Service.runUntilStopped(
-                plan,
-                clock -> Probes.openAll(named, clock),
-                thermometry,
-                port.port(filePort),
-                "watches "
-                        + String.join(
-                                ", ",
-                                named.stream().map(one -> one.spec().place()).toList()),
-                out);
+        return Service.runUntilStopped(kitchens, port.port(filePort), "watches " + pans.places(), Output.of(spec));
+    }
+
+    private KitchenPlan plan(KitchenFile kitchen, PanEntry pan) {
+        return KitchenPlan.live(
+                        name != null ? name : kitchen.name().orElse(""),
+                        batch != null ? batch : pan.batch().orElse(""),
+                        cook.settings(kitchen, pan.riseC()),
+                        Quantities.factor(speed))
+                .inPan(pan.name())
+                .with(notes == null ? UsualAfternoon.notes() : NotesFile.read(notes));
     }
 }

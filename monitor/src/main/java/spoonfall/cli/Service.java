@@ -7,55 +7,51 @@ import java.util.function.Function;
 import java.util.function.LongSupplier;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
-import spoonfall.kitchen.Thermometry;
+import spoonfall.kitchen.Kitchens;
 import spoonfall.probe.Probe;
 import spoonfall.web.PortTakenException;
 import spoonfall.web.WebServer;
 import spoonfall.words.Plain;
 
-/** A kitchen with its page: wired, started, and stopped in order. */
+/** A kitchen with its pans and its page: wired, started, and stopped in order. */
 final class Service implements AutoCloseable {
     private static final String HOST = "127.0.0.1";
 
-    private final Kitchen kitchen;
+    private final Kitchens kitchens;
     private final WebServer web;
 
-    private Service(Kitchen kitchen, WebServer web) {
-        this.kitchen = kitchen;
+    private Service(Kitchens kitchens, WebServer web) {
+        this.kitchens = kitchens;
         this.web = web;
     }
 
     /**
-     * Starts a kitchen and its page.
+     * Starts the pans and their page.
      *
-     * @param thermometry what is known of its thermometers
      * @param port where the page is to be, 0 for any free port
      * @throws CommandException if the port is taken
      */
-    static Service start(
-            KitchenPlan plan, Function<LongSupplier, List<Probe>> probes, Thermometry thermometry, int port) {
-        Kitchen kitchen = new Kitchen(plan, probes, System::nanoTime, thermometry);
-        WebServer web = new WebServer(kitchen, plan, HOST, port);
-        kitchen.start();
+    static Service start(Kitchens kitchens, int port) {
+        WebServer web = new WebServer(kitchens, HOST, port);
+        kitchens.start();
         try {
             web.start();
         } catch (PortTakenException e) {
-            kitchen.close();
+            kitchens.close();
             throw new CommandException(
                     "port " + port + " is taken by another program; give another one, such as --port " + (port + 1), e);
         }
-        return new Service(kitchen, web);
+        return new Service(kitchens, web);
     }
 
-    /** Starts a kitchen, says where its page is, and goes on until the process is told to stop. */
-    static int runUntilStopped(
-            KitchenPlan plan,
-            Function<LongSupplier, List<Probe>> probes,
-            Thermometry thermometry,
-            int port,
-            String what,
-            PrintWriter out) {
-        Service service = start(plan, probes, thermometry, port);
+    /** A kitchen with one pan, whose thermometers are taken at their word. */
+    static Kitchens onePan(KitchenPlan plan, Function<LongSupplier, List<Probe>> probes) {
+        return Kitchens.one(new Kitchen(plan, probes, System::nanoTime));
+    }
+
+    /** Starts the pans, says where its page is, and goes on until the process is told to stop. */
+    static int runUntilStopped(Kitchens kitchens, int port, String what, PrintWriter out) {
+        Service service = start(kitchens, port);
         service.calibrationsDue().forEach(out::println);
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime()
@@ -76,7 +72,8 @@ final class Service implements AutoCloseable {
 
     /** Why thermometers ought to be checked, a line each. */
     private List<String> calibrationsDue() {
-        return kitchen.state().join().probes().stream()
+        return kitchens.all().stream()
+                .flatMap(kitchen -> kitchen.state().join().probes().stream())
                 .flatMap(probe -> probe.calibrationDue().map(due -> probe.name() + ": " + Plain.text(due)).stream())
                 .toList();
     }
@@ -89,6 +86,6 @@ final class Service implements AutoCloseable {
     @Override
     public void close() {
         web.close();
-        kitchen.close();
+        kitchens.close();
     }
 }

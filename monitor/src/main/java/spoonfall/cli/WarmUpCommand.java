@@ -15,7 +15,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import spoonfall.kitchen.Thermometry;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
 
@@ -29,9 +28,9 @@ final class WarmUpCommand implements Callable<Integer> {
     public Integer call() throws IOException, InterruptedException {
         Trace trace = SampleTrace.load();
         try (Service service = Service.start(
-                DemoCommand.plan(trace, 400),
-                clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),
-                Thermometry.none(),
+                Service.onePan(
+                        DemoCommand.plan(trace, 400),
+                        clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock))),
                 0)) {
             HttpClient client = HttpClient.newHttpClient();
             String host = "localhost:" + service.port();

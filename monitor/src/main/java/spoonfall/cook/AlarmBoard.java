@@ -41,6 +41,11 @@ final class AlarmBoard {
         tell(t, name, change, events);
     }
 
+    /** What {@code name} warned of is settled: it is normal, and begins anew with whatever comes. */
+    void over(double t, AlarmName name, List<CookEvent> events) {
+        tell(t, name, alarm(name).settle(), events);
+    }
+
     /** Says why {@code name} means nothing just now, or that it means something. */
     void suppress(double t, AlarmName name, Optional<Suppression> reason, List<CookEvent> events) {
         if (reason.isPresent()) {
@@ -95,8 +100,9 @@ final class AlarmBoard {
         return alarm(name).present();
     }
 
-    boolean everRaised(AlarmName name) {
-        return alarm(name).occurrence() > 0;
+    /** Whether it was raised at {@code t} or later. */
+    boolean raisedSince(double t, AlarmName name) {
+        return alarm(name).occurrence() > 0 && alarm(name).raisedAtS() >= t;
     }
 
     /** Those that can be seen, most urgent first: active, then returned, then shelved; then by priority and age. */

@@ -15,6 +15,8 @@ public enum AlarmName {
     GEL_POINT(Priority.HIGH, new Delays(0, 20)),
     /** The pan boils on past the gel point. */
     PAST_GEL_POINT(Priority.HIGH, new Delays(0, 20)),
+    /** The plate of a set test has stood long enough. */
+    PLATE_READY(Priority.HIGH, new Delays(0, 0)),
     /** The climb has stopped short of the gel point. */
     STALLED(Priority.MEDIUM, new Delays(0, 10)),
     /** The reading climbs faster than water could be leaving. */

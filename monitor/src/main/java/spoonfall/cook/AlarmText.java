@@ -12,7 +12,8 @@ record AlarmText(String title, String act) {
     static final AlarmText NONE = new AlarmText("", "");
 
     static AlarmText startSetTests() {
-        return new AlarmText("Start the set tests now.", "Take the pan off the heat for each one.");
+        return new AlarmText(
+                "Start the set tests now.", "Take the pan off the heat for each one: a plate needs 60 to 120 seconds.");
     }
 
     static AlarmText gelPoint(CookSettings settings) {

@@ -44,4 +44,13 @@ public sealed interface CookEvent {
      * @param text one sentence, with marks
      */
     record Reminded(double t, ReminderName reminder, String text) implements CookEvent {}
+
+    /**
+     * A set test began, was answered or was taken back.
+     *
+     * @param t seconds of the cook
+     * @param change which of these
+     * @param test the test afterwards
+     */
+    record TestChanged(double t, TestChange change, SetTest test) implements CookEvent {}
 }

@@ -29,6 +29,9 @@ public final class CookMonitor {
     /** What climbs too fast is held back by so much below the gel point until it is seen whether it is real. */
     private static final double NOT_YET_C = 0.05;
 
+    /** A reading so far below the latest height has fallen, in °C. */
+    private static final double FELL_C = 0.5;
+
     /** Reminders need no forecast more often than that, in seconds. */
     private static final double REMIND_EVERY_S = 10;
 
@@ -40,6 +43,7 @@ public final class CookMonitor {
     private final Forecaster forecaster;
     private final AlarmBoard board = new AlarmBoard();
     private final PanAlarms alarms;
+    private final SetTests tests;
     private final Reminders reminders = new Reminders();
     private final ProbeWatch probe;
     private final OutOfPan leaving;
@@ -78,7 +82,8 @@ public final class CookMonitor {
         senses = new Senses(pace);
         stages = new Stages(settings);
         forecaster = new Forecaster(settings, pace);
-        alarms = new PanAlarms(settings, board, stages, forecaster, pace);
+        tests = new SetTests(settings);
+        alarms = new PanAlarms(settings, board, stages, forecaster, tests, pace);
         probe = new ProbeWatch(settings, pace);
         leaving = new OutOfPan(settings.waterBoil().temperatureC());
     }
@@ -191,6 +196,67 @@ public final class CookMonitor {
     }
 
     /**
+     * Somebody says something about a set test; {@link TestWord} says what that may be. While the pan is tested nobody is
+     * called to test it, nor because it cools. "Not yet" aims the cook at the rise that was learnt, "set" ends the boil.
+     *
+     * @return what came of it and of the time that passed
+     */
+    public List<CookEvent> say(TestWord word, long atNanos) {
+        List<CookEvent> events = advanceTo(atNanos);
+        CookSettings before = tests.aim();
+        boolean wasSet = tests.set();
+        tests.say(timeS(), nowMillis, word, panForATest()).ifPresent(events::add);
+        if (tests.set() != wasSet) {
+            // what the readings do meanwhile is not the pan's way to its set
+            misledLately = true;
+            enter(timeS(), tests.set() ? stages.end() : stages.goOn(), events);
+        }
+        if (!tests.aim().equals(before)) {
+            alarms.aim(timeS(), tests.aim(), events);
+            forecaster.aim(tests.aim());
+            enter(timeS(), stages.aim(tests.aim()), events);
+        }
+        tests.endSecond(timeS(), board, events);
+        alarms.suppress(timeS(), events);
+        return events;
+    }
+
+    /** How the set tests stand. */
+    public SetTestsNow tests() {
+        OptionalDouble nextInS = status().forecast().isPresent()
+                ? forecaster.untilS(timeS(), tests.nextRiseC())
+                : OptionalDouble.empty();
+        return new SetTestsNow(tests.all(), tests.aim(), tests.nextRiseC(), nextInS);
+    }
+
+    /** Says to another monitor of the same readings, in their place among them, what was said to this one. */
+    public Retelling retelling(CookMonitor other) {
+        return new Retelling(tests.said(), other, originNanos);
+    }
+
+    private void enter(double t, boolean changed, List<CookEvent> events) {
+        if (changed) {
+            events.add(new CookEvent.StageEntered(t, stages.stage()));
+        }
+    }
+
+    /** The pan as it came off the heat: whoever says so a little late finds the reading falling already. */
+    private SetTests.Pan panForATest() {
+        if (signals.isEmpty() || !probe.freshAt(timeS()) || misled()) {
+            return new SetTests.Pan(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        }
+        Signals now = signals.get();
+        boolean fell = stages.stage() == Stage.OFF_THE_HEAT || now.peakC() - now.levelC() > FELL_C;
+        double temperatureC = forecaster.boiledAtC(timeS(), fell ? now.peakC() : now.trendC());
+        double riseC = temperatureC - settings.waterBoil().temperatureC();
+        double solids = forecaster.solids(Math.max(0, riseC));
+        return new SetTests.Pan(
+                OptionalDouble.of(temperatureC),
+                OptionalDouble.of(solids),
+                forecaster.expectedPerMinC(riseC).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+    }
+
+    /**
      * What came of somebody's word on an alarm.
      *
      * @param alarm the alarm afterwards
@@ -217,7 +283,7 @@ public final class CookMonitor {
                 .map(s -> OptionalDouble.of(
                         forecaster.solids(s.trendC() - settings.waterBoil().temperatureC())))
                 .orElse(OptionalDouble.empty());
-        boolean climbing = boiling && fresh && !board.present(AlarmName.STALLED) && !misled();
+        boolean climbing = boiling && fresh && !tests.paused() && !board.present(AlarmName.STALLED) && !misled();
         Optional<Forecast> forecast = climbing ? forecaster.forecast(t) : Optional.empty();
         return new CookStatus(
                 t,
@@ -235,8 +301,9 @@ public final class CookMonitor {
         double t = second;
         board.pass(t, events);
         signals = senses.endSecond(t);
+        tests.endSecond(t, board, events);
         probe.watch(t, board, expectedPerMinC(), signals.map(Signals::stepC).orElse(1.0), events);
-        if (signals.isPresent() && probe.freshAt(t)) {
+        if (signals.isPresent() && probe.freshAt(t) && !tests.set()) {
             watchPan(t, signals.get(), events);
         }
         alarms.suppress(t, events);
@@ -314,7 +381,7 @@ public final class CookMonitor {
         boolean early =
                 !stages.stage().atOrPastGelPoint() && (misleads || (pace.shows() && forecaster.climbsTooFast(now)));
         boolean far = misleads && stages.stage() == Stage.ROLLING_BOIL;
-        double mostC = far ? settings.windowFromC() : settings.gelPointC();
+        double mostC = far ? tests.aim().windowFromC() : tests.aim().gelPointC();
         Signals known = now.withTrend(early ? Math.min(knownC, mostC - NOT_YET_C) : knownC);
         if (forecaster.misledUpwards()) {
             known = known.withoutPeak();
@@ -329,7 +396,12 @@ public final class CookMonitor {
         }
         probe.follow(stages.stage(), t);
         now.steady().ifPresent(line -> probe.climbs(Signals.perMinute(line)));
-        forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
+        boolean back = forecaster.back(now);
+        if (tests.paused(t, back)) {
+            forecaster.pause(t, back);
+        } else {
+            forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
+        }
         alarms.endSecond(t, known, probe.suspectStuck(), events);
         remind(t, now, events);
     }

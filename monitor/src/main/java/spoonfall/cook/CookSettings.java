@@ -7,20 +7,39 @@ import spoonfall.physics.GelPoint;
  *
  * @param waterBoil the temperature at which water boils here, now
  * @param riseC how far above it the preserve sets, in °C; 1 to 15
+ * @param windowC from how far below that set tests are worth doing, in °C; above 0
  */
-public record CookSettings(WaterBoil waterBoil, double riseC) {
+public record CookSettings(WaterBoil waterBoil, double riseC, double windowC) {
     /** Smallest rise that makes sense: below it nothing sets. */
     public static final double LEAST_RISE_C = 1;
 
     /** Largest rise that makes sense: beyond it the pan holds sweets, not preserve. */
     public static final double MOST_RISE_C = 15;
 
-    /** Validates the rise. */
+    /** Validates the rise and the window. */
     public CookSettings {
         if (!(riseC >= LEAST_RISE_C && riseC <= MOST_RISE_C)) {
             throw new IllegalArgumentException(
                     "the rise above boiling water must be 1 to 15 °C (2 to 27 °F), not %.1f °C".formatted(riseC));
         }
+        if (!(windowC > 0 && windowC <= MOST_RISE_C)) {
+            throw new IllegalArgumentException("set tests cannot begin %.1f °C below the set".formatted(windowC));
+        }
+    }
+
+    /** With set tests from the usual 2 °F below the set. */
+    public CookSettings(WaterBoil waterBoil, double riseC) {
+        this(waterBoil, riseC, GelPoint.WINDOW_C);
+    }
+
+    /**
+     * The same kitchen, by what set tests taught.
+     *
+     * @param learntC the rise in °C at which to test next; what lies outside of what makes sense is brought within
+     * @param aheadC how far below that to call, in °C
+     */
+    CookSettings aimedAt(double learntC, double aheadC) {
+        return new CookSettings(waterBoil, Math.min(MOST_RISE_C, Math.max(LEAST_RISE_C, learntC)), aheadC);
     }
 
     /** Sea level and the usual 8 °F. */
@@ -35,6 +54,6 @@ public record CookSettings(WaterBoil waterBoil, double riseC) {
 
     /** The temperature in °C from which set tests are worth doing. */
     public double windowFromC() {
-        return gelPointC() - GelPoint.WINDOW_C;
+        return gelPointC() - windowC;
     }
 }

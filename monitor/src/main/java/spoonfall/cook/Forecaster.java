@@ -1,9 +1,9 @@
 package spoonfall.cook;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import spoonfall.estimate.Arrival;
 import spoonfall.estimate.PanEstimator;
-import spoonfall.physics.GelPoint;
 import spoonfall.physics.Syrup;
 
 /**
@@ -18,10 +18,12 @@ final class Forecaster {
     private static final double WARMED_FROM_C = -18;
 
     private static final double WARMED_TO_C = -5;
+    private static final double BACK_C = 0.3;
+    private static final double BACK_PER_MIN_C = 0.1;
     private static final double TOO_FAST_PER_MIN_C = 0.8;
     private static final double TOO_FAST_TIMES = 1.8;
 
-    private final CookSettings settings;
+    private CookSettings settings;
     private final Pace pace;
     private final PanEstimator estimator;
 
@@ -30,6 +32,19 @@ final class Forecaster {
         this.pace = pace;
         WaterBoil boil = settings.waterBoil();
         estimator = new PanEstimator(boil.pressurePa(), boil.doubtC(), pace == Pace.BY_HAND);
+    }
+
+    /** The gel point is another one from now on. */
+    void aim(CookSettings aim) {
+        settings = aim;
+    }
+
+    /** How many seconds until {@code riseC} is reached, middle estimate; empty when it would be a guess. */
+    OptionalDouble untilS(double t, double riseC) {
+        return estimator
+                .arrival(t, riseC)
+                .map(arrival -> OptionalDouble.of(arrival.s()))
+                .orElse(OptionalDouble.empty());
     }
 
     /** Takes a reading that tells something of the pan. */
@@ -52,6 +67,26 @@ final class Forecaster {
         estimator.skip();
     }
 
+    /**
+     * The pan stands off the heat for a test, or is not yet known to be back at the boil. Instead of {@link #endSecond}.
+     *
+     * @param back whether it seems to be: then time counts again, for what it boils away
+     */
+    void pause(double t, boolean back) {
+        if (back) {
+            estimator.skip();
+        } else {
+            estimator.pause(t);
+        }
+    }
+
+    /** Whether the pan is back at the boil it was taken from: no water left meanwhile. */
+    boolean back(Signals signals) {
+        double riseC = signals.levelC() - settings.waterBoil().temperatureC();
+        boolean falls = signals.fallingFasterThan(BACK_PER_MIN_C);
+        return estimator.knows() && !falls && riseC > estimator.riseC(signals.t()) - BACK_C;
+    }
+
     /** The forecast at {@code t}; empty when it would be a guess. */
     Optional<Forecast> forecast(double t) {
         Optional<Arrival> gel = estimator.arrival(t, settings.riseC());
@@ -59,7 +94,7 @@ final class Forecaster {
             return Optional.empty();
         }
         Arrival at = gel.get();
-        Optional<Arrival> window = estimator.arrival(t, settings.riseC() - GelPoint.WINDOW_C);
+        Optional<Arrival> window = estimator.arrival(t, settings.riseC() - settings.windowC());
         double windowS = Math.min(at.s(), window.map(Arrival::s).orElse(0.0));
         return Optional.of(new Forecast(windowS, at.s(), at.lowS(), at.highS(), estimator.perMinute()));
     }
@@ -74,6 +109,12 @@ final class Forecaster {
             return knownC;
         }
         return estimator.misledUpwards() ? Math.min(trendC, knownC) : trendC;
+    }
+
+    /** The temperature in °C at which the pan boiled until just now, where {@code seenC} was the height that was seen. */
+    double boiledAtC(double t, double seenC) {
+        double knownC = settings.waterBoil().temperatureC() + estimator.riseC(t);
+        return estimator.knows() && Math.abs(knownC - seenC) < pace.agreesC() ? knownC : seenC;
     }
 
     /** Whether the readings are hotter than the pan can be. */

@@ -9,24 +9,48 @@ final class PanAlarms {
     /** Over a base that catches the gel point is called so much before it was due at the earliest. */
     private static final double EARLY_S = 120;
 
+    private static final List<AlarmName> CALLS_TO_TEST =
+            List.of(AlarmName.START_SET_TESTS, AlarmName.GEL_POINT, AlarmName.PAST_GEL_POINT);
+
+    private static final List<AlarmName> OF_THE_PROBE = List.of(
+            AlarmName.PROBE_SILENT,
+            AlarmName.PROBE_OUT_OF_PAN,
+            AlarmName.PROBE_STUCK,
+            AlarmName.PROBE_IMPLAUSIBLE,
+            AlarmName.PROBES_DISAGREE);
+
+    private CookSettings settings;
     private final Pace pace;
-    private final CookSettings settings;
     private final AlarmBoard board;
     private final Stages stages;
     private final Forecaster forecaster;
+    private final SetTests tests;
     private final Watches watches;
     private final Standstill standstill = new Standstill();
     private final ColdAddition cold = new ColdAddition();
     private boolean setTest;
     private double gelDueT;
+    private double aimedT = Double.NEGATIVE_INFINITY;
 
-    PanAlarms(CookSettings settings, AlarmBoard board, Stages stages, Forecaster forecaster, Pace pace) {
+    PanAlarms(
+            CookSettings settings, AlarmBoard board, Stages stages, Forecaster forecaster, SetTests tests, Pace pace) {
         this.pace = pace;
         this.settings = settings;
         this.board = board;
         this.stages = stages;
         this.forecaster = forecaster;
+        this.tests = tests;
         watches = new Watches(settings);
+    }
+
+    /** The gel point is another one from now on: what was called for the old one is settled. */
+    void aim(double t, CookSettings aim, List<CookEvent> events) {
+        settings = aim;
+        aimedT = t;
+        watches.aim(aim);
+        for (AlarmName name : CALLS_TO_TEST) {
+            board.over(t, name, events);
+        }
     }
 
     /** Whether the reading is higher than the pan, for the base catches and the gel point is not due yet. */
@@ -53,17 +77,19 @@ final class PanAlarms {
         standstill.endSecond(now);
         cold.endSecond(now, stages);
         setTest = watches.setTest(stages, now, forecaster);
+        if (tests.notYet()) {
+            watches.notSet();
+        }
         suppress(t, events);
         Condition past = Condition.when(stage == Stage.PAST_GEL_POINT);
         double pastC = now.trendC() - settings.gelPointC();
         board.update(t, AlarmName.PAST_GEL_POINT, past, () -> AlarmText.pastGelPoint(pastC), events);
         Condition gel = Condition.when(stage == Stage.AT_GEL_POINT && !board.present(AlarmName.PAST_GEL_POINT));
         board.update(t, AlarmName.GEL_POINT, gel, () -> AlarmText.gelPoint(settings), events);
-        Condition window = board.everRaised(AlarmName.GEL_POINT) ? Condition.ABSENT : watches.startSetTests(stage, now);
+        Condition window = gelCalled() ? Condition.ABSENT : watches.startSetTests(stage, now);
         board.update(t, AlarmName.START_SET_TESTS, window, AlarmText::startSetTests, events);
-        Condition stalled = suspectStuck
-                ? Condition.UNDECIDED
-                : watches.stalled(stages, setTest, board.everRaised(AlarmName.GEL_POINT), forecaster);
+        Condition stalled =
+                suspectStuck ? Condition.UNDECIDED : watches.stalled(stages, setTest, gelCalled(), forecaster);
         boolean cooling = stage == Stage.OFF_THE_HEAT || forecaster.cools();
         board.update(
                 t, AlarmName.STALLED, stalled, () -> standstill.text(now, cooling, stages.reachedWindow()), events);
@@ -79,15 +105,27 @@ final class PanAlarms {
     /** Suppresses what means nothing by now; to be called when a second has ended, whether or not the pan was seen. */
     void suppress(double t, List<CookEvent> events) {
         Optional<Suppression> blind = blind();
-        Optional<Suppression> atGel = when(board.everRaised(AlarmName.GEL_POINT), Suppression.GEL_POINT);
+        Optional<Suppression> atGel = when(gelCalled(), Suppression.GEL_POINT);
         Optional<Suppression> past = when(board.present(AlarmName.PAST_GEL_POINT), Suppression.PAST_GEL_POINT);
-        Optional<Suppression> tested = when(setTest, Suppression.SET_TEST);
+        Optional<Suppression> tested = when(setTest || tests.away(t, stages.stage()), Suppression.SET_TEST);
+        Optional<Suppression> set = when(tests.set(), Suppression.SET);
+        Optional<Suppression> testing = set.or(() -> when(tests.testing(t, stages.stage()), Suppression.SET_TEST));
         Optional<Suppression> chilled = when(cold.seen(), Suppression.COLD_ADDED);
-        board.suppress(t, AlarmName.START_SET_TESTS, past.or(() -> atGel).or(() -> blind), events);
-        board.suppress(t, AlarmName.GEL_POINT, past.or(() -> blind), events);
-        board.suppress(t, AlarmName.PAST_GEL_POINT, blind, events);
-        board.suppress(t, AlarmName.STALLED, blind.or(() -> tested).or(() -> chilled), events);
-        board.suppress(t, AlarmName.SCORCH_RISK, blind, events);
+        board.suppress(
+                t,
+                AlarmName.START_SET_TESTS,
+                testing.or(() -> past).or(() -> atGel).or(() -> blind),
+                events);
+        board.suppress(t, AlarmName.GEL_POINT, testing.or(() -> past).or(() -> blind), events);
+        board.suppress(t, AlarmName.PAST_GEL_POINT, testing.or(() -> blind), events);
+        board.suppress(
+                t, AlarmName.STALLED, set.or(() -> blind).or(() -> tested).or(() -> chilled), events);
+        board.suppress(t, AlarmName.SCORCH_RISK, set.or(() -> blind), events);
+        OF_THE_PROBE.forEach(name -> board.suppress(t, name, set, events));
+    }
+
+    private boolean gelCalled() {
+        return board.raisedSince(aimedT, AlarmName.GEL_POINT);
     }
 
     private Optional<Suppression> blind() {

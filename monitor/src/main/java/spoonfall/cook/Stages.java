@@ -17,13 +17,14 @@ final class Stages {
     private static final double FALLING_PER_MIN_C = 0.3;
     private static final double WARMING_AGAIN_PER_MIN_C = 0.3;
 
-    private final CookSettings settings;
+    private CookSettings settings;
     private Stage stage = Stage.WAITING;
     private Stage candidate = Stage.WAITING;
     private double candidateSinceT;
     private boolean boiled;
     private boolean reachedWindow;
     private double boilingSinceT;
+    private Stage beforeTheEnd = Stage.WAITING;
 
     Stages(CookSettings settings) {
         this.settings = settings;
@@ -36,6 +37,31 @@ final class Stages {
     /** Whether the test window was ever reached. */
     boolean reachedWindow() {
         return reachedWindow;
+    }
+
+    /** The gel point is another one from now on: where the pan stands is judged anew. Returns whether the stage changed. */
+    boolean aim(CookSettings aim) {
+        settings = aim;
+        reachedWindow = false;
+        return become(stage.boiling() ? Stage.ROLLING_BOIL : stage);
+    }
+
+    /** The boil is over, whatever the readings do. Returns whether the stage changed. */
+    boolean end() {
+        beforeTheEnd = stage;
+        return become(Stage.OFF_THE_HEAT);
+    }
+
+    /** It was not over after all. Returns whether the stage changed. */
+    boolean goOn() {
+        return become(beforeTheEnd);
+    }
+
+    private boolean become(Stage next) {
+        boolean changes = next != stage;
+        stage = next;
+        candidate = next;
+        return changes;
     }
 
     /** For how many seconds it has been boiling without a break. */

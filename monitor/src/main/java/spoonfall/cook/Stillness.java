@@ -94,11 +94,11 @@ final class Stillness {
         return longerThanLearnt(runS());
     }
 
-    private boolean longerThanLearnt(double runS) {
+    private boolean longerThanLearnt(double lastsS) {
         double learntS = runSinceT - learntSinceT;
         boolean slowly = runs >= LEAST_RUNS && learntS >= LEARN_S;
-        boolean soon = runs >= MANY_RUNS && learntS >= LEARN_FROM_MANY_S && runS >= TIMES_SO_SOON * longestS();
-        return boiling && (slowly || soon) && runS >= LEAST_RUN_S && runS >= TIMES_THE_LONGEST * longestS();
+        boolean soon = runs >= MANY_RUNS && learntS >= LEARN_FROM_MANY_S && lastsS >= TIMES_SO_SOON * longestS();
+        return boiling && (slowly || soon) && lastsS >= LEAST_RUN_S && lastsS >= TIMES_THE_LONGEST * longestS();
     }
 
     /** Whether it may turn out to be stuck: long enough to wait with a judgement that rests on a moving reading. */

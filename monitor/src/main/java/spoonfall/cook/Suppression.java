@@ -14,6 +14,8 @@ public enum Suppression {
     PROBE_OUT_OF_PAN,
     /** The pan stands off the heat for a set test: of course it does not climb. */
     SET_TEST,
+    /** The preserve was found set: the boil is over. */
+    SET,
     /** Something cold went in and the pan warms again: of course it is below where it was. */
     COLD_ADDED;
 

@@ -39,26 +39,44 @@ final class Watches {
     private static final double COARSE_SCORCH_STEPS = 1.6;
 
     private static final double NEW_HEIGHTS_C = 0.3;
+
+    /** A reading that does so much of its climb within one third of the time has jumped: no base heats like that. */
+    private static final double JUMP_SHARE = 0.75;
+
+    private static final double QUICK_S = 45;
+    private static final double STEADY_S = 120;
     private static final double REFERENCE_DELAY_S = 60;
 
     private static final double DEADBAND_C = 0.4;
 
-    private final CookSettings settings;
+    private CookSettings settings;
     private double offSinceT = Double.NaN;
     private boolean thin;
     private boolean set;
     private double climbsPerMinC;
     private double allowedPerMinC;
     private final Track expected = new Track(REFERENCE_S);
+    private final Track levels = new Track(2 * STEADY_S);
 
     Watches(CookSettings settings) {
         this.settings = settings;
+    }
+
+    /** The gel point is another one from now on. */
+    void aim(CookSettings aim) {
+        settings = aim;
+    }
+
+    /** Somebody tested it and says that it is not set: standing off the heat near the gel point does not mean so. */
+    void notSet() {
+        set = false;
     }
 
     /** The readings begin anew, as when the probe is back in the pan. */
     void restart() {
         offSinceT = Double.NaN;
         expected.clear();
+        levels.clear();
     }
 
     /** The test window is open and the gel point not yet reached. */
@@ -116,6 +134,7 @@ final class Watches {
     Condition scorchRisk(Stages stages, Signals signals, Forecaster forecaster) {
         double t = signals.t();
         double riseC = signals.levelC() - settings.waterBoil().temperatureC();
+        levels.add(t, signals.levelC());
         if (!stages.stage().boiling() || stages.boilingForS(t) < SCORCH_SETTLE_S) {
             expected.clear();
             return Condition.ABSENT;
@@ -134,9 +153,26 @@ final class Watches {
         allowedPerMinC = reference.getAsDouble();
         double surelyPerMinC = climbsPerMinC - SCORCH_SIGMAS * 60 * line.slopeError();
         Condition tooFast = Condition.above(surelyPerMinC, limit, limit / 2);
+        if (tooFast == Condition.PRESENT && jumped(t, coarse ? STEADY_S : QUICK_S)) {
+            return Condition.UNDECIDED;
+        }
         // After a stir the reading climbs as fast, but only back to where it was.
         boolean newHeights = signals.levelC() > signals.earlierPeakC() + reference.getAsDouble() + NEW_HEIGHTS_C;
         return tooFast == Condition.PRESENT && !newHeights ? Condition.UNDECIDED : tooFast;
+    }
+
+    private boolean jumped(double t, double overS) {
+        double thirdS = overS / 3;
+        double[] heightsC = new double[4];
+        for (int i = 0; i < heightsC.length; i++) {
+            heightsC[i] = levels.valueAt(t - i * thirdS).orElse(Double.NaN);
+        }
+        double wholeC = heightsC[0] - heightsC[3];
+        double mostC = 0;
+        for (int i = 1; i < heightsC.length; i++) {
+            mostC = Math.max(mostC, heightsC[i - 1] - heightsC[i]);
+        }
+        return !(mostC < JUMP_SHARE * wholeC);
     }
 
     /** What to say of the climb that was judged last. */

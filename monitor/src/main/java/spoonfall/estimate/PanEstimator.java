@@ -141,6 +141,18 @@ public final class PanEstimator {
         stall.begin();
     }
 
+    /**
+     * The pan stands off the heat, or is not yet back at the boil: no water leaves, and what was read lately tells nothing of
+     * it. To be called every second instead of {@link #endSecond} for as long as that lasts.
+     */
+    public void pause(double t) {
+        skip();
+        if (begun) {
+            lastT = t;
+            resume();
+        }
+    }
+
     /** Forgets the way here. */
     public void forget() {
         stall.begin();

@@ -6,6 +6,7 @@ import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.Pace;
 import spoonfall.cook.ProbeTrust;
+import spoonfall.cook.Retelling;
 import spoonfall.log.CookRecord;
 import spoonfall.probe.Reading;
 import spoonfall.words.Storyteller;
@@ -41,11 +42,17 @@ record Cook(
     /** The same readings up to {@code atNanos}, measured against something else. */
     Cook again(CookSettings settings, String probe, List<ProbeTrust> trusts, long atNanos) {
         CookMonitor next = new CookMonitor(settings, originNanos, trusts);
+        Retelling words = monitor.retelling(next);
         for (int i = 0; i < record.size(); i++) {
             long heardNanos = originNanos + Math.round(record.t(i) * 1e9);
+            words.until(heardNanos);
             next.accept(Reading.good(probe, heardNanos, record.temperatureC(i), ""));
         }
-        next.advanceTo(Math.max(atNanos, originNanos + Math.round(monitor.timeS() * 1e9)));
-        return new Cook(next, story(settings, trusts), record, climb, startedAt, originNanos);
+        long nowNanos = Math.max(atNanos, originNanos + Math.round(monitor.timeS() * 1e9));
+        words.until(nowNanos + 1);
+        next.advanceTo(nowNanos);
+        Storyteller story = story(settings, trusts);
+        story.aim(next.tests().aim());
+        return new Cook(next, story, record, climb, startedAt, originNanos);
     }
 }

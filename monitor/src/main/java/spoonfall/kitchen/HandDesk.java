@@ -64,9 +64,6 @@ public final class HandDesk {
             HandEntry entry = new HandEntry(id, typed, pan.timeS(reading.atNanos()), reading.atNanos());
             pan.typed(entry);
             kitchen.publish();
-            if (pan.readings() == 1) {
-                kitchen.told(); // now it is known when the cook began
-            }
             return remember(id, new HandAnswer.Taken(entry));
         });
     }

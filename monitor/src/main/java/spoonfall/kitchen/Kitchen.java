@@ -3,12 +3,14 @@ package spoonfall.kitchen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -23,7 +25,7 @@ import spoonfall.probe.Reading;
 import spoonfall.probe.hand.HandProbe;
 
 /**
- * A kitchen at work: one thread, named {@code kitchen}, owns the cook. Probes only hand over readings;
+ * A kitchen at work on one pan: one thread, named {@code kitchen} and the pan, owns the cook. Probes only hand over readings;
  * listeners only take what they are given; whoever wants to know or change something asks that thread.
  */
 public final class Kitchen implements AutoCloseable {
@@ -46,6 +48,8 @@ public final class Kitchen implements AutoCloseable {
     private final Pan pan;
     private final CheckDesk checks;
     private final HandDesk hands;
+    private final TestDesk tests;
+    private final AfternoonDesk afternoon;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
     private List<Probe> probes;
@@ -85,16 +89,23 @@ public final class Kitchen implements AutoCloseable {
         probes = opener.apply(cookClock);
         counts = new KitchenCounts(probes.stream().map(Probe::name).toList());
         thermometers = new Thermometers(plan, probes, thermometry);
-        pan = new Pan(plan, thermometers, counts);
+        pan = new Pan(plan, thermometers, counts, startNanos);
+        afternoon = new AfternoonDesk(this, pan, this::tickNanos);
         checks = new CheckDesk(this, thermometers, pan);
+        tests = new TestDesk(this, pan);
         hands = new HandDesk(this, thermometers, pan);
-        thread = new Thread(this::run, "kitchen");
+        thread = new Thread(this::run, "kitchen " + plan.pan());
     }
 
     /** Starts watching. */
     public void start() {
         thread.start();
         startProbes();
+    }
+
+    /** What it watches. */
+    public KitchenPlan plan() {
+        return plan;
     }
 
     /** What it has counted. */
@@ -172,9 +183,14 @@ public final class Kitchen implements AutoCloseable {
     /** Begins a new cook, which starts with the next reading. */
     public CompletableFuture<KitchenState> newCook() {
         return ask(() -> {
-            beginCook();
+            beginCook(OptionalLong.of(tickNanos()));
             return pan.state();
         });
+    }
+
+    /** Where somebody says how far the afternoon is. */
+    public AfternoonDesk afternoon() {
+        return afternoon;
     }
 
     /** Where its thermometers are checked, and where somebody says how high it lies. */
@@ -195,6 +211,20 @@ public final class Kitchen implements AutoCloseable {
                 .findFirst();
     }
 
+    /** Where somebody says that they test the set, and what they saw. */
+    public TestDesk tests() {
+        return tests;
+    }
+
+    /** Does something at this moment of the cook, tells what came of it, and answers with where everything stands. */
+    CompletableFuture<KitchenState> asking(LongConsumer act) {
+        return ask(() -> {
+            act.accept(tickNanos());
+            publish();
+            return pan.state();
+        });
+    }
+
     /** Goes through the cook again, measured against what counts now. */
     KitchenState rebased() {
         pan.rebase(tickNanos());
@@ -202,9 +232,9 @@ public final class Kitchen implements AutoCloseable {
         return told();
     }
 
-    /** A new cook. */
+    /** A new cook of the same afternoon. */
     KitchenState afresh() {
-        beginCook();
+        beginCook(OptionalLong.empty());
         return pan.state();
     }
 
@@ -260,7 +290,7 @@ public final class Kitchen implements AutoCloseable {
         if (System.nanoTime() - repeatAtNanos >= 0 && repeatAtNanos != Long.MAX_VALUE) {
             repeatAtNanos = Long.MAX_VALUE;
             probes.forEach(Probe::close);
-            beginCook();
+            beginCook(OptionalLong.of(tickNanos()));
             probes = opener.apply(cookClock);
             startProbes();
         }
@@ -279,12 +309,13 @@ public final class Kitchen implements AutoCloseable {
         return cookClock.getAsLong() - (long) (TimeUnit.MILLISECONDS.toNanos(behindMillis) * plan.speed());
     }
 
-    private void beginCook() {
-        pan.beginCook();
+    private void beginCook(OptionalLong newAfternoonNanos) {
+        pan.beginCook(newAfternoonNanos);
         KitchenState state = pan.state();
         tell(listener -> listener.begin(state));
     }
 
+    /** Tells what is new. */
     void publish() {
         List<KitchenChange> changes = pan.takeChanges();
         changes.forEach(change -> tell(listener -> listener.changed(change)));

@@ -3,11 +3,14 @@ package spoonfall.kitchen;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
+import spoonfall.afternoon.BatchNotes;
+import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
 
 /**
- * What a kitchen is to watch.
+ * What a kitchen is to watch in one of its pans.
  *
+ * @param pan the pan's name, in addresses and on the page
  * @param name the kitchen's name, for the page
  * @param batch what is being made, for the page; may be empty
  * @param settings what each cook is measured against
@@ -15,15 +18,21 @@ import spoonfall.cook.CookSettings;
  * @param speed how many seconds of the cook pass in one of ours; 1 when live
  * @param startedAt the wall clock at the first reading, when it is not now, as in a replay
  * @param repeat whether a recorded cook that is over begins again
+ * @param notes how the batch goes
  */
 public record KitchenPlan(
+        String pan,
         String name,
         String batch,
         CookSettings settings,
         Source source,
         double speed,
         Optional<Instant> startedAt,
-        boolean repeat) {
+        boolean repeat,
+        BatchNotes notes) {
+
+    /** What a pan is called that needs no name, for it is the only one. */
+    public static final String ONLY_PAN = "pan";
 
     /** Where the readings come from. */
     public enum Source {
@@ -45,6 +54,28 @@ public record KitchenPlan(
         if (!(speed > 0) || Double.isInfinite(speed)) {
             throw new IllegalArgumentException("speed must be a number above 0, not " + speed);
         }
+    }
+
+    /** The plan of a kitchen with one pan, whose batch goes as usual. */
+    public KitchenPlan(
+            String name,
+            String batch,
+            CookSettings settings,
+            Source source,
+            double speed,
+            Optional<Instant> startedAt,
+            boolean repeat) {
+        this(ONLY_PAN, name, batch, settings, source, speed, startedAt, repeat, UsualAfternoon.notes());
+    }
+
+    /** The same for the pan of that name. */
+    public KitchenPlan inPan(String otherPan) {
+        return new KitchenPlan(otherPan, name, batch, settings, source, speed, startedAt, repeat, notes);
+    }
+
+    /** The same, whose batch goes by other notes. */
+    public KitchenPlan with(BatchNotes others) {
+        return new KitchenPlan(pan, name, batch, settings, source, speed, startedAt, repeat, others);
     }
 
     /** A live kitchen whose time passes {@code speed} times as fast as life: 1 but for trials. */

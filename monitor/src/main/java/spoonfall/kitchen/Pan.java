@@ -13,17 +13,22 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import spoonfall.afternoon.Reminder;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.alarm.AlarmState;
 import spoonfall.cook.AlarmName;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookMonitor;
+import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
+import spoonfall.cook.Stage;
+import spoonfall.cook.TestWord;
 import spoonfall.log.CookRecord;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;
+import spoonfall.words.TestSayings;
 
 /**
  * One pan on the hob and what is known of it: the cook's monitor with its story, record and latest changes.
@@ -38,6 +43,7 @@ final class Pan {
     private final List<KitchenChange> fresh = new ArrayList<>();
     private final Thermometers thermometers;
     private final Set<AlarmName> acknowledged = EnumSet.noneOf(AlarmName.class);
+    private final AfternoonBook afternoon;
     private long seq;
     private int cookNumber = 1;
     private @Nullable Cook cook;
@@ -48,10 +54,11 @@ final class Pan {
     private Outlook outlook;
     private double outlookT = Double.NEGATIVE_INFINITY;
 
-    Pan(KitchenPlan plan, Thermometers thermometers, KitchenCounts counts) {
+    Pan(KitchenPlan plan, Thermometers thermometers, KitchenCounts counts, long originNanos) {
         this.plan = plan;
         this.counts = counts;
         this.thermometers = thermometers;
+        afternoon = new AfternoonBook(plan, originNanos);
         outlook = ProbeWords.waiting(thermometers.state(thermometers.first()));
     }
 
@@ -80,6 +87,33 @@ final class Pan {
             current.record()
                     .add(current.monitor().timeS(), reading.temperatureC().orElseThrow());
         }
+        followAfternoon(reading.atNanos());
+    }
+
+    /** The afternoon of this pan. */
+    AfternoonBook afternoon() {
+        return afternoon;
+    }
+
+    private void followAfternoon(long atNanos) {
+        for (Reminder reminder : afternoon.follow(atNanos, status())) {
+            double laterS = cook == null ? 0 : afternoon.secondsAt(cook.originNanos());
+            double t = cook == null ? 0 : cook.monitor().timeS();
+            add(new KitchenChange.Reminded(++seq, t, reminder.name(), reminder.marked(laterS)));
+        }
+        tellAfternoon();
+    }
+
+    private Optional<CookStatus> status() {
+        return Optional.ofNullable(cook).map(begun -> begun.monitor().status());
+    }
+
+    /** Tells how the afternoon stands, if that is news. Such changes are many, and only the newest counts: none is kept. */
+    void tellAfternoon() {
+        afternoon.news().ifPresent(view -> {
+            fresh.add(new KitchenChange.Afternoon(++seq, view));
+            news = true;
+        });
     }
 
     void tick(long atNanos) {
@@ -92,6 +126,7 @@ final class Pan {
                 }
             }
         }
+        followAfternoon(atNanos);
         news |= secondPassed();
     }
 
@@ -111,6 +146,28 @@ final class Pan {
 
     Optional<CookAlarm> unshelve(String id, long atNanos) {
         return answer(monitor -> monitor.unshelve(id, atNanos));
+    }
+
+    /** Somebody says something about a set test. */
+    void say(TestWord word, long atNanos) {
+        boolean asksForAPan = word.says() == TestWord.Says.BEGUN || word.says() == TestWord.Says.SEEN;
+        if (cook == null && asksForAPan) {
+            throw new Refusal("nothing was read of the pan yet, so there is nothing to test");
+        }
+        if (cook != null) {
+            boolean open = cook.monitor().tests().open().isPresent();
+            boolean boils = cook.monitor().status().stage().compareTo(Stage.ROLLING_BOIL) >= 0;
+            if (asksForAPan && !open && !boils && cook.monitor().tests().tests().isEmpty()) {
+                throw new Refusal("the pan does not boil yet; test when the test window opens");
+            }
+            CookSettings before = cook.monitor().tests().aim();
+            handle(cook.monitor().say(word, atNanos));
+            if (!cook.monitor().tests().aim().equals(before)) {
+                cook.story().aim(cook.monitor().tests().aim());
+            }
+            outlookT = Double.NEGATIVE_INFINITY;
+            news = true;
+        }
     }
 
     private Optional<CookAlarm> answer(Function<CookMonitor, Optional<CookMonitor.Answer>> word) {
@@ -208,13 +265,16 @@ final class Pan {
         return typed;
     }
 
-    void beginCook() {
+    /** A new cook, and with it a new afternoon that begins at an instant, or the same one. */
+    void beginCook(OptionalLong newAfternoonNanos) {
         typed = Optional.empty();
         cook = null;
         cookNumber++;
         kept.clear();
         fresh.clear();
         acknowledged.clear();
+        newAfternoonNanos.ifPresentOrElse(
+                afternoon::begin, () -> afternoon.afternoon().forgetThePan());
         heardNanos = OptionalLong.empty();
         outlookT = Double.NEGATIVE_INFINITY;
         news = true;
@@ -254,7 +314,8 @@ final class Pan {
                 thermometers.states(),
                 view(),
                 List.copyOf(kept),
-                cook == null ? List.of() : cook.climb().points());
+                cook == null ? List.of() : cook.climb().points(),
+                afternoon.view());
     }
 
     CookRecord record() {
@@ -279,21 +340,25 @@ final class Pan {
                     : thermometers.first().byHand() ? ProbeWords.waitingForTyped() : ProbeWords.waiting(probe);
             return view(Optional.empty(), waiting, List.of(), List.of());
         }
-        CookStatus now = cook.monitor().status();
+        CookStatus live = cook.monitor().status();
         boolean gone = probe.state() == ProbeState.State.LOST || probe.state() == ProbeState.State.ENDED;
-        CookStatus status = gone ? now.stale() : now;
+        CookStatus status = gone ? live.stale() : live;
         List<CookAlarm> alarms = cook.monitor().alarms();
         if (Math.floor(status.t()) > outlookT || !fresh.isEmpty() || gone) {
             outlookT = Math.floor(status.t());
-            outlook = cook.story().tell(status, alarms);
+            Outlook told = cook.story().tell(status, alarms);
+            outlook = TestSayings.over(told, cook.monitor().tests(), status, alarms);
         }
-        Outlook shown = gone ? ProbeWords.gone(probe, outlook) : outlook;
+        Outlook now = outlook.with(afternoon.comingUp(cook.originNanos()));
+        Outlook shown = gone ? ProbeWords.gone(probe, now) : now;
         return view(Optional.of(status), shown, alarms, others(cook.monitor()));
     }
 
     private PanView view(
             Optional<CookStatus> status, Outlook shown, List<CookAlarm> alarms, List<PanView.Other> others) {
+        Optional<Cook> now = Optional.ofNullable(cook);
         return new PanView(
+                now.map(Cook::startedAt),
                 seq,
                 status,
                 shown,
@@ -302,7 +367,8 @@ final class Pan {
                 thermometers.basis(),
                 others,
                 hand(status),
-                thermometers.view());
+                thermometers.view(),
+                now.map(it -> it.monitor().tests()));
     }
 
     private List<PanView.Other> others(CookMonitor monitor) {

@@ -50,6 +50,10 @@ final class Thermometer {
         return identity;
     }
 
+    String detail() {
+        return detail;
+    }
+
     ProbeState.State state() {
         return state;
     }

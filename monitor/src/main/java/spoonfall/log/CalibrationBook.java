@@ -95,7 +95,7 @@ public final class CalibrationBook {
     }
 
     /** Adds one. */
-    public void add(Entry entry) {
+    public synchronized void add(Entry entry) {
         ArrayNode all = read();
         ObjectNode node = all.addObject();
         node.put("probe", entry.probe());
@@ -116,7 +116,7 @@ public final class CalibrationBook {
     }
 
     /** Takes back the latest of a thermometer; empty if there is none. */
-    public Optional<Entry> undo(String probe) {
+    public synchronized Optional<Entry> undo(String probe) {
         ArrayNode all = read();
         for (int i = all.size() - 1; i >= 0; i--) {
             Entry entry = entry(all.get(i));

@@ -8,6 +8,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookMonitor;
 import spoonfall.kitchen.Kitchen;
@@ -15,16 +16,23 @@ import spoonfall.kitchen.Refusal;
 
 /** The calls by which the cook answers an alarm. Each answers with the alarm afterwards. */
 final class AlarmRoutes {
-    private final Kitchen kitchen;
+    private final Function<Context, Kitchen> pan;
 
-    AlarmRoutes(Kitchen kitchen) {
-        this.kitchen = kitchen;
+    /** The calls on the pan that a request is about. */
+    AlarmRoutes(Function<Context, Kitchen> pan) {
+        this.pan = pan;
     }
 
-    void add(RoutesConfig routes) {
-        routes.post("/api/alarms/{id}/acknowledge", ctx -> told(ctx, kitchen.acknowledge(ctx.pathParam("id"))));
-        routes.post("/api/alarms/{id}/shelve", ctx -> told(ctx, kitchen.shelve(ctx.pathParam("id"), minutes(ctx))));
-        routes.post("/api/alarms/{id}/unshelve", ctx -> told(ctx, kitchen.unshelve(ctx.pathParam("id"))));
+    /** Adds the calls below a path. */
+    void add(RoutesConfig routes, String base) {
+        routes.post(
+                base + "/alarms/{id}/acknowledge",
+                ctx -> told(ctx, pan.apply(ctx).acknowledge(ctx.pathParam("id"))));
+        routes.post(
+                base + "/alarms/{id}/shelve",
+                ctx -> told(ctx, pan.apply(ctx).shelve(ctx.pathParam("id"), minutes(ctx))));
+        routes.post(
+                base + "/alarms/{id}/unshelve", ctx -> told(ctx, pan.apply(ctx).unshelve(ctx.pathParam("id"))));
     }
 
     private static int minutes(Context ctx) {

@@ -7,9 +7,9 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import spoonfall.kitchen.HandAnswer;
-import spoonfall.kitchen.HandDesk;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenState;
 import spoonfall.kitchen.Refusal;
@@ -20,26 +20,27 @@ import spoonfall.typed.Typed;
 final class HandRoutes {
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9_-]{1,64}");
 
-    private final HandDesk hands;
+    private final Function<Context, Kitchen> asked;
     private final Snapshots snapshots;
 
-    HandRoutes(Kitchen kitchen, Snapshots snapshots) {
-        hands = kitchen.hands();
+    HandRoutes(Function<Context, Kitchen> asked, Snapshots snapshots) {
+        this.asked = asked;
         this.snapshots = snapshots;
     }
 
-    void add(RoutesConfig routes) {
-        routes.post("/api/readings", this::type);
-        routes.delete("/api/readings/{id}", this::takeBack);
+    /** Adds the calls on a pan, below a path. */
+    void add(RoutesConfig routes, String base) {
+        routes.post(base + "/readings", this::type);
+        routes.delete(base + "/readings/{id}", this::takeBack);
     }
 
     private void type(Context ctx) {
-        JsonNode asked = TrustRoutes.body(ctx, List.of("id", "temperatureC", "reading", "sure"));
-        JsonNode sure = asked.path("sure");
+        JsonNode body = TrustRoutes.body(ctx, List.of("id", "temperatureC", "reading", "sure"));
+        JsonNode sure = body.path("sure");
         if (!sure.isMissingNode() && !sure.isBoolean()) {
             throw new Refusal("\"sure\" must be true or false");
         }
-        HandAnswer answer = WebServer.answer(hands.type(id(asked), typed(asked), sure.booleanValue()));
+        HandAnswer answer = WebServer.answer(asked.apply(ctx).hands().type(id(body), typed(body), sure.booleanValue()));
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         if (answer instanceof HandAnswer.Asked back) {
             node.set("question", HandViews.question(back.question()));
@@ -53,7 +54,7 @@ final class HandRoutes {
     }
 
     private void takeBack(Context ctx) {
-        Optional<KitchenState> state = WebServer.answer(hands.takeBack(ctx.pathParam("id")));
+        Optional<KitchenState> state = WebServer.answer(asked.apply(ctx).hands().takeBack(ctx.pathParam("id")));
         if (state.isEmpty()) {
             WebServer.error(ctx, 404, "no reading of that id was typed");
             return;

@@ -9,17 +9,20 @@ import spoonfall.kitchen.KitchenListener;
 import spoonfall.kitchen.KitchenState;
 import spoonfall.kitchen.PanView;
 
-/** All pages on the live channel. Each message is made once, on the kitchen's thread, and handed to every page. */
+/** All pages on the live channel of one pan. Each message is made once, on the kitchen's thread, and handed to every page. */
 final class LiveHub implements KitchenListener {
     private final Kitchen kitchen;
     private final Snapshots snapshots;
+    private final PanBoard board;
     private final LiveCounts counts;
     private final Map<Session, LiveClient> clients = new ConcurrentHashMap<>();
 
-    LiveHub(Kitchen kitchen, Snapshots snapshots, LiveCounts counts) {
+    LiveHub(Kitchen kitchen, Snapshots snapshots, PanBoard board, LiveCounts counts) {
         this.kitchen = kitchen;
         this.snapshots = snapshots;
+        this.board = board;
         this.counts = counts;
+        board.tell(this::pans);
     }
 
     /** A page came: it gets the snapshot, then every change. */
@@ -27,8 +30,10 @@ final class LiveHub implements KitchenListener {
         LiveClient client = new LiveClient(session, counts);
         kitchen.withState(state -> {
             if (session.isOpen()) {
-                client.change(Views.text(snapshots.of(state)));
-                clients.put(session, client);
+                board.between(() -> {
+                    client.change(Views.text(snapshots.of(state)));
+                    clients.put(session, client);
+                });
             }
         });
     }
@@ -46,9 +51,16 @@ final class LiveHub implements KitchenListener {
     @Override
     public void begin(KitchenState state) {
         if (!clients.isEmpty()) {
-            String text = Views.text(snapshots.of(state));
-            clients.values().forEach(client -> client.change(text));
+            board.between(() -> {
+                String text = Views.text(snapshots.of(state));
+                clients.values().forEach(client -> client.change(text));
+            });
         }
+    }
+
+    /** Another pan may need the cook: told by the board, on any pan's thread. */
+    private void pans(String text) {
+        clients.values().forEach(client -> client.change(text));
     }
 
     @Override

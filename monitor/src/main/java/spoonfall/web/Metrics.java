@@ -13,6 +13,7 @@ import java.util.function.IntSupplier;
 import java.util.function.ToDoubleFunction;
 import spoonfall.cook.AlarmName;
 import spoonfall.cook.CookStatus;
+import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenChange;
 import spoonfall.kitchen.KitchenCounts;
 import spoonfall.kitchen.KitchenListener;
@@ -20,13 +21,17 @@ import spoonfall.kitchen.KitchenState;
 import spoonfall.kitchen.PanView;
 import spoonfall.probe.Quality;
 
-/** What is counted, for Prometheus. */
+/** What is counted of one pan, for Prometheus. */
 final class Metrics implements KitchenListener {
-    private final PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
+    private final PrometheusMeterRegistry registry;
+    private final String pan;
     private final AtomicReference<CookStatus> latest = new AtomicReference<>();
-    private final Timer requests;
 
-    Metrics(KitchenCounts counts) {
+    /** The metrics of a pan, kept in a registry together with those of the others. */
+    Metrics(PrometheusMeterRegistry registry, Kitchen kitchen) {
+        this.registry = registry;
+        this.pan = kitchen.plan().pan();
+        KitchenCounts counts = kitchen.counts();
         for (String probe : counts.probes()) {
             for (Quality quality : Quality.values()) {
                 counter(
@@ -54,28 +59,32 @@ final class Metrics implements KitchenListener {
                         this,
                         m -> m.value(s -> s.temperatureC().orElse(Double.NaN)))
                 .description("temperature of the pan")
+                .tag("pan", pan)
                 .register(registry);
         Gauge.builder(
                         "spoonfall.rate.celsius.per.minute",
                         this,
                         m -> m.value(s -> s.ratePerMinC().orElse(Double.NaN)))
                 .description("climb of the pan")
+                .tag("pan", pan)
                 .register(registry);
-        requests = Timer.builder("spoonfall.http").description("HTTP requests").register(registry);
     }
 
-    PrometheusMeterRegistry registry() {
-        return registry;
+    /** A registry with nothing in it. */
+    static PrometheusMeterRegistry registry() {
+        return new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
     }
 
-    void watchPages(IntSupplier pages) {
+    static void watchPages(PrometheusMeterRegistry registry, IntSupplier pages) {
         Gauge.builder("spoonfall.pages", pages, IntSupplier::getAsInt)
                 .description("pages on the live channel")
                 .strongReference(true) // nobody else keeps it: it would be gone with the next collection
                 .register(registry);
     }
 
-    void countRequest(double millis) {
+    static void countRequest(PrometheusMeterRegistry registry, double millis) {
+        Timer requests =
+                Timer.builder("spoonfall.http").description("HTTP requests").register(registry);
         requests.record(Duration.ofNanos((long) (millis * 1e6)));
     }
 
@@ -104,6 +113,7 @@ final class Metrics implements KitchenListener {
         FunctionCounter.builder(name, counts, of)
                 .description(what)
                 .tags(List.of(tags))
+                .tag("pan", pan)
                 .register(registry);
     }
 }

@@ -12,16 +12,19 @@ final class Snapshots {
     private static final double STEP_C = 0.25;
 
     private final String run;
+    private final PanBoard board;
 
     /** Snapshots of the run of the service that is called {@code run}. */
-    Snapshots(String run) {
+    Snapshots(String run, PanBoard board) {
         this.run = run;
+        this.board = board;
     }
 
     ObjectNode of(KitchenState state) {
         CookSettings settings = state.pan().basis().settings();
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("type", "snapshot").put("seq", state.pan().seq()).put("run", run);
+        node.put("pan", state.plan().pan());
         node.putObject("kitchen")
                 .put("name", state.plan().name())
                 .put("batch", state.plan().batch());
@@ -37,6 +40,7 @@ final class Snapshots {
         node.set("basis", TrustViews.basis(state.pan().basis()));
         addSyrup(node.putArray("syrup"), settings);
         node.set("status", Views.status(state.pan()));
+        node.set("afternoon", AfternoonViews.of(state.afternoon()));
         ArrayNode alarms = node.putArray("alarms");
         state.pan().alarms().forEach(alarm -> alarms.add(Views.alarm(alarm)));
         ArrayNode events = node.putArray("events");
@@ -46,6 +50,7 @@ final class Snapshots {
             ArrayNode pair = climb.addArray().add(Views.rounded(point.t()));
             point.temperatureC().ifPresentOrElse(c -> pair.add(Views.rounded(c)), pair::addNull);
         });
+        board.addTo(node);
         return node;
     }
 

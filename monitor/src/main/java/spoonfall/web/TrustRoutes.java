@@ -9,11 +9,13 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Function;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.CheckDesk;
 import spoonfall.kitchen.CheckView;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenState;
+import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.Refusal;
 import spoonfall.kitchen.TypedBase;
 
@@ -22,28 +24,32 @@ final class TrustRoutes {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final int LONGEST_TEXT = 100;
 
-    private final CheckDesk checks;
+    private final Kitchens kitchens;
+    private final Function<Context, Kitchen> pan;
     private final Snapshots snapshots;
 
-    TrustRoutes(Kitchen kitchen, Snapshots snapshots) {
-        this.checks = kitchen.checks();
+    /** The calls on the pan that a request is about; where the kitchen is counts for all of its pans. */
+    TrustRoutes(Kitchens kitchens, Function<Context, Kitchen> pan, Snapshots snapshots) {
+        this.kitchens = kitchens;
+        this.pan = pan;
         this.snapshots = snapshots;
     }
 
-    void add(RoutesConfig routes) {
-        routes.post("/api/check", this::start);
-        routes.delete("/api/check", ctx -> told(ctx, checks.abandonCheck()));
-        routes.post("/api/check/keep", this::keep);
-        routes.post("/api/calibration/undo", this::undo);
-        routes.post("/api/base", this::declare);
-        routes.delete("/api/base/measured", ctx -> told(ctx, checks.forgetMeasured()));
+    /** Adds the calls below a path. */
+    void add(RoutesConfig routes, String base) {
+        routes.post(base + "/check", this::start);
+        routes.delete(base + "/check", ctx -> told(ctx, checks(ctx).abandonCheck()));
+        routes.post(base + "/check/keep", this::keep);
+        routes.post(base + "/calibration/undo", this::undo);
+        routes.post(base + "/base", this::declare);
+        routes.delete(base + "/base/measured", ctx -> told(ctx, checks(ctx).forgetMeasured()));
     }
 
     private void start(Context ctx) {
         JsonNode asked = body(ctx, List.of("probe", "in"));
         String probe = needed(asked, "probe", "pan");
         CheckView.In in = CheckView.In.named(needed(asked, "in", "boiling-water"));
-        told(ctx, checks.startCheck(probe, in));
+        told(ctx, checks(ctx).startCheck(probe, in));
     }
 
     private void keep(Context ctx) {
@@ -51,20 +57,30 @@ final class TrustRoutes {
         told(
                 ctx,
                 switch (as) {
-                    case "water-boil" -> checks.keepAsWaterBoil();
-                    case "calibration" -> checks.keepAsCalibration();
+                    case "water-boil" -> checks(ctx).keepAsWaterBoil();
+                    case "calibration" -> checks(ctx).keepAsCalibration();
                     default -> throw new Refusal("\"as\" must be water-boil or calibration, not \"" + as + "\"");
                 });
     }
 
     private void undo(Context ctx) {
-        told(ctx, checks.undoCalibration(needed(body(ctx, List.of("probe")), "probe", "pan")));
+        told(ctx, checks(ctx).undoCalibration(needed(body(ctx, List.of("probe")), "probe", "pan")));
     }
 
     private void declare(Context ctx) {
         JsonNode asked = body(ctx, List.of("elevation", "pressure", "where"));
         WaterBoil boil = TypedBase.waterBoil(text(asked, "elevation"), text(asked, "pressure"), text(asked, "where"));
-        told(ctx, checks.declare(boil));
+        Kitchen mine = pan.apply(ctx);
+        List<CompletableFuture<KitchenState>> others = kitchens.all().stream()
+                .filter(other -> other != mine)
+                .map(other -> other.checks().declare(boil))
+                .toList();
+        others.forEach(WebServer::answer);
+        told(ctx, mine.checks().declare(boil));
+    }
+
+    private CheckDesk checks(Context ctx) {
+        return pan.apply(ctx).checks();
     }
 
     private void told(Context ctx, CompletableFuture<KitchenState> answer) {
@@ -93,7 +109,8 @@ final class TrustRoutes {
                 .orElseThrow(() -> new Refusal("\"" + name + "\" is needed, such as \"" + example + "\""));
     }
 
-    private static Optional<String> text(JsonNode asked, String name) {
+    /** A text that may have been sent; blank is none. */
+    static Optional<String> text(JsonNode asked, String name) {
         JsonNode node = asked.path(name);
         if (node.isMissingNode() || node.isNull()) {
             return Optional.empty();

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.UncheckedIOException;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -57,10 +58,11 @@ public final class Views {
 
     /** A status with what is said of it, for the page. */
     static ObjectNode status(PanView view) {
-        CookSettings settings = view.basis().settings();
+        CookSettings settings = view.aim();
         ObjectNode node =
                 view.status().map(status -> statusForPage(status, settings)).orElseGet(() -> waiting(settings));
         node.put("seq", view.seq());
+        node.put("startedAtMs", view.startedAt().map(Instant::toEpochMilli).orElse(null));
         Outlook outlook = view.outlook();
         node.putObject("say")
                 .put("state", outlook.saying().state())
@@ -79,6 +81,7 @@ public final class Views {
         view.others().forEach(other -> others.add(TrustViews.other(other)));
         view.hand().ifPresentOrElse(hand -> node.set("hand", HandViews.hand(hand)), () -> node.putNull("hand"));
         view.check().ifPresentOrElse(check -> node.set("check", TrustViews.check(check)), () -> node.putNull("check"));
+        view.tests().ifPresentOrElse(tests -> node.set("tests", TestViews.tests(tests)), () -> node.putNull("tests"));
         return node;
     }
 
@@ -138,6 +141,12 @@ public final class Views {
 
     /** A change, for the page. */
     static ObjectNode change(KitchenChange change) {
+        if (change instanceof KitchenChange.Afternoon afternoon) {
+            return AfternoonViews.change(afternoon);
+        }
+        if (change instanceof KitchenChange.Reminded reminded) {
+            return AfternoonViews.change(reminded);
+        }
         ObjectNode node = NODES.objectNode();
         if (change instanceof KitchenChange.Probe probe) {
             node.put("type", "probe").put("seq", change.seq()).put("t", rounded(probe.t()));
@@ -152,6 +161,8 @@ public final class Views {
             } else if (cook.event() instanceof CookEvent.Reminded event) {
                 node.put("type", "reminder").put("seq", change.seq()).put("t", rounded(event.t()));
                 node.put("reminder", event.reminder().wireName()).put("text", event.text());
+            } else if (cook.event() instanceof CookEvent.TestChanged event) {
+                node.put("seq", change.seq()).setAll(TestViews.event(event));
             }
         }
         return node;
@@ -178,6 +189,9 @@ public final class Views {
                     .put("reminder", reminded.reminder().wireName())
                     .put("text", Plain.text(reminded.text()));
         }
+        if (event instanceof CookEvent.TestChanged changed) {
+            return TestViews.event(changed);
+        }
         if (event instanceof CookEvent.AlarmChanged changed) {
             CookAlarm alarm = changed.alarm();
             node.put("type", "alarm").put("t", rounded(changed.t()));
@@ -194,7 +208,7 @@ public final class Views {
         return Math.round(value * 1000) / 1000.0;
     }
 
-    private static void put(ObjectNode node, String name, OptionalDouble value) {
+    static void put(ObjectNode node, String name, OptionalDouble value) {
         if (value.isPresent()) {
             node.put(name, rounded(value.getAsDouble()));
         } else {

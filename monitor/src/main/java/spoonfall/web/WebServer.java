@@ -4,12 +4,17 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.staticfiles.Location;
+import io.javalin.websocket.WsContext;
+import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.security.SecureRandom;
 import java.time.Duration;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
@@ -18,8 +23,8 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.KitchenState;
+import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.Refusal;
 import spoonfall.log.CookRecord;
 import spoonfall.log.RecordedTrace;
@@ -32,27 +37,46 @@ public final class WebServer implements AutoCloseable {
     private static final int STOP_MILLIS = 1500;
     private static final long ANSWER_SECONDS = 5;
 
-    private final Kitchen kitchen;
-    private final KitchenPlan plan;
-    private final Snapshots snapshots = new Snapshots(runName());
-    private final Metrics metrics;
-    private final LiveHub hub;
+    /** Closes the live channel of a page that asks for a pan that is not there. */
+    private static final int NO_SUCH_PAN = 4404;
+
+    private final Kitchens kitchens;
+    private final AskedPan asked;
+    private final PanBoard board;
+    private final Snapshots snapshots;
+    private final PrometheusMeterRegistry registry = Metrics.registry();
+    private final Map<Kitchen, LiveHub> hubs = new LinkedHashMap<>();
     private final Javalin javalin;
+
+    /**
+     * A service of one pan that has not started.
+     *
+     * @param kitchen what it serves
+     * @param host the address to listen on
+     * @param port the port, 0 for any free one
+     */
+    public WebServer(Kitchen kitchen, String host, int port) {
+        this(Kitchens.one(kitchen), host, port);
+    }
 
     /**
      * A service that has not started.
      *
-     * @param kitchen what it serves
-     * @param plan what that kitchen watches
+     * @param kitchens what it serves
      * @param host the address to listen on
      * @param port the port, 0 for any free one
      */
-    public WebServer(Kitchen kitchen, KitchenPlan plan, String host, int port) {
-        this.kitchen = kitchen;
-        this.plan = plan;
-        metrics = new Metrics(kitchen.counts());
-        hub = new LiveHub(kitchen, snapshots, new LiveCounts(metrics.registry()));
-        metrics.watchPages(hub::size);
+    public WebServer(Kitchens kitchens, String host, int port) {
+        this.kitchens = kitchens;
+        asked = new AskedPan(kitchens);
+        board = new PanBoard(kitchens);
+        snapshots = new Snapshots(runName(), board);
+        LiveCounts counts = new LiveCounts(registry);
+        for (Kitchen kitchen : kitchens.all()) {
+            hubs.put(kitchen, new LiveHub(kitchen, snapshots, board, counts));
+        }
+        Metrics.watchPages(
+                registry, () -> hubs.values().stream().mapToInt(LiveHub::size).sum());
         boolean local = host.equals("localhost") || host.equals("127.0.0.1") || host.equals("::1");
         Door door = new Door(local);
         javalin = Javalin.create(config -> configure(config, door, host, port));
@@ -69,8 +93,9 @@ public final class WebServer implements AutoCloseable {
         } catch (RuntimeException e) {
             throw PortTakenException.in(e).orElseThrow(() -> e);
         }
-        kitchen.listen(metrics);
-        kitchen.listen(hub);
+        board.listen();
+        kitchens.all().forEach(kitchen -> kitchen.listen(new Metrics(registry, kitchen)));
+        hubs.forEach(Kitchen::listen);
     }
 
     /** The port it listens on. */
@@ -110,23 +135,18 @@ public final class WebServer implements AutoCloseable {
             files.headers = Map.of("Cache-Control", "no-cache");
         });
         config.staticFiles.enableWebjars();
-        config.requestLogger.http((ctx, millis) -> metrics.countRequest(millis));
+        config.requestLogger.http((ctx, millis) -> Metrics.countRequest(registry, millis));
         config.routes.before(door::check);
         config.routes.wsBeforeUpgrade(door::check);
-        config.routes.get("/api/state", ctx -> json(ctx, 200, snapshots.of(answer(kitchen.state()))));
-        config.routes.get("/api/trace", this::trace);
-        new AlarmRoutes(kitchen).add(config.routes);
-        config.routes.post("/api/cook", ctx -> json(ctx, 201, snapshots.of(answer(kitchen.newCook()))));
-        new TrustRoutes(kitchen, snapshots).add(config.routes);
-        new HandRoutes(kitchen, snapshots).add(config.routes);
+        AskedPan.BASES.forEach(base -> addPan(config.routes, base));
         config.routes.get("/healthz", this::health);
         config.routes.get(
                 "/metrics",
                 ctx -> ctx.contentType("text/plain; version=0.0.4; charset=utf-8")
-                        .result(metrics.registry().scrape()));
+                        .result(registry.scrape()));
         config.routes.ws("/live", ws -> {
-            ws.onConnect(ctx -> hub.join(ctx.session));
-            ws.onClose(ctx -> hub.leave(ctx.session));
+            ws.onConnect(this::join);
+            ws.onClose(ctx -> hub(ctx).ifPresent(hub -> hub.leave(ctx.session)));
             ws.onMessage(ctx -> ctx.closeSession(1008, "nothing is expected here"));
             ws.onBinaryMessage(ctx -> ctx.closeSession(1008, "nothing is expected here"));
         });
@@ -139,16 +159,48 @@ public final class WebServer implements AutoCloseable {
         });
         config.routes.error(404, ctx -> {
             if (ctx.path().startsWith("/api/")
-                    && !String.valueOf(ctx.contentType()).contains("json")) {
+                    && !String.valueOf(ctx.res().getContentType()).contains("json")) {
                 error(ctx, 404, "there is nothing at " + ctx.path());
             }
         });
     }
 
+    /** The calls on a pan, below a path. */
+    private void addPan(RoutesConfig routes, String base) {
+        routes.get(
+                base + "/state",
+                ctx -> json(ctx, 200, snapshots.of(answer(asked.apply(ctx).state()))));
+        routes.get(base + "/trace", this::trace);
+        new AlarmRoutes(asked).add(routes, base);
+        routes.post(
+                base + "/cook",
+                ctx -> json(ctx, 201, snapshots.of(answer(asked.apply(ctx).newCook()))));
+        new TrustRoutes(kitchens, asked, snapshots).add(routes, base);
+        new TestRoutes(asked, snapshots).add(routes, base);
+        new HandRoutes(asked, snapshots).add(routes, base);
+        new AfternoonRoutes(asked).add(routes, base);
+    }
+
+    /** A page follows the pan that it names, or the first. */
+    private void join(WsContext ctx) {
+        hub(ctx).ifPresentOrElse(
+                        hub -> hub.join(ctx.session),
+                        () -> ctx.closeSession(
+                                NO_SUCH_PAN, AskedPan.unknown(kitchens, String.valueOf(ctx.queryParam("pan")))));
+    }
+
+    private Optional<LiveHub> hub(WsContext ctx) {
+        String pan = ctx.queryParam("pan");
+        Optional<Kitchen> kitchen = pan == null ? Optional.of(kitchens.first()) : kitchens.named(pan);
+        return kitchen.map(hubs::get);
+    }
+
     private void trace(Context ctx) {
+        Kitchen kitchen = asked.apply(ctx);
         KitchenState state = answer(kitchen.state());
         CookRecord record = answer(kitchen.record());
-        Trace trace = RecordedTrace.of(record, state.pan().basis().settings(), plan.batch(), state.startedAt());
+        Trace trace = RecordedTrace.of(
+                record, state.pan().basis().settings(), kitchen.plan().batch(), state.startedAt());
         if (ctx.queryParamMap().containsKey("metadata")) {
             ctx.contentType("application/csvm+json").result(trace.metadata("trace"));
         } else {
@@ -157,7 +209,7 @@ public final class WebServer implements AutoCloseable {
     }
 
     private void health(Context ctx) {
-        boolean up = kitchen.healthy();
+        boolean up = kitchens.all().stream().allMatch(Kitchen::healthy);
         ObjectNode node = JsonNodeFactory.instance.objectNode().put("status", up ? "up" : "down");
         if (!up) {
             node.put("error", "the kitchen's thread has stopped; restart Spoonfall");

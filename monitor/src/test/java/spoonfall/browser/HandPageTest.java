@@ -57,7 +57,7 @@ final class HandPageTest {
         Kitchen started = new Kitchen(
                 plan, clock -> List.of(new HandProbe("pan", clock)), () -> System.nanoTime() + aheadNanos.get());
         kitchen = started;
-        server = new WebServer(started, plan, "127.0.0.1", 0);
+        server = new WebServer(started, "127.0.0.1", 0);
         started.start();
         server.start();
     }

@@ -66,7 +66,7 @@ final class PageTest {
         Kitchen started =
                 new Kitchen(plan, clock -> List.of(new FastForward(trace, untilS, thenLost, clock)), System::nanoTime);
         kitchen = started;
-        server = new WebServer(started, plan, "127.0.0.1", 0);
+        server = new WebServer(started, "127.0.0.1", 0);
         started.start();
         server.start();
     }

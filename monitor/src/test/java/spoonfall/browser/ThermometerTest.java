@@ -60,7 +60,7 @@ final class ThermometerTest {
                 Thermometry.of(List.of(), new CalibrationBook(folder.resolve("calibrations.json")), Optional.empty());
         Kitchen started = new Kitchen(plan, clock -> List.of(pan, clip), System::nanoTime, thermometry);
         kitchen = started;
-        server = new WebServer(started, plan, "127.0.0.1", 0);
+        server = new WebServer(started, "127.0.0.1", 0);
         started.start();
         server.start();
     }

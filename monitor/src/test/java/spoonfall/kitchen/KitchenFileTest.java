@@ -66,6 +66,104 @@ final class KitchenFileTest {
     }
 
     @Test
+    void severalPans_haveTheirOwnBatchRiseAndProbes_andTheCannerIsKeptApart() throws IOException {
+        KitchenFile kitchen = KitchenFile.read(file("""
+                batch = "Seville orange"
+                rise = "8F"
+
+                [[pan]]
+                name = "big pan"
+
+                [[pan]]
+                name = "small pan"
+                batch = "Lemon and thyme"
+                rise = "9F"
+
+                [[probe]]
+                place = "/dev/ttyUSB0"
+
+                [[probe]]
+                pan = "small pan"
+                place = "/dev/ttyUSB1"
+
+                [[probe]]
+                in = "canner"
+                place = "/dev/ttyUSB2"
+
+                [[probe]]
+                pan = "small pan"
+                place = "/dev/ttyUSB3"
+                """));
+        PanEntry big = kitchen.pans().get(0);
+        PanEntry small = kitchen.pans().get(1);
+        assertThat(big.name()).isEqualTo("big pan");
+        assertThat(big.batch()).contains("Seville orange");
+        assertThat(big.riseC()).isEmpty();
+        assertThat(big.probes().stream().map(NamedSpec::name)).containsExactly("big pan");
+        assertThat(small.batch()).contains("Lemon and thyme");
+        assertThat(small.riseC().orElseThrow()).isEqualTo(5, Offset.offset(1e-9));
+        assertThat(small.probes().stream().map(NamedSpec::name)).containsExactly("small pan", "small pan 2");
+        assertThat(kitchen.canner().orElseThrow().name()).isEqualTo("canner");
+        assertThat(kitchen.canner().orElseThrow().spec().place()).isEqualTo("/dev/ttyUSB2");
+        assertThat(kitchen.probes()).hasSize(3);
+    }
+
+    @Test
+    void aFileThatSaysNothingOfPans_hasOne() throws IOException {
+        KitchenFile kitchen = KitchenFile.read(file("""
+                batch = "Seville orange"
+                [[probe]]
+                place = "/dev/ttyUSB0"
+                """));
+        assertThat(kitchen.pans()).hasSize(1);
+        assertThat(kitchen.pans().get(0).name()).isEqualTo("pan");
+        assertThat(kitchen.pans().get(0).batch()).contains("Seville orange");
+        assertThat(kitchen.canner()).isEmpty();
+    }
+
+    @Test
+    void instrumentsOnOneLine_mayBeInDifferentPans() throws IOException {
+        KitchenFile kitchen = KitchenFile.read(file("""
+                [[pan]]
+                name = "big"
+                [[pan]]
+                name = "small"
+                [[probe]]
+                kind = "modbus"
+                place = "/dev/ttyUSB0"
+                register = 0
+                [[probe]]
+                pan = "small"
+                kind = "modbus"
+                place = "/dev/ttyUSB0"
+                register = 1
+                """));
+        assertThat(kitchen.probes()).hasSize(2);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "[[pan]]\\nbatch = \"x\"|, line 1: pan: needs a name, such as name = \"big pan\"",
+                "[[pan]]\\nname = \"a/b\"|, line 2: name: a pan's name is 1 to 40 letters",
+                "[[pan]]\\nname = \"a\"\\n[[pan]]\\nname = \"a\"|, line 3: pan: two pans are called a",
+                "[[pan]]\\nname = \"a\"\\nbach = \"x\"|, line 3: bach: is not a key of a kitchen file; did you mean batch?",
+                "[[pan]]\\nname = \"a\"\\nrise = \"warm\"|, line 3: rise: ",
+                "pan = \"a\"|, line 1: pan: must be a table of its own, headed [[pan]]",
+                "[[pan]]\\nname = \"a\"\\n[[probe]]\\nplace = \"/dev/x\"\\npan = \"b\"|, line 5: pan: no [[pan]] is called b; there are a",
+                "[[probe]]\\nplace = \"/dev/x\"\\npan = \"b\"|, line 3: pan: no [[pan]] is called b; give it a table [[pan]] with name = \"b\"",
+                "[[probe]]\\nplace = \"/dev/x\"\\nin = \"jar\"|, line 3: in: must be \"pan\" or \"canner\", not \"jar\"",
+                "[[pan]]\\nname = \"a\"\\n[[probe]]\\nplace = \"/dev/x\"\\nin = \"canner\"\\npan = \"a\"|, line 6: pan: a probe in the canner is in no pan",
+                "[[probe]]\\nplace = \"/dev/x\"\\n[[probe]]\\nplace = \"/dev/x\"\\nin = \"canner\"|, line 3: probe: probes pan and canner cannot both have the port /dev/x",
+                "[[pan]]\\nname = \"a\"\\n[[pan]]\\nname = \"b\"\\n[[probe]]\\nplace = \"/dev/x\"\\n[[probe]]\\nplace = \"/dev/x\"\\npan = \"b\"|, line 7: probe: probes a and b cannot both have the port /dev/x",
+                "[[probe]]\\nplace = \"/dev/x\"\\nin = \"canner\"\\n[[probe]]\\nname = \"c\"\\nplace = \"/dev/y\"\\nin = \"canner\"|, line 4: probe: canner is in the canner already"
+            })
+    void aWrongPan_isNamedByFileLineAndKey(String toml, String message) throws IOException {
+        aWrongKitchen_isNamedByFileLineAndKey(toml, message);
+    }
+
+    @Test
     void anEmptyFile_isAKitchen() throws IOException {
         assertThat(KitchenFile.read(file(""))).isEqualTo(KitchenFile.empty());
     }

@@ -50,7 +50,7 @@ final class HandTest {
         KitchenPlan plan = KitchenPlan.live("Hollin Bank", "", new CookSettings(WaterBoil.atElevation(1240), 4.44), 1);
         Kitchen started = new Kitchen(plan, clock -> List.of(probe), nanos::get);
         kitchen = started;
-        server = new WebServer(started, plan, "127.0.0.1", 0);
+        server = new WebServer(started, "127.0.0.1", 0);
         started.start();
         server.start();
     }

@@ -56,7 +56,7 @@ final class TrustTest {
                 (InstantSource) now::get);
         Kitchen started = new Kitchen(plan, clock -> List.of(pan, second), System::nanoTime, thermometry);
         kitchen = started;
-        server = new WebServer(started, plan, "127.0.0.1", 0);
+        server = new WebServer(started, "127.0.0.1", 0);
         started.start();
         server.start();
     }
@@ -338,6 +338,6 @@ final class TrustTest {
                         .isNull())
                 .isTrue();
         assertThat(send("GET", "/metrics", "").body())
-                .contains("spoonfall_readings_total{probe=\"second\",quality=\"good\"} 120.0");
+                .contains("spoonfall_readings_total{pan=\"pan\",probe=\"second\",quality=\"good\"} 120.0");
     }
 }

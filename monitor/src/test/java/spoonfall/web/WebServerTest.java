@@ -37,7 +37,7 @@ final class WebServerTest {
     private final KitchenPlan plan =
             KitchenPlan.live("Hollin Bank", "batch 14", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1);
     private final Kitchen kitchen = new Kitchen(plan, clock -> List.of(probe), System::nanoTime);
-    private final WebServer server = new WebServer(kitchen, plan, "127.0.0.1", 0);
+    private final WebServer server = new WebServer(kitchen, "127.0.0.1", 0);
     private final HttpClient client = HttpClient.newHttpClient();
 
     WebServerTest() {
@@ -333,13 +333,13 @@ final class WebServerTest {
                 "the count",
                 () -> send(request("/metrics"))
                         .body()
-                        .contains("spoonfall_readings_total{probe=\"pan\",quality=\"good\"} 1.0"));
+                        .contains("spoonfall_readings_total{pan=\"pan\",probe=\"pan\",quality=\"good\"} 1.0"));
         assertThat(send(request("/metrics")).body())
                 .contains(
                         "spoonfall_gaps_total",
                         "spoonfall_readings_dropped_total",
                         "spoonfall_rate_celsius_per_minute",
-                        "spoonfall_alarms_raised_total{alarm=\"stalled\"} 0.0",
+                        "spoonfall_alarms_raised_total{alarm=\"stalled\",pan=\"pan\"} 0.0",
                         "spoonfall_wire_to_page_seconds");
     }
 

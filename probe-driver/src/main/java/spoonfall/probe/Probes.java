@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongSupplier;
 import spoonfall.probe.serial.AskingLine;
@@ -37,6 +38,14 @@ public final class Probes {
         return List.copyOf(probes);
     }
 
+    /** Why two probes cannot be open at once, in one line; empty if they can. */
+    public static Optional<String> clash(NamedSpec one, NamedSpec other) {
+        boolean apart = one.spec().kind() == ProbeSpec.Kind.TRACE
+                || other.spec().kind() == ProbeSpec.Kind.TRACE
+                || !device(one.spec().place()).equals(device(other.spec().place()));
+        return apart ? Optional.empty() : clashOnOneLine(one, other);
+    }
+
     /** Who is on which line, checked. */
     private static Map<String, List<NamedSpec>> lines(List<NamedSpec> specs) {
         Map<String, List<NamedSpec>> lines = new LinkedHashMap<>();
@@ -48,7 +57,9 @@ public final class Probes {
             }
             if (named.spec().kind() != ProbeSpec.Kind.TRACE && named.spec().kind() != ProbeSpec.Kind.HAND) {
                 List<NamedSpec> line = lines.computeIfAbsent(device(named.spec().place()), place -> new ArrayList<>());
-                line.forEach(other -> check(other, named));
+                line.forEach(other -> clashOnOneLine(other, named).ifPresent(clash -> {
+                    throw new IllegalArgumentException(clash);
+                }));
                 line.add(named);
             }
         }
@@ -75,27 +86,28 @@ public final class Probes {
         }
     }
 
-    private static void check(NamedSpec one, NamedSpec other) {
+    private static Optional<String> clashOnOneLine(NamedSpec one, NamedSpec other) {
         String both = "probes " + one.name() + " and " + other.name();
         String place = one.spec().place();
         if (one.spec().kind() != ProbeSpec.Kind.MODBUS || other.spec().kind() != ProbeSpec.Kind.MODBUS) {
-            throw new IllegalArgumentException(both + " cannot both have the port " + place
+            return Optional.of(both + " cannot both have the port " + place
                     + ": only probes of kind modbus share one; give each its own");
         }
         if (!place.equals(other.spec().place())) {
-            throw new IllegalArgumentException(both + " have the same port under two names, " + place + " and "
+            return Optional.of(both + " have the same port under two names, " + place + " and "
                     + other.spec().place() + "; use one of them for both");
         }
         String settings = one.spec().serial().description();
         String otherSettings = other.spec().serial().description();
         if (!settings.equals(otherSettings)) {
-            throw new IllegalArgumentException(both + " share " + place + ", but one is at " + settings
-                    + " and the other at " + otherSettings + "; set both to what the instruments are set to");
+            return Optional.of(both + " share " + place + ", but one is at " + settings + " and the other at "
+                    + otherSettings + "; set both to what the instruments are set to");
         }
         if (ModbusOptions.register(one.spec().options())
                 .sameAs(ModbusOptions.register(other.spec().options()))) {
-            throw new IllegalArgumentException(both + " read the same register of the same instrument at " + place
+            return Optional.of(both + " read the same register of the same instrument at " + place
                     + "; give one of them another id or register");
         }
+        return Optional.empty();
     }
 }

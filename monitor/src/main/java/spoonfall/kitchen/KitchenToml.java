@@ -1,0 +1,75 @@
+package spoonfall.kitchen;
+
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.tomlj.Toml;
+import org.tomlj.TomlArray;
+import org.tomlj.TomlPosition;
+import org.tomlj.TomlTable;
+
+/** The keys of one kitchen file; every complaint says where. */
+record KitchenToml(Path file, TomlTable toml) {
+    /** The tables of that heading, in order. */
+    TomlArray tables(String key) {
+        Object value = toml.get(key);
+        if (value == null) {
+            return Toml.parse(key + " = []").getArrayOrEmpty(key);
+        }
+        if (!(value instanceof TomlArray tables) || !(tables.isEmpty() || tables.get(0) instanceof TomlTable)) {
+            throw complaint(toml, key, "must be a table of its own, headed [[" + key + "]]");
+        }
+        return tables;
+    }
+
+    /** A text; empty if the key is not there. */
+    Optional<String> text(TomlTable table, String key) {
+        Object value = table.get(key);
+        if (value == null) {
+            return Optional.empty();
+        }
+        if (value instanceof String text && !text.isBlank() && text.length() <= 200) {
+            return Optional.of(text.strip());
+        }
+        throw complaint(table, key, "must be a text in quotes of 1 to 200 characters");
+    }
+
+    /** A quantity with its unit; empty if the key is not there. */
+    Optional<Double> quantity(TomlTable table, String key, Function<String, Double> parse) {
+        try {
+            return text(table, key).map(parse);
+        } catch (IllegalArgumentException e) {
+            String message = String.valueOf(e.getMessage());
+            throw message.startsWith(file.toString()) ? e : complaint(table, key, message);
+        }
+    }
+
+    /** Complains about the first key that is not known, with the nearest that is. */
+    void refuseUnknown(TomlTable table, List<String> known) {
+        for (String key : table.keySet()) {
+            if (!known.contains(key)) {
+                String nearest = known.stream()
+                        .min(Comparator.comparingInt(candidate -> Spelling.distance(key, candidate)))
+                        .orElse("");
+                String hint = Spelling.distance(key, nearest) <= 2
+                        ? "did you mean " + nearest + "?"
+                        : "it can be " + String.join(", ", known);
+                throw complaint(table, key, "is not a key of a kitchen file; " + hint);
+            }
+        }
+    }
+
+    /** A complaint about a key, with its line. */
+    IllegalArgumentException complaint(TomlTable table, String key, @Nullable String what) {
+        return complaint(table.inputPositionOf(List.of(key)), key, what);
+    }
+
+    /** A complaint about what begins there. */
+    IllegalArgumentException complaint(@Nullable TomlPosition at, String key, @Nullable String what) {
+        String line = at == null ? "" : ", line " + at.line();
+        return new IllegalArgumentException(file + line + ": " + key + ": " + what);
+    }
+}

@@ -1,0 +1,78 @@
+package spoonfall.kitchen;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The pans of one kitchen, each with its own {@link Kitchen} at work on it, and the canner if it has a thermometer. */
+public final class Kitchens implements AutoCloseable {
+    private final Map<String, Kitchen> pans;
+    private final Optional<Canner> canner;
+
+    /**
+     * Pans that have not started, in the order in which a page shows them.
+     *
+     * @param kitchens one for each pan, at least one, of pans that are differently named
+     * @param canner the canner; empty if no thermometer is in it
+     */
+    public Kitchens(List<Kitchen> kitchens, Optional<Canner> canner) {
+        Map<String, Kitchen> byName = new LinkedHashMap<>();
+        for (Kitchen kitchen : kitchens) {
+            String pan = kitchen.plan().pan();
+            if (byName.put(pan, kitchen) != null) {
+                throw new IllegalArgumentException("two pans are called " + pan + "; give each a name of its own");
+            }
+        }
+        if (byName.isEmpty()) {
+            throw new IllegalArgumentException("a kitchen has at least one pan");
+        }
+        this.pans = Collections.unmodifiableMap(byName);
+        this.canner = canner;
+    }
+
+    /** A kitchen with one pan. */
+    public static Kitchens one(Kitchen kitchen) {
+        return new Kitchens(List.of(kitchen), Optional.empty());
+    }
+
+    /** The pan that is shown unless another one is asked for. */
+    public Kitchen first() {
+        return pans.values().iterator().next();
+    }
+
+    /** The pan of that name; empty if there is none. */
+    public Optional<Kitchen> named(String pan) {
+        return Optional.ofNullable(pans.get(pan));
+    }
+
+    /** Their names, in order. */
+    public List<String> names() {
+        return List.copyOf(pans.keySet());
+    }
+
+    /** All of them, in order. */
+    public Collection<Kitchen> all() {
+        return pans.values();
+    }
+
+    /** The canner's thermometer. */
+    public Optional<Canner> canner() {
+        return canner;
+    }
+
+    /** Starts watching them all. */
+    public void start() {
+        pans.values().forEach(Kitchen::start);
+        canner.ifPresent(Canner::start);
+    }
+
+    /** Stops watching, and frees every probe. */
+    @Override
+    public void close() {
+        canner.ifPresent(Canner::close);
+        pans.values().forEach(Kitchen::close);
+    }
+}

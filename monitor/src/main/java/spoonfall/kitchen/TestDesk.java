@@ -1,0 +1,24 @@
+package spoonfall.kitchen;
+
+import java.util.concurrent.CompletableFuture;
+import spoonfall.cook.TestWord;
+
+/** Where somebody says that they test the set, and what they saw. Everything is done by the kitchen's thread. */
+public final class TestDesk {
+    private final Kitchen kitchen;
+    private final Pan pan;
+
+    TestDesk(Kitchen kitchen, Pan pan) {
+        this.kitchen = kitchen;
+        this.pan = pan;
+    }
+
+    /**
+     * Somebody says something about a set test. Saying it again is harmless.
+     *
+     * @return where everything stands; a {@link Refusal} if there is nothing to test
+     */
+    public CompletableFuture<KitchenState> say(TestWord word) {
+        return kitchen.asking(atNanos -> pan.say(word, atNanos));
+    }
+}

@@ -1,0 +1,145 @@
+package spoonfall.web;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import spoonfall.alarm.AlarmState;
+import spoonfall.cook.CookStatus;
+import spoonfall.kitchen.Canner;
+import spoonfall.kitchen.Kitchen;
+import spoonfall.kitchen.KitchenChange;
+import spoonfall.kitchen.KitchenListener;
+import spoonfall.kitchen.KitchenState;
+import spoonfall.kitchen.Kitchens;
+import spoonfall.kitchen.PanView;
+
+/**
+ * How every pan stands in a line, so that a page on one pan is called for all. Pans are told by their own threads; who
+ * reads is told under the board's lock, hence in order, and must only hand over.
+ */
+final class PanBoard {
+    private final Kitchens kitchens;
+    private final Map<String, ObjectNode> rows = new LinkedHashMap<>();
+    private final List<Consumer<String>> readers = new ArrayList<>();
+    private String told = "";
+
+    PanBoard(Kitchens kitchens) {
+        this.kitchens = kitchens;
+        kitchens.names().forEach(pan -> rows.put(pan, row(kitchens, pan)));
+    }
+
+    /** Listens to every pan. */
+    void listen() {
+        for (Kitchen kitchen : kitchens.all()) {
+            kitchen.listen(new Ear(kitchen.plan().pan()));
+        }
+    }
+
+    /** Adds a reader, who is told of every change of the board from now on; of none where there is only one pan. */
+    synchronized void tell(Consumer<String> reader) {
+        readers.add(reader);
+    }
+
+    /** Does something between two changes of the board. */
+    synchronized void between(Runnable task) {
+        task.run();
+    }
+
+    /** Puts how all the pans stand, and the canner, into a message. */
+    synchronized void addTo(ObjectNode message) {
+        ArrayNode pans = message.putArray("pans");
+        rows.forEach((pan, row) -> pans.add(watched(pan) ? row : stopped(pan)));
+        kitchens.canner()
+                .map(Canner::seen)
+                .ifPresentOrElse(seen -> message.set("canner", canner(seen)), () -> message.putNull("canner"));
+    }
+
+    private synchronized void write(String pan, PanView view) {
+        ObjectNode row = row(kitchens, pan);
+        row.put("startedAtMs", view.startedAt().map(Instant::toEpochMilli).orElse(null));
+        row.put("state", view.outlook().saying().state());
+        row.put("act", view.outlook().saying().act());
+        row.put("stage", view.status().map(status -> status.stage().wireName()).orElse("waiting"));
+        row.put("fresh", view.status().map(CookStatus::fresh).orElse(false));
+        ArrayNode alarms = row.putArray("alarms");
+        view.alarms().stream()
+                .filter(alarm -> alarm.state() == AlarmState.UNACKNOWLEDGED)
+                .forEach(alarm -> alarms.add(Views.alarm(alarm)));
+        rows.put(pan, row);
+        publish();
+    }
+
+    private void publish() {
+        if (rows.size() == 1 && kitchens.canner().isEmpty()) {
+            return; // the page knows its own pan
+        }
+        ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "pans");
+        addTo(message);
+        String text = Views.text(message);
+        if (!text.equals(told)) {
+            told = text;
+            readers.forEach(reader -> reader.accept(text));
+        }
+    }
+
+    private boolean watched(String pan) {
+        return kitchens.named(pan).map(Kitchen::healthy).orElse(false);
+    }
+
+    private ObjectNode stopped(String pan) {
+        return row(kitchens, pan).put("state", "Nobody watches it. Restart Spoonfall.");
+    }
+
+    private static ObjectNode row(Kitchens kitchens, String pan) {
+        ObjectNode row = JsonNodeFactory.instance.objectNode().put("name", pan);
+        Optional<Kitchen> kitchen = kitchens.named(pan);
+        row.put("batch", kitchen.map(one -> one.plan().batch()).orElse(""));
+        row.putNull("startedAtMs")
+                .put("state", "")
+                .put("act", "")
+                .put("stage", "waiting")
+                .put("fresh", false);
+        row.putArray("alarms");
+        return row;
+    }
+
+    private static ObjectNode canner(Canner.Seen seen) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("probe", seen.probe()).put("state", seen.state().wireName()).put("detail", seen.detail());
+        seen.temperatureC()
+                .ifPresentOrElse(
+                        c -> node.put("temperatureC", Math.round(c * 10) / 10.0), () -> node.putNull("temperatureC"));
+        return node;
+    }
+
+    /** Hears one pan, on its thread. */
+    private final class Ear implements KitchenListener {
+        private final String pan;
+
+        private Ear(String pan) {
+            this.pan = pan;
+        }
+
+        @Override
+        public void begin(KitchenState state) {
+            write(pan, state.pan());
+        }
+
+        @Override
+        public void changed(KitchenChange change) {
+            // a view follows every change
+        }
+
+        @Override
+        public void pan(PanView view) {
+            write(pan, view);
+        }
+    }
+}

@@ -1,0 +1,76 @@
+package spoonfall.words;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import spoonfall.cook.CookAlarm;
+import spoonfall.cook.CookStatus;
+import spoonfall.cook.SetTest;
+import spoonfall.cook.SetTestsNow;
+import spoonfall.cook.Stage;
+
+/** What is said about set tests, where that is more to the point than what the stage says. */
+public final class TestSayings {
+    private static final double BACK_S = 120;
+    private static final double SOON_S = 30;
+
+    private TestSayings() {}
+
+    /** The outlook with what the set tests add to it. */
+    public static Outlook over(Outlook outlook, SetTestsNow tests, CookStatus status, List<CookAlarm> alarms) {
+        return saying(outlook.saying(), tests, status, alarms)
+                .map(saying -> new Outlook(saying, outlook.comingUp(), outlook.fan()))
+                .orElse(outlook);
+    }
+
+    private static Optional<Saying> saying(Saying plain, SetTestsNow tests, CookStatus status, List<CookAlarm> alarms) {
+        if (tests.set()) {
+            return Optional.of(new Saying(
+                    "Set. The boil is over.",
+                    "Leave it off the heat.",
+                    "Hot sugar sticks and burns: fill the jars with care."));
+        }
+        Optional<SetTest> open = tests.open();
+        if (open.isPresent()) {
+            return Optional.of(testing(open.get(), status));
+        }
+        boolean trouble = alarms.stream()
+                .anyMatch(alarm -> alarm.state().active() && Sentences.tellsMoreThanTheStage(alarm.name()));
+        if (trouble || !status.fresh()) {
+            return Optional.empty();
+        }
+        Stage stage = status.stage();
+        Optional<SetTest.Seen> seen = tests.last().flatMap(SetTest::seen);
+        if (seen.isPresent() && status.t() - seen.get().t() < BACK_S && !stage.boiling()) {
+            return Optional.of(new Saying(
+                    "Not yet. Back on the heat.",
+                    next(tests, "The next test is") + ".",
+                    "Stir the base as it comes back to the boil."));
+        }
+        boolean ahead = tests.nextInS().orElse(0) > SOON_S;
+        boolean early = seen.isEmpty() && stage == Stage.TEST_WINDOW;
+        boolean between = seen.isPresent() && stage == Stage.ROLLING_BOIL;
+        if (ahead && (early || between)) {
+            String what = early ? "The first test tells most" : "The next test is";
+            return Optional.of(new Saying(plain.state(), next(tests, what) + ".", plain.note()));
+        }
+        return Optional.empty();
+    }
+
+    private static Saying testing(SetTest test, CookStatus status) {
+        if (status.t() < test.plateDueT()) {
+            return new Saying(
+                    "Testing the set.",
+                    "Leave the pan off the heat.",
+                    "Hot sugar sticks and burns: take it with a spoon, and let it cool before you touch it.");
+        }
+        return new Saying("The plate is ready.", "Push it with a finger.", "Then say what you saw.");
+    }
+
+    private static String next(SetTestsNow tests, String what) {
+        double atC = tests.aim().waterBoil().temperatureC() + tests.nextRiseC();
+        String when =
+                tests.nextInS().isPresent() ? ", " + Minutes.in(tests.nextInS().getAsDouble()) : "";
+        return String.format(Locale.ROOT, "%s at {temp:%.1f}%s", what, atC, when);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.settest;
+
+import org.jspecify.annotations.NullMarked;
