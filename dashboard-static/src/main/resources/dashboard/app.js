@@ -4,7 +4,9 @@ import { mountAfternoon } from './afternoon.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
 import { mountHands } from './hands.js';
+import { mountJars } from './jars.js';
 import { remember, remembered } from './kept.js';
+import { mountHand } from './hand.js';
 import { listen } from './live.js';
 import { oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
@@ -22,18 +24,19 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 const MINUTES_ASIDE = 5;
 
 /** The quiet pages, with the heading of each that is focused when it opens. */
-const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state' };
+const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state' };
 
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
-let lastQuiet = location.hash === '#afternoon' ? 'afternoon' : 'thermometer';
+let lastQuiet = ['#afternoon', '#jars'].includes(location.hash) ? location.hash.slice(1) : 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
 const updateSentence = mountSentence(part('sentence'), part('sentence-state'), part('sentence-act'), part('note'));
 const updateHeat = mountHeat(part('temperature'), part('rise'));
+const updateHand = mountHand(part('hand'), part('temperature'), () => change(connection(state, 'lost')), redraw);
 const updateHeader = mountHeader({ kitchen: part('kitchen'), batch: part('batch'), probe: part('probe'), basis: part('basis') });
 const updateComingUp = mountComingUp(part('coming-up'), part('nothing-yet'));
 const once = oncePerTap();
@@ -42,6 +45,7 @@ const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forget
 const updateClimb = mountClimb(part('climb'), part('below'));
 const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, acknowledge);
 const updateAfternoon = mountAfternoon(part('afternoon'), ask);
+const updateJars = mountJars(part('jars'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updatePans = mountPans(part('pans'));
 const updateTests = mountTests(part('tests'), ask);
@@ -67,16 +71,18 @@ function draw() {
   const live = isLive(state);
   const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
-  document.body.dataset.look = lookOf(live, calling);
+  const view = viewNow();
+  document.body.dataset.look = lookOf(live || (view === 'jars' && state.connection === 'live'), calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
+  updateHand(state, unit, pathFor('api/readings', state));
+  document.querySelector('main').dataset.hand = state.status?.hand ? 'yes' : 'no';
   updateHeader(state, unit);
   updatePans(state, unit);
   updateComingUp(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
-  const view = viewNow();
   showView(view);
   updateTests(state, unit, view !== 'pan');
   if (view === 'thermometer') {
@@ -84,6 +90,8 @@ function draw() {
     put(part('base-now'), state.heard ? basisWords(state.basis, unit) : '');
   } else if (view === 'afternoon') {
     updateAfternoon(state);
+  } else if (view === 'jars') {
+    updateJars(state, unit);
   } else {
     updateClimb(state, unit);
   }
@@ -112,6 +120,7 @@ function showView(view) {
   }
   part('thermometer').hidden = view !== 'thermometer';
   part('afternoon').hidden = view !== 'afternoon';
+  part('jars').hidden = view !== 'jars';
 }
 
 function mountLines(element) {
@@ -158,11 +167,15 @@ async function post(path, body) {
   }
 }
 
-/** Asks the service for something; returns what went wrong, in one line, or nothing. */
-async function ask(method, path, body) {
+/** Asks the service for something, and tells what was answered; returns what went wrong, in one line, or nothing. */
+async function ask(method, path, body, heard = () => {}) {
   try {
     const answer = await fetch(pathFor(path, state), { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
-    return answer.ok ? '' : sentence((await answer.json()).error);
+    const said = await answer.json();
+    if (answer.ok) {
+      heard(said);
+    }
+    return answer.ok ? '' : sentence(said.error);
   } catch {
     change(connection(state, 'lost'));
     return 'No word from Spoonfall; try again.';

@@ -41,7 +41,7 @@ export function mountCall(section, acknowledge, putAside) {
     if (shownId !== call.id) {
       shownId = call.id;
       section.hidden = false;
-      section.replaceChildren(title, act, button, ...(call.priority === 'high' ? [] : [later]));
+      section.replaceChildren(title, act, button, ...(call.priority === 'high' || call.canWait === false ? [] : [later]));
       if (document.activeElement === document.body) {
         button.focus({ preventScroll: true });
       }

@@ -38,12 +38,18 @@ final class ArchitectureTest {
             .definedBy("spoonfall.physics")
             .layer("calibration")
             .definedBy("spoonfall.calibration")
+            .layer("canning")
+            .definedBy("spoonfall.canning")
+            .layer("canner")
+            .definedBy("spoonfall.canner")
             .layer("lab")
             .definedBy("spoonfall.lab..")
             .layer("science")
             .definedBy("spoonfall.science")
             .layer("score")
             .definedBy("spoonfall.score..")
+            .layer("typed")
+            .definedBy("spoonfall.typed")
             .layer("settest")
             .definedBy("spoonfall.settest")
             .layer("units")
@@ -67,23 +73,29 @@ final class ArchitectureTest {
             .whereLayer("cook")
             .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "afternoon", "log", "score")
             .whereLayer("alarm")
-            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "log", "cook", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "log", "cook", "canner", "score")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook")
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science")
+            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science", "canner")
             .whereLayer("calibration")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "log")
+            .whereLayer("canning")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "canner")
+            .whereLayer("canner")
+            .mayOnlyBeAccessedByLayers("web", "kitchen")
             .whereLayer("lab")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("science")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("score")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("typed")
+            .mayOnlyBeAccessedByLayers("web", "kitchen")
             .whereLayer("settest")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "cook")
             .whereLayer("units")
-            .mayOnlyBeAccessedByLayers("cli", "kitchen");
+            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning");
 
     @ArchTest
     static final ArchRule THE_COOK_IS_PURE = noClasses()
@@ -96,7 +108,10 @@ final class ArchitectureTest {
                     "spoonfall.estimate",
                     "spoonfall.words",
                     "spoonfall.settest",
-                    "spoonfall.calibration")
+                    "spoonfall.calibration",
+                    "spoonfall.canning",
+                    "spoonfall.canner",
+                    "spoonfall.typed")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
@@ -57,6 +58,7 @@ final class Pan {
     private @Nullable Cook cook;
     private boolean news = true;
     private OptionalLong heardNanos = OptionalLong.empty();
+    private Optional<HandEntry> typed = Optional.empty();
     private long lastViewNanos = System.nanoTime();
     private Outlook outlook;
     private double outlookT = Double.NEGATIVE_INFINITY;
@@ -363,6 +365,7 @@ final class Pan {
             case Words.CORRECTION -> resumption.correct(CookJson.text(detail, "probe"), CookJson.correction(detail));
             case Words.SET_TEST -> say(Words.testWord(detail), atNanos);
             case Words.AFTERNOON -> say(AfternoonWord.of(detail), atNanos);
+            case Words.TAKEN_BACK -> withoutLast(current); // its basis follows, by which it is gone through again
             case Words.CAME_BACK -> handle(current.monitor().comeBack(atNanos));
             case Words.RECORDING -> {
                 trouble = Resumption.unrecorded(detail);
@@ -372,8 +375,58 @@ final class Pan {
         }
     }
 
+    /** The latest reading of the followed thermometer, which somebody typed, was a mistake: the cook is gone through again. */
+    void takeBackLast(long atNanos) {
+        Cook current = Objects.requireNonNull(cook, "nothing was read in this cook");
+        withoutLast(current);
+        log.said(current, Words.TAKEN_BACK, CookJson.object());
+        rebase(atNanos);
+    }
+
+    private static void withoutLast(Cook current) {
+        CookRecord record = current.record();
+        record.removeLast();
+        current.climb().cutAfter(record.t(record.size() - 1));
+    }
+
+    /** How many readings of the followed thermometer this cook has. */
+    int readings() {
+        return cook == null ? 0 : cook.record().size();
+    }
+
+    /** What was typed last of the followed thermometer; belongs to this cook. */
+    void typed(HandEntry entry) {
+        typed = Optional.of(entry);
+    }
+
+    private Optional<HandView> hand(Optional<CookStatus> status) {
+        Thermometer first = thermometers.first();
+        return first.byHand() ? Optional.of(HandView.of(first.name(), typed, status)) : Optional.empty();
+    }
+
+    /** Seconds of the cook at an instant on the readings' scale. */
+    double timeS(long atNanos) {
+        return cook == null ? 0 : (atNanos - cook.originNanos()) / 1e9;
+    }
+
+    /** The latest typed reading is none any more. */
+    void forgetTyped() {
+        typed = Optional.empty();
+    }
+
+    /** The last good reading of the followed thermometer in this cook. */
+    Optional<CookStatus.Seen> seen() {
+        return cook == null ? Optional.empty() : cook.monitor().status().seen();
+    }
+
+    /** What was typed last in this cook and not taken back. */
+    Optional<HandEntry> typed() {
+        return typed;
+    }
+
     /** A new cook, and with it a new afternoon that begins at an instant, or the same one. */
     void beginCook(OptionalLong newAfternoonNanos) {
+        typed = Optional.empty();
         if (cook != null) {
             log.ended(cook);
         }
@@ -409,7 +462,8 @@ final class Pan {
         lastViewNanos = System.nanoTime();
         PanView view = view();
         if (cook != null) {
-            view.status().ifPresent(cook.climb()::add);
+            boolean byHand = thermometers.first().byHand();
+            view.status().ifPresent(byHand ? cook.climb()::addSeen : cook.climb()::add);
         }
         heardNanos = OptionalLong.empty();
         return Optional.of(view);
@@ -447,7 +501,9 @@ final class Pan {
     private PanView view() {
         ProbeState probe = thermometers.state(thermometers.first());
         if (cook == null) {
-            Outlook waiting = thermometers.firstInIce() ? ProbeWords.inIce() : ProbeWords.waiting(probe);
+            Outlook waiting = thermometers.firstInIce()
+                    ? ProbeWords.inIce()
+                    : thermometers.first().byHand() ? ProbeWords.waitingForTyped() : ProbeWords.waiting(probe);
             return view(Optional.empty(), waiting, List.of(), List.of());
         }
         CookStatus live = cook.monitor().status();
@@ -476,6 +532,7 @@ final class Pan {
                 heardNanos,
                 thermometers.basis(),
                 others,
+                hand(status),
                 thermometers.view(),
                 now.map(it -> it.monitor().tests()));
     }
@@ -491,7 +548,9 @@ final class Pan {
         for (CookEvent event : events) {
             if (event instanceof CookEvent.StatusTaken taken) {
                 if (log.again() && cook != null) {
-                    cook.climb().add(taken.status());
+                    Climb climb = cook.climb();
+                    boolean byHand = thermometers.first().byHand();
+                    Optional.of(taken.status()).ifPresent(byHand ? climb::addSeen : climb::add);
                     cook.story().tell(taken.status(), cook.monitor().alarms());
                 }
                 continue;

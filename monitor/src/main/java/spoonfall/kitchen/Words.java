@@ -32,6 +32,9 @@ final class Words {
     /** Somebody said how far the afternoon is. */
     static final String AFTERNOON = "afternoon";
 
+    /** The latest typed reading was taken back. */
+    static final String TAKEN_BACK = "taken-back";
+
     private Words() {}
 
     /** All that is needed to say it again. */

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import spoonfall.calibration.Correction;
 import spoonfall.cook.CookSettings;
+import spoonfall.cook.Pace;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.WaterBoil;
 import spoonfall.physics.GelPoint;
@@ -96,6 +97,9 @@ public final class CookJson {
         for (ProbeTrust trust : basis.trusts()) {
             ObjectNode probe = probes.addObject().put("name", trust.name());
             trust.checkedToC().ifPresent(value -> probe.put("checkedToC", value));
+            if (trust.pace() == Pace.BY_HAND) {
+                probe.put("byHand", true);
+            }
         }
         node.set("declared", waterBoil(basis.declared()));
         basis.measured()
@@ -112,7 +116,8 @@ public final class CookJson {
         for (JsonNode probe : node.path("probes")) {
             OptionalDouble checkedToC =
                     probe.has("checkedToC") ? OptionalDouble.of(number(probe, "checkedToC")) : OptionalDouble.empty();
-            trusts.add(new ProbeTrust(text(probe, "name"), checkedToC));
+            Pace pace = probe.path("byHand").asBoolean(false) ? Pace.BY_HAND : Pace.BY_ITSELF;
+            trusts.add(new ProbeTrust(text(probe, "name"), checkedToC, pace));
         }
         JsonNode measured = node.path("measured");
         return new CookBasis(

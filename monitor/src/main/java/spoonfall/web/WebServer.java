@@ -96,6 +96,7 @@ public final class WebServer implements AutoCloseable {
         board.listen();
         kitchens.all().forEach(kitchen -> kitchen.listen(new Metrics(registry, kitchen)));
         hubs.forEach(Kitchen::listen);
+        hubs.values().forEach(hub -> kitchens.jars().listen(hub::jars));
     }
 
     /** The port it listens on. */
@@ -140,6 +141,7 @@ public final class WebServer implements AutoCloseable {
         config.routes.before(door::check);
         config.routes.wsBeforeUpgrade(door::check);
         AskedPan.BASES.forEach(base -> addPan(config.routes, base));
+        new JarRoutes(kitchens.jars()).add(config.routes);
         config.routes.get("/sw.js", new Shell()::worker);
         config.routes.get("/healthz", this::health);
         config.routes.get(
@@ -179,6 +181,7 @@ public final class WebServer implements AutoCloseable {
                 ctx -> json(ctx, 201, snapshots.of(answer(asked.apply(ctx).newCook()))));
         new TrustRoutes(kitchens, asked, snapshots).add(routes, base);
         new TestRoutes(asked, snapshots).add(routes, base);
+        new HandRoutes(asked, snapshots).add(routes, base);
         new AfternoonRoutes(asked).add(routes, base);
     }
 
@@ -210,7 +213,8 @@ public final class WebServer implements AutoCloseable {
     }
 
     private void health(Context ctx) {
-        boolean up = kitchens.all().stream().allMatch(Kitchen::healthy);
+        boolean up = kitchens.all().stream().allMatch(Kitchen::healthy)
+                && kitchens.jars().healthy();
         ObjectNode node = JsonNodeFactory.instance.objectNode().put("status", up ? "up" : "down");
         if (!up) {
             node.put("error", "the kitchen's thread has stopped; restart Spoonfall");

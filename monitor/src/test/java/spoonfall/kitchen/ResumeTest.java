@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,8 +28,10 @@ import spoonfall.cook.WaterBoil;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.Probe;
+import spoonfall.probe.hand.HandProbe;
 import spoonfall.probe.trace.Trace;
 import spoonfall.settest.TestAnswer;
+import spoonfall.typed.Typed;
 
 /** A kitchen that begins where another was killed. */
 @Timeout(60)
@@ -195,6 +198,41 @@ final class ResumeTest {
         return state.afternoon().timeline().steps().stream()
                 .map(step -> step.step() + " " + step.state())
                 .toList();
+    }
+
+    @Test
+    void aTypedReadingThatWasTakenBack_staysTakenBack() {
+        KitchenPlan plan = KitchenPlan.live("Hollin Bank", "", CookSettings.defaults(), 1);
+        AtomicLong nanos = new AtomicLong(System.nanoTime());
+        try (Kitchen first = typing(plan, nanos)) {
+            for (int i = 0; i < 5; i++) {
+                Typed typed = Typed.parse(80 + 3 * i + "C");
+                first.hands().type("r" + i, typed, true).join();
+                nanos.addAndGet(30_000_000_000L);
+            }
+            first.hands().takeBack("r4").join();
+            assertThat(first.record().join().size()).isEqualTo(4);
+        }
+        try (Kitchen second = typing(plan, nanos)) {
+            assertThat(second.record().join().size()).isEqualTo(4);
+            assertThat(second.state()
+                            .join()
+                            .pan()
+                            .status()
+                            .orElseThrow()
+                            .seen()
+                            .orElseThrow()
+                            .temperatureC())
+                    .isEqualTo(89);
+        }
+    }
+
+    private Kitchen typing(KitchenPlan plan, AtomicLong nanos) {
+        Kitchen kitchen = new Kitchen(
+                plan, clock -> List.of(new HandProbe("pan", clock)), nanos::get, Thermometry.none(), journal);
+        kitchen.start();
+        kitchen.state().join();
+        return kitchen;
     }
 
     @Test
