@@ -161,7 +161,11 @@ final class Pan {
                 throw new Refusal("the pan does not boil yet; test when the test window opens");
             }
             CookSettings before = cook.monitor().tests().aim();
+            boolean wasSet = cook.monitor().tests().set();
             handle(cook.monitor().say(word, atNanos));
+            if (!wasSet && cook.monitor().tests().set()) {
+                afternoon.testedAndSet(atNanos);
+            }
             if (!cook.monitor().tests().aim().equals(before)) {
                 cook.story().aim(cook.monitor().tests().aim());
             }
