@@ -6,6 +6,7 @@ import { mountClimb } from './climb.js';
 import { mountHands } from './hands.js';
 import { mountJars } from './jars.js';
 import { remember, remembered } from './kept.js';
+import { mountHand } from './hand.js';
 import { listen } from './live.js';
 import { oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
@@ -35,6 +36,7 @@ let drawing = false;
 
 const updateSentence = mountSentence(part('sentence'), part('sentence-state'), part('sentence-act'), part('note'));
 const updateHeat = mountHeat(part('temperature'), part('rise'));
+const updateHand = mountHand(part('hand'), part('temperature'), () => change(connection(state, 'lost')), redraw);
 const updateHeader = mountHeader({ kitchen: part('kitchen'), batch: part('batch'), probe: part('probe'), basis: part('basis') });
 const updateComingUp = mountComingUp(part('coming-up'), part('nothing-yet'));
 const once = oncePerTap();
@@ -74,6 +76,8 @@ function draw() {
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
+  updateHand(state, unit, pathFor('api/readings', state));
+  document.querySelector('main').dataset.hand = state.status?.hand ? 'yes' : 'no';
   updateHeader(state, unit);
   updatePans(state, unit);
   updateComingUp(state);

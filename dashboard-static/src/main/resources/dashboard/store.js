@@ -120,9 +120,22 @@ function missedAlarms(snapshot, seq) {
     .filter((alarm) => !standing.has(alarm.id));
 }
 
+/** Between two readings by hand nothing is known: the line goes from one to the next. */
+function followByHand(state, status) {
+  const last = state.climb[state.climb.length - 1];
+  if (status.seenT === null || (last && last.t >= status.seenT)) {
+    return { ...state, status };
+  }
+  const riseC = above(status.seenC, state.basis);
+  return { ...state, status, climb: [...state.climb, { t: status.seenT, riseC }] };
+}
+
 function follow(before, status) {
   const cook = { ...before.cook, startedAtMs: status.startedAtMs ?? before.cook.startedAtMs };
   const state = { ...before, cook };
+  if (status.hand) {
+    return followByHand(state, status);
+  }
   const climb = state.climb;
   const last = climb[climb.length - 1];
   const riseC = status.fresh ? status.riseC : null;

@@ -48,6 +48,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.science")
             .layer("score")
             .definedBy("spoonfall.score..")
+            .layer("typed")
+            .definedBy("spoonfall.typed")
             .layer("settest")
             .definedBy("spoonfall.settest")
             .layer("units")
@@ -88,6 +90,8 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("score")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("typed")
+            .mayOnlyBeAccessedByLayers("web", "kitchen")
             .whereLayer("settest")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook")
             .whereLayer("units")
@@ -106,7 +110,8 @@ final class ArchitectureTest {
                     "spoonfall.settest",
                     "spoonfall.calibration",
                     "spoonfall.canning",
-                    "spoonfall.canner")
+                    "spoonfall.canner",
+                    "spoonfall.typed")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(

@@ -64,6 +64,8 @@ final class PanNews implements KitchenListener {
     public void changed(KitchenChange change) {
         if (change instanceof KitchenChange.Cook cook && cook.event() instanceof CookEvent.Reminded reminded) {
             say(reminded.reminder().wireName(), Priority.LOW, reminded.text());
+        } else if (change instanceof KitchenChange.Reminded reminded) {
+            say(reminded.name(), Priority.LOW, reminded.text());
         }
     }
 

@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.cook.CookAlarm;
@@ -21,6 +22,7 @@ import spoonfall.log.CookRecord;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
 import spoonfall.probe.Reading;
+import spoonfall.probe.hand.HandProbe;
 
 /**
  * A kitchen at work on one pan: one thread, named {@code kitchen} and the pan, owns the cook. Probes only hand over readings;
@@ -45,6 +47,7 @@ public final class Kitchen implements AutoCloseable {
     private final Thermometers thermometers;
     private final Pan pan;
     private final CheckDesk checks;
+    private final HandDesk hands;
     private final TestDesk tests;
     private final AfternoonDesk afternoon;
     private final Thread thread;
@@ -90,6 +93,7 @@ public final class Kitchen implements AutoCloseable {
         afternoon = new AfternoonDesk(this, pan, this::tickNanos);
         checks = new CheckDesk(this, thermometers, pan);
         tests = new TestDesk(this, pan);
+        hands = new HandDesk(this, thermometers, pan);
         thread = new Thread(this::run, "kitchen " + plan.pan());
     }
 
@@ -199,6 +203,19 @@ public final class Kitchen implements AutoCloseable {
         return checks;
     }
 
+    /** Where readings are typed. */
+    public HandDesk hands() {
+        return hands;
+    }
+
+    /** The thermometer that somebody reads and that is called {@code name}. */
+    Optional<HandProbe> handProbe(String name) {
+        return probes.stream()
+                .filter(probe -> probe.name().equals(name))
+                .flatMap(probe -> probe instanceof HandProbe hand ? Stream.of(hand) : Stream.empty())
+                .findFirst();
+    }
+
     /** Where somebody says that they test the set, and what they saw. */
     public TestDesk tests() {
         return tests;
@@ -286,8 +303,13 @@ public final class Kitchen implements AutoCloseable {
         publish();
     }
 
+    /** Now, on the readings' scale. */
+    long nowNanos() {
+        return cookClock.getAsLong();
+    }
+
     /** A little behind the clock, so that readings on their way are not overtaken. */
-    private long tickNanos() {
+    long tickNanos() {
         long behindMillis = plan.source() == KitchenPlan.Source.LIVE ? TICK_MILLIS : REPLAY_BEHIND_MILLIS;
         return cookClock.getAsLong() - (long) (TimeUnit.MILLISECONDS.toNanos(behindMillis) * plan.speed());
     }
@@ -353,6 +375,10 @@ public final class Kitchen implements AutoCloseable {
         public void reading(Reading reading) {
             counts.countReading(thermometer.name(), reading.quality());
             long heardNanos = System.nanoTime();
+            if (Thread.currentThread() == thread) {
+                pan.accept(thermometer, reading, heardNanos); // typed, by a task of the kitchen's own
+                return;
+            }
             if (!inbox.offer(() -> pan.accept(thermometer, reading, heardNanos))) {
                 counts.countDropped();
             }

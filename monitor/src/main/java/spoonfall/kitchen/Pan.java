@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
@@ -48,6 +49,7 @@ final class Pan {
     private @Nullable Cook cook;
     private boolean news = true;
     private OptionalLong heardNanos = OptionalLong.empty();
+    private Optional<HandEntry> typed = Optional.empty();
     private long lastViewNanos = System.nanoTime();
     private Outlook outlook;
     private double outlookT = Double.NEGATIVE_INFINITY;
@@ -219,8 +221,53 @@ final class Pan {
         }
     }
 
+    /** The latest reading of the followed thermometer, which somebody typed, was a mistake: the cook is gone through again. */
+    void takeBackLast(long atNanos) {
+        Cook current = Objects.requireNonNull(cook, "nothing was read in this cook");
+        CookRecord record = current.record();
+        record.removeLast();
+        current.climb().cutAfter(record.t(record.size() - 1));
+        rebase(atNanos);
+    }
+
+    /** How many readings of the followed thermometer this cook has. */
+    int readings() {
+        return cook == null ? 0 : cook.record().size();
+    }
+
+    /** What was typed last of the followed thermometer; belongs to this cook. */
+    void typed(HandEntry entry) {
+        typed = Optional.of(entry);
+    }
+
+    private Optional<HandView> hand(Optional<CookStatus> status) {
+        Thermometer first = thermometers.first();
+        return first.byHand() ? Optional.of(HandView.of(first.name(), typed, status)) : Optional.empty();
+    }
+
+    /** Seconds of the cook at an instant on the readings' scale. */
+    double timeS(long atNanos) {
+        return cook == null ? 0 : (atNanos - cook.originNanos()) / 1e9;
+    }
+
+    /** The latest typed reading is none any more. */
+    void forgetTyped() {
+        typed = Optional.empty();
+    }
+
+    /** The last good reading of the followed thermometer in this cook. */
+    Optional<CookStatus.Seen> seen() {
+        return cook == null ? Optional.empty() : cook.monitor().status().seen();
+    }
+
+    /** What was typed last in this cook and not taken back. */
+    Optional<HandEntry> typed() {
+        return typed;
+    }
+
     /** A new cook, and with it a new afternoon that begins at an instant, or the same one. */
     void beginCook(OptionalLong newAfternoonNanos) {
+        typed = Optional.empty();
         cook = null;
         cookNumber++;
         kept.clear();
@@ -252,7 +299,8 @@ final class Pan {
         lastViewNanos = System.nanoTime();
         PanView view = view();
         if (cook != null) {
-            view.status().ifPresent(cook.climb()::add);
+            boolean byHand = thermometers.first().byHand();
+            view.status().ifPresent(byHand ? cook.climb()::addSeen : cook.climb()::add);
         }
         heardNanos = OptionalLong.empty();
         return Optional.of(view);
@@ -287,7 +335,9 @@ final class Pan {
     private PanView view() {
         ProbeState probe = thermometers.state(thermometers.first());
         if (cook == null) {
-            Outlook waiting = thermometers.firstInIce() ? ProbeWords.inIce() : ProbeWords.waiting(probe);
+            Outlook waiting = thermometers.firstInIce()
+                    ? ProbeWords.inIce()
+                    : thermometers.first().byHand() ? ProbeWords.waitingForTyped() : ProbeWords.waiting(probe);
             return view(Optional.empty(), waiting, List.of(), List.of());
         }
         CookStatus live = cook.monitor().status();
@@ -316,6 +366,7 @@ final class Pan {
                 heardNanos,
                 thermometers.basis(),
                 others,
+                hand(status),
                 thermometers.view(),
                 now.map(it -> it.monitor().tests()));
     }

@@ -79,6 +79,7 @@ public final class Views {
         outlook.comingUp().forEach(step -> steps.add(step(step)));
         ArrayNode others = node.putArray("others");
         view.others().forEach(other -> others.add(TrustViews.other(other)));
+        view.hand().ifPresentOrElse(hand -> node.set("hand", HandViews.hand(hand)), () -> node.putNull("hand"));
         view.check().ifPresentOrElse(check -> node.set("check", TrustViews.check(check)), () -> node.putNull("check"));
         view.tests().ifPresentOrElse(tests -> node.set("tests", TestViews.tests(tests)), () -> node.putNull("tests"));
         return node;

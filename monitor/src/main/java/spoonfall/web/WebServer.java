@@ -181,6 +181,7 @@ public final class WebServer implements AutoCloseable {
                 ctx -> json(ctx, 201, snapshots.of(answer(asked.apply(ctx).newCook()))));
         new TrustRoutes(kitchens, asked, snapshots).add(routes, base);
         new TestRoutes(asked, snapshots).add(routes, base);
+        new HandRoutes(asked, snapshots).add(routes, base);
         new AfternoonRoutes(asked).add(routes, base);
     }
 

@@ -15,6 +15,7 @@ import spoonfall.cook.Forecast;
  * <p>Not safe for use by several threads.
  */
 public final class Storyteller {
+    private final boolean byHand;
     private Fan fan;
     private Sentences sentences;
     private final CalmTime window = new CalmTime();
@@ -22,14 +23,24 @@ public final class Storyteller {
 
     /** The story of a cook that is measured against {@code settings}. */
     public Storyteller(CookSettings settings) {
+        this(settings, false);
+    }
+
+    private Storyteller(CookSettings settings, boolean byHand) {
+        this.byHand = byHand;
         fan = new Fan(settings);
-        sentences = new Sentences(settings);
+        sentences = new Sentences(settings, byHand);
+    }
+
+    /** The story of a cook whose thermometer somebody reads by hand. */
+    public static Storyteller byHand(CookSettings settings) {
+        return new Storyteller(settings, true);
     }
 
     /** The cook is measured against something else from now on: what comes up is still ahead. */
     public void aim(CookSettings settings) {
         fan = new Fan(settings);
-        sentences = new Sentences(settings);
+        sentences = new Sentences(settings, byHand);
         window.forget();
         gel.forget();
     }

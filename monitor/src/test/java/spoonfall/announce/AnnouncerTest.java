@@ -44,7 +44,9 @@ final class AnnouncerTest {
                 Announcer announcer = new Announcer(script.program("", 5000), false, System::nanoTime)) {
             announcer.announce(Kitchens.one(kitchen));
             kitchen.start();
-            awaitSaid(script, "Start the set tests now. Take the pan off the heat for each one.");
+            awaitSaid(
+                    script,
+                    "Start the set tests now. Take the pan off the heat for each one: a plate needs 60 to 120 seconds.");
             awaitSaid(
                     script, "It has reached the setting point, 100.3 degrees. Take it off the heat and test the set.");
         }
@@ -82,7 +84,9 @@ final class AnnouncerTest {
                 Announcer announcer = new Announcer(script.program("", 1000), false, System::nanoTime)) {
             announcer.announce(Kitchens.one(kitchen));
             kitchen.start();
-            awaitSaid(script, "Start the set tests now. Take the pan off the heat for each one.");
+            awaitSaid(
+                    script,
+                    "Start the set tests now. Take the pan off the heat for each one: a plate needs 60 to 120 seconds.");
             assertThat(kitchen.healthy()).isTrue();
         }
     }
