@@ -10,7 +10,6 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Pattern;
@@ -126,14 +125,6 @@ final class HandPageTest {
         assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
     }
 
-    private static void shoot(Page page, String name) {
-        String folder = System.getProperty("spoonfall.shots", "");
-        if (!folder.isEmpty()) {
-            page.screenshot(new Page.ScreenshotOptions()
-                    .setPath(Path.of(folder, name + ".png"))
-                    .setFullPage(true));
-        }
-    }
 
     @ParameterizedTest
     @CsvSource({"390,844,LIGHT", "390,844,DARK", "1180,820,LIGHT", "1180,820,DARK", "1440,900,LIGHT", "1440,900,DARK"})
@@ -142,8 +133,6 @@ final class HandPageTest {
         assertThat(part(page, "sentence-state")).hasText("Type what the thermometer shows.");
         assertThat(key(page, "same")).isDisabled();
         fits(page);
-        String size = width + "-" + scheme;
-        shoot(page, "hand-first-" + size);
         tap(page, "96.5");
         assertThat(part(page, "hand-back")).hasText("Take back 96.5 °C");
         climb(page, 97, 97, 97.5, 97.5, 98, 98, 98.5);
@@ -153,11 +142,9 @@ final class HandPageTest {
             assertThat(box.width).isGreaterThanOrEqualTo(72);
         }
         fits(page);
-        shoot(page, "hand-climb-" + size);
         tap(page, "1004");
         assertThat(part(page, "hand-question")).containsText("Did you mean 100.4 °C?");
         fits(page);
-        shoot(page, "hand-asked-" + size);
     }
 
     @Test
@@ -244,12 +231,10 @@ final class HandPageTest {
         pass(121);
         assertThat(part(page, "hand-when")).containsText("Read the thermometer again.");
         assertThat(part(page, "call")).isHidden();
-        shoot(page, "hand-due");
         pass(182);
         assertThat(part(page, "call")).containsText("No reading was typed since");
         assertThat(part(page, "temperature")).isHidden();
         assertThat(part(page, "hand-keys")).isVisible();
         fits(page);
-        shoot(page, "hand-silent");
     }
 }
