@@ -74,10 +74,10 @@ export function mountHeader({ kitchen, batch, probe, basis }) {
   };
 }
 
-function probeWords({ probe, cook }) {
+function probeWords({ probe, cook, status }) {
   const pace = cook.speed === 1 ? '' : `, ${cook.speed} times as fast`;
   const source = { demo: `simulated demo${pace}`, replay: `replay${pace}` }[cook.source];
-  const where = source ?? `probe on ${probe.place.split('/').pop()}`;
+  const where = source ?? (status?.hand ? 'thermometer read by hand' : null) ?? `probe on ${probe.place.split('/').pop()}`;
   const trouble = { waiting: 'waiting', silent: 'silent', lost: 'not there', ended: 'over' }[probe.state];
   return trouble ? `${where} · ${trouble}` : where;
 }

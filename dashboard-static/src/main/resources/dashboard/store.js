@@ -1,5 +1,7 @@
 // What the page knows, and how a message changes it. Pure: (state, message) -> state.
 
+import { jarAlarms } from './jars-words.js';
+
 const MOST_POINTS = 4000;
 const LONGEST_STEP_S = 60;
 
@@ -24,8 +26,12 @@ export function receive(state, message) {
       return withProbe({ ...state, seq: message.seq }, message.probe);
     case 'reminder':
       return { ...state, seq: message.seq, reminders: withReminder(state.reminders, message) };
+    case 'afternoon':
+      return { ...state, seq: message.seq, afternoon: message.afternoon };
     case 'pans':
       return { ...state, pans: message.pans, canner: message.canner };
+    case 'jars':
+      return { ...state, jars: message };
     case 'stage':
       return { ...state, seq: message.seq };
     default:
@@ -61,7 +67,7 @@ export function calls(state) {
 
 /** Those that stand without calling: known to the cook, or over before anyone knew. */
 export function standing(state) {
-  return sorted(state.alarms.filter((alarm) => alarm.state === 'acknowledged' || alarm.state === 'returned'));
+  return sorted(all(state).filter((alarm) => alarm.state === 'acknowledged' || alarm.state === 'returned'));
 }
 
 /** Those that the cook put aside, the first to come back first. */
@@ -97,6 +103,7 @@ function begin(state, snapshot) {
     basis: snapshot.basis,
     syrup: snapshot.syrup,
     status: snapshot.status,
+    afternoon: snapshot.afternoon,
     alarms: snapshot.alarms,
     reminders: snapshot.events.filter((event) => event.type === 'reminder').reduce(withReminder, []),
     climb: snapshot.climb.map(([t, temperatureC]) => ({ t, riseC: above(temperatureC, snapshot.basis) })),
@@ -113,9 +120,22 @@ function missedAlarms(snapshot, seq) {
     .filter((alarm) => !standing.has(alarm.id));
 }
 
+/** Between two readings by hand nothing is known: the line goes from one to the next. */
+function followByHand(state, status) {
+  const last = state.climb[state.climb.length - 1];
+  if (status.seenT === null || (last && last.t >= status.seenT)) {
+    return { ...state, status };
+  }
+  const riseC = above(status.seenC, state.basis);
+  return { ...state, status, climb: [...state.climb, { t: status.seenT, riseC }] };
+}
+
 function follow(before, status) {
   const cook = { ...before.cook, startedAtMs: status.startedAtMs ?? before.cook.startedAtMs };
   const state = { ...before, cook };
+  if (status.hand) {
+    return followByHand(state, status);
+  }
   const climb = state.climb;
   const last = climb[climb.length - 1];
   const riseC = status.fresh ? status.riseC : null;
@@ -141,6 +161,11 @@ function withReminder(reminders, { t, reminder, text }) {
 function withAlarm(alarms, alarm) {
   const others = alarms.filter((other) => other.alarm !== alarm.alarm);
   return alarm.state === 'normal' || alarm.state === 'suppressed' ? others : [...others, alarm];
+}
+
+/** The alarms of the cook and of the jars. */
+function all(state) {
+  return [...state.alarms, ...jarAlarms(state.jars)];
 }
 
 function sorted(alarms) {

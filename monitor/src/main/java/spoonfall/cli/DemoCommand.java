@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.KitchenPlan;
@@ -31,6 +32,9 @@ final class DemoCommand implements Callable<Integer> {
     @Mixin
     private PortOption port = new PortOption();
 
+    @Mixin
+    private AnnounceOptions announce = new AnnounceOptions();
+
     @Override
     public Integer call() {
         Trace trace = SampleTrace.load();
@@ -39,22 +43,24 @@ final class DemoCommand implements Callable<Integer> {
                         plan(trace, Quantities.factor(speed)),
                         clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock))),
                 port.port(OptionalInt.empty()),
+                announce.announcer(),
                 "shows a sample cook",
                 Output.of(spec));
     }
 
-    /** The Hollin Bank kitchen with a recorded cook. */
+    /** The Hollin Bank kitchen with a recorded cook, which begins with its sugar in the pan. */
     static KitchenPlan plan(Trace trace, double speed) {
         double elevationM = trace.info().elevationM().orElse(0);
         double riseC = trace.info().riseC().orElse(GelPoint.DEFAULT_RISE_C);
         Optional<Instant> startedAt = trace.info().startedAt();
         return new KitchenPlan(
-                "Hollin Bank",
-                "Seville orange and ginger, batch 14",
-                new CookSettings(WaterBoil.atElevation(elevationM), riseC),
-                KitchenPlan.Source.DEMO,
-                speed,
-                startedAt,
-                true);
+                        "Hollin Bank",
+                        "Seville orange and ginger, batch 14",
+                        new CookSettings(WaterBoil.atElevation(elevationM), riseC),
+                        KitchenPlan.Source.DEMO,
+                        speed,
+                        startedAt,
+                        true)
+                .with(UsualAfternoon.notes().without("soften"));
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +18,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spoonfall.lab.varied.CookKind;
 import spoonfall.probe.trace.Trace;
+import spoonfall.score.ByHand;
 import spoonfall.score.report.Evaluation;
+import spoonfall.units.Quantities;
 
 /** {@code spoonfall evaluate}: scores the monitor on labelled traces. */
 @Command(
@@ -44,6 +47,18 @@ final class EvaluateCommand implements Callable<Integer> {
 
     @Option(names = "--kind", paramLabel = "KIND", description = "What befalls them; mixed unless given.")
     private String kind = VariedCooks.MIXED;
+
+    @Option(
+            names = "--by-hand",
+            paramLabel = "EVERY",
+            description = "As if somebody read the thermometer so often and typed it, such as 60s or 2min.")
+    private @Nullable String byHand;
+
+    @Option(
+            names = "--marks",
+            paramLabel = "STEP",
+            description = "With --by-hand: what is typed is rounded to that; 1C unless given, such as 0.5C or 1F.")
+    private String marks = "1C";
 
     @Option(names = "--report", paramLabel = "FILE", description = "Also write a page with tables and pictures.")
     private @Nullable Path report;
@@ -78,19 +93,27 @@ final class EvaluateCommand implements Callable<Integer> {
             List<String> seeds = LongStream.range(seed, seed + simulate)
                     .mapToObj(Long::toString)
                     .toList();
-            return Evaluation.of(seeds, name -> VariedCooks.cook(of, Long.parseLong(name)));
+            return evaluation(seeds, name -> VariedCooks.cook(of, Long.parseLong(name)));
         }
         if (folder == null) {
             throw new CommandException("which traces? Name a folder of them, or give --simulate 300");
         }
         Path in = folder;
-        return Evaluation.of(traces(in), name -> Trace.read(in.resolve(name)));
+        return evaluation(traces(in), name -> Trace.read(in.resolve(name)));
+    }
+
+    private Evaluation evaluation(List<String> names, Function<String, Trace> read) {
+        if (byHand == null) {
+            return Evaluation.of(names, read);
+        }
+        return Evaluation.byHand(names, read, new ByHand(Quantities.durationS(byHand), Quantities.differenceC(marks)));
     }
 
     private String subject() {
         return simulate == null
                 ? "The traces in " + folder
-                : "Cooks drawn at random, " + kind + ", seeds " + seed + " to " + (seed + simulate - 1);
+                : (byHand == null ? "" : "Read by hand every " + byHand + " to " + marks + ": ")
+                        + "Cooks drawn at random, " + kind + ", seeds " + seed + " to " + (seed + simulate - 1);
     }
 
     private static List<String> traces(Path folder) throws IOException {

@@ -44,7 +44,8 @@ final class PanProbes {
         }
         if (file.pans().isEmpty()) {
             throw new CommandException("which thermometer? Give --probe auto:/dev/ttyUSB0; "
-                    + "\"spoonfall ports\" lists the ports, \"spoonfall demo\" needs none");
+                    + "\"spoonfall ports\" lists the ports, --hand takes what you read yourself and type, "
+                    + "\"spoonfall demo\" needs none");
         }
         for (PanEntry pan : file.pans()) {
             if (pan.probes().isEmpty()) {

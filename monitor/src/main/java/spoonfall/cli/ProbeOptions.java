@@ -27,7 +27,7 @@ final class ProbeOptions {
         for (String option : options) {
             int equals = option.indexOf('=');
             int colon = option.indexOf(':');
-            boolean hasName = equals >= 0 && equals < colon;
+            boolean hasName = equals >= 0 && (equals < colon || colon < 0);
             String name = hasName ? option.substring(0, equals).strip() : KitchenFile.nameOf(named.size());
             named.add(new NamedSpec(name, ProbeSpec.parse(option.substring(hasName ? equals + 1 : 0))));
         }

@@ -11,12 +11,15 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.kitchen.KitchenFile;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
+import spoonfall.kitchen.NotesFile;
 import spoonfall.kitchen.PanEntry;
 import spoonfall.kitchen.Thermometry;
 import spoonfall.log.CalibrationBook;
+import spoonfall.probe.ProbeSpec;
 import spoonfall.probe.serial.SerialPorts;
 import spoonfall.units.Quantities;
 
@@ -28,6 +31,7 @@ import spoonfall.units.Quantities;
             "",
             "For example:",
             "  spoonfall serve --probe auto:/dev/ttyUSB0 --elevation 4068ft",
+            "  spoonfall serve --hand --elevation 1240m",
             "  spoonfall serve kitchen.toml"
         })
 final class ServeCommand implements Callable<Integer> {
@@ -41,17 +45,26 @@ final class ServeCommand implements Callable<Integer> {
             names = "--probe",
             paramLabel = "PROBE",
             description =
-                    "The thermometer: auto:PORT, text:PORT, json:PORT,field=NAME, modbus:PORT,register=N, scpi:PORT or trace:FILE; "
+                    "The thermometer: auto:PORT, text:PORT, json:PORT,field=NAME, modbus:PORT,register=N, scpi:PORT, trace:FILE or hand; "
                             + "more options behind commas, such as baud=115200,unit=F,column=2. "
                             + "Give it again for another thermometer in the same pan, named or not: "
                             + "--probe clip=auto:/dev/ttyUSB1. The cook follows the first.")
     private List<String> probes = List.of();
+
+    @Option(names = "--hand", description = "No cable: you read the thermometer, and type on the page what it shows.")
+    private boolean hand;
 
     @Option(names = "--name", paramLabel = "NAME", description = "The kitchen's name.")
     private @Nullable String name;
 
     @Option(names = "--batch", paramLabel = "BATCH", description = "What is being made.")
     private @Nullable String batch;
+
+    @Option(
+            names = "--notes",
+            paramLabel = "NOTES",
+            description = "Batch notes (TOML): how this batch differs from a usual afternoon.")
+    private @Nullable Path notes;
 
     @Option(
             names = "--speed",
@@ -66,10 +79,20 @@ final class ServeCommand implements Callable<Integer> {
     @Mixin
     private PortOption port = new PortOption();
 
+    @Mixin
+    private AnnounceOptions announce = new AnnounceOptions();
+
+    private List<String> byHand() {
+        if (!probes.isEmpty()) {
+            throw new CommandException("give --hand or --probe, not both; --probe hand is the same as --hand");
+        }
+        return List.of(ProbeSpec.Kind.HAND.wireName());
+    }
+
     @Override
     public Integer call() {
         KitchenFile kitchen = file == null ? KitchenFile.empty() : KitchenFile.read(file);
-        PanProbes pans = PanProbes.of(kitchen, probes);
+        PanProbes pans = PanProbes.of(kitchen, hand ? byHand() : probes);
         if (pans.several() && (batch != null || cook.measured())) {
             throw new CommandException("--batch and --water-boil are about one pan, and " + file + " has several; "
                     + "write the batch there, and check each thermometer on the page");
@@ -80,7 +103,8 @@ final class ServeCommand implements Callable<Integer> {
         Thermometry thermometry = Thermometry.of(pans.probes(), book, cook.declared(kitchen));
         Kitchens kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry);
         OptionalInt filePort = kitchen.port();
-        return Service.runUntilStopped(kitchens, port.port(filePort), "watches " + pans.places(), Output.of(spec));
+        return Service.runUntilStopped(
+                kitchens, port.port(filePort), announce.announcer(), "watches " + pans.places(), Output.of(spec));
     }
 
     private KitchenPlan plan(KitchenFile kitchen, PanEntry pan) {
@@ -89,6 +113,7 @@ final class ServeCommand implements Callable<Integer> {
                         batch != null ? batch : pan.batch().orElse(""),
                         cook.settings(kitchen, pan.riseC()),
                         Quantities.factor(speed))
-                .inPan(pan.name());
+                .inPan(pan.name())
+                .with(notes == null ? UsualAfternoon.notes() : NotesFile.read(notes));
     }
 }

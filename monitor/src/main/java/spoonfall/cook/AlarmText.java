@@ -53,7 +53,12 @@ record AlarmText(String title, String act) {
         return new AlarmText(title, "Stir down to the base, and turn the heat down.");
     }
 
-    static AlarmText probeSilent(double lastHeardT) {
+    static AlarmText probeSilent(double lastHeardT, Pace pace) {
+        if (!pace.shows()) {
+            return new AlarmText(
+                    mark("No reading was typed since {clock:%.0f}.", lastHeardT),
+                    "Read the thermometer, and type what it shows.");
+        }
         return new AlarmText(
                 mark("No word from the probe since {clock:%.0f}.", lastHeardT),
                 "Check its cable, and watch the pan yourself.");

@@ -37,7 +37,8 @@ public final class CookMonitor {
 
     private final long originNanos;
     private final CookSettings settings;
-    private final Senses senses = new Senses();
+    private final Senses senses;
+    private final Pace pace;
     private final Stages stages;
     private final Forecaster forecaster;
     private final AlarmBoard board = new AlarmBoard();
@@ -77,11 +78,13 @@ public final class CookMonitor {
                 .map(other -> new SecondProbe(settings, probes.get(0), other))
                 .toList();
         this.originNanos = originNanos;
+        pace = probes.isEmpty() ? Pace.BY_ITSELF : probes.get(0).pace();
+        senses = new Senses(pace);
         stages = new Stages(settings);
-        forecaster = new Forecaster(settings);
+        forecaster = new Forecaster(settings, pace);
         tests = new SetTests(settings);
-        alarms = new PanAlarms(settings, board, stages, forecaster, tests);
-        probe = new ProbeWatch(settings);
+        alarms = new PanAlarms(settings, board, stages, forecaster, tests, pace);
+        probe = new ProbeWatch(settings, pace);
         leaving = new OutOfPan(settings.waterBoil().temperatureC());
     }
 
@@ -359,7 +362,7 @@ public final class CookMonitor {
     }
 
     private void watchPan(double t, Signals now, List<CookEvent> events) {
-        Condition out = leaving.judge(t, stages.stage(), now);
+        Condition out = pace.shows() ? leaving.judge(t, stages.stage(), now) : Condition.ABSENT;
         board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(now), events);
         if (out == Condition.PRESENT || misled()) {
             misledLately = true;
@@ -373,9 +376,10 @@ public final class CookMonitor {
             reminders.restart();
             return;
         }
-        double knownC = forecaster.temperatureC(t, now.trendC());
+        double knownC = knownC(t, now);
         boolean misleads = alarms.misledByTheBase(t);
-        boolean early = !stages.stage().atOrPastGelPoint() && (misleads || forecaster.climbsTooFast(now));
+        boolean early =
+                !stages.stage().atOrPastGelPoint() && (misleads || (pace.shows() && forecaster.climbsTooFast(now)));
         boolean far = misleads && stages.stage() == Stage.ROLLING_BOIL;
         double mostC = far ? tests.aim().windowFromC() : tests.aim().gelPointC();
         Signals known = now.withTrend(early ? Math.min(knownC, mostC - NOT_YET_C) : knownC);
@@ -383,7 +387,11 @@ public final class CookMonitor {
             known = known.withoutPeak();
             senses.forgetPeak(t);
         }
+        boolean boiled = stages.stage().boiling();
         if (stages.follow(known)) {
+            if (!pace.shows() && !boiled && stages.stage().boiling()) {
+                senses.newRegime(); // its lines are minutes long, and would hold the way up to the boil
+            }
             events.add(new CookEvent.StageEntered(t, stages.stage()));
         }
         probe.follow(stages.stage(), t);
@@ -396,6 +404,14 @@ public final class CookMonitor {
         }
         alarms.endSecond(t, known, probe.suspectStuck(), events);
         remind(t, now, events);
+    }
+
+    /** Where the pan is by all that is known; that it went on too far must be read, not only foreseen. */
+    private double knownC(double t, Signals now) {
+        double readT = probe.seen().map(CookStatus.Seen::t).orElse(t);
+        double knownC = forecaster.temperatureC(pace.carriedT(t, readT), now.trendC());
+        double foreseenC = settings.gelPointC() + PastGelPoint.MARGIN_C - NOT_YET_C;
+        return pace.shows() ? knownC : Math.min(knownC, Math.max(now.levelC(), foreseenC));
     }
 
     private void remind(double t, Signals now, List<CookEvent> events) {

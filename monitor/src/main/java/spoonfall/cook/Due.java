@@ -3,7 +3,7 @@ package spoonfall.cook;
 import java.util.OptionalDouble;
 
 /** Comes once, so long before a moment that is only forecast, and again when that moment moves far. */
-final class Due {
+public final class Due {
     /** A moment that moves by more than this is another one. */
     private static final double MOVES_S = 600;
 
@@ -14,12 +14,13 @@ final class Due {
     private OptionalDouble saidForT = OptionalDouble.empty();
     private double sinceT = Double.NaN;
 
-    Due(double beforeS) {
+    /** Comes {@code beforeS} seconds before the moment. */
+    public Due(double beforeS) {
         this.beforeS = beforeS;
     }
 
     /** Whether it is to be said at {@code t}, when the moment is {@code leftS} seconds ahead; to be asked in order. */
-    boolean comes(double t, double leftS) {
+    public boolean comes(double t, double leftS) {
         double forT = t + leftS;
         boolean said = saidForT.isPresent() && Math.abs(forT - saidForT.getAsDouble()) <= MOVES_S;
         if (said || leftS > beforeS || leftS <= 0) {

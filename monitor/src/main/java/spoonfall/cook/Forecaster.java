@@ -20,17 +20,18 @@ final class Forecaster {
     private static final double WARMED_TO_C = -5;
     private static final double BACK_C = 0.3;
     private static final double BACK_PER_MIN_C = 0.1;
-    private static final double AGREES_C = 0.6;
     private static final double TOO_FAST_PER_MIN_C = 0.8;
     private static final double TOO_FAST_TIMES = 1.8;
 
     private CookSettings settings;
+    private final Pace pace;
     private final PanEstimator estimator;
 
-    Forecaster(CookSettings settings) {
+    Forecaster(CookSettings settings, Pace pace) {
         this.settings = settings;
+        this.pace = pace;
         WaterBoil boil = settings.waterBoil();
-        estimator = new PanEstimator(boil.pressurePa(), boil.doubtC());
+        estimator = new PanEstimator(boil.pressurePa(), boil.doubtC(), pace == Pace.BY_HAND);
     }
 
     /** The gel point is another one from now on. */
@@ -104,7 +105,7 @@ final class Forecaster {
      */
     double temperatureC(double t, double trendC) {
         double knownC = settings.waterBoil().temperatureC() + estimator.riseC(t);
-        if (estimator.follows() && Math.abs(knownC - trendC) < AGREES_C) {
+        if (estimator.follows() && Math.abs(knownC - trendC) < pace.agreesC()) {
             return knownC;
         }
         return estimator.misledUpwards() ? Math.min(trendC, knownC) : trendC;
@@ -113,7 +114,7 @@ final class Forecaster {
     /** The temperature in °C at which the pan boiled until just now, where {@code seenC} was the height that was seen. */
     double boiledAtC(double t, double seenC) {
         double knownC = settings.waterBoil().temperatureC() + estimator.riseC(t);
-        return estimator.knows() && Math.abs(knownC - seenC) < AGREES_C ? knownC : seenC;
+        return estimator.knows() && Math.abs(knownC - seenC) < pace.agreesC() ? knownC : seenC;
     }
 
     /** Whether the readings are hotter than the pan can be. */

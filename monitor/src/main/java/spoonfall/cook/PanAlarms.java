@@ -20,6 +20,7 @@ final class PanAlarms {
             AlarmName.PROBES_DISAGREE);
 
     private CookSettings settings;
+    private final Pace pace;
     private final AlarmBoard board;
     private final Stages stages;
     private final Forecaster forecaster;
@@ -31,7 +32,9 @@ final class PanAlarms {
     private double gelDueT;
     private double aimedT = Double.NEGATIVE_INFINITY;
 
-    PanAlarms(CookSettings settings, AlarmBoard board, Stages stages, Forecaster forecaster, SetTests tests) {
+    PanAlarms(
+            CookSettings settings, AlarmBoard board, Stages stages, Forecaster forecaster, SetTests tests, Pace pace) {
+        this.pace = pace;
         this.settings = settings;
         this.board = board;
         this.stages = stages;
@@ -91,7 +94,7 @@ final class PanAlarms {
         board.update(
                 t, AlarmName.STALLED, stalled, () -> standstill.text(now, cooling, stages.reachedWindow()), events);
         boolean scorched = board.present(AlarmName.SCORCH_RISK);
-        Condition scorch = watches.scorchRisk(stages, now, forecaster);
+        Condition scorch = pace.shows() ? watches.scorchRisk(stages, now, forecaster) : Condition.ABSENT;
         board.update(t, AlarmName.SCORCH_RISK, scorch, watches::scorchText, events);
         if (!scorched && board.present(AlarmName.SCORCH_RISK)) {
             forecaster.doubtTheLastMinute();

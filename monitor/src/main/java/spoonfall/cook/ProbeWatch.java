@@ -17,18 +17,24 @@ final class ProbeWatch {
     private static final double SILENT_AFTER_INTERVALS = 4;
     private static final double MOVING_S = 10;
 
+    /** Two who type within that time have looked at the thermometer once. */
+    private static final double ONE_LOOK_S = 20;
+
     private final Plausibility plausibility;
     private final Stillness stillness = new Stillness();
     private final double[] intervals = new double[5];
     private int intervalCount;
-    private double silentAfterS = SILENT_AT_FIRST_S;
+    private final Pace pace;
+    private double silentAfterS;
     private OptionalDouble heardT = OptionalDouble.empty();
     private Optional<CookStatus.Seen> seen = Optional.empty();
     private Quality latest = Quality.SILENT;
     private Stage regime = Stage.WAITING;
     private double warmingPerMinC;
 
-    ProbeWatch(CookSettings settings) {
+    ProbeWatch(CookSettings settings, Pace pace) {
+        this.pace = pace;
+        silentAfterS = pace.shows() ? SILENT_AT_FIRST_S : Pace.silentByHandAtFirstS();
         plausibility = new Plausibility(settings.waterBoil().temperatureC());
     }
 
@@ -88,29 +94,34 @@ final class ProbeWatch {
 
     /** The reading may be stuck, so that nothing should be made of its standing still. */
     boolean suspectStuck() {
-        return stillness.suspect();
+        return pace.shows() && stillness.suspect();
     }
 
     /** Runs the alarms of the thermometer. */
     void watch(double t, AlarmBoard board, OptionalDouble expectedPerMinC, double stepC, List<CookEvent> events) {
         Condition silent = Condition.when(heardT.isPresent() && !heardAt(t));
-        board.update(t, AlarmName.PROBE_SILENT, silent, () -> AlarmText.probeSilent(heardT.orElseThrow()), events);
+        board.update(
+                t, AlarmName.PROBE_SILENT, silent, () -> AlarmText.probeSilent(heardT.orElseThrow(), pace), events);
         Condition implausible = heardAt(t) ? plausibility.implausible(t) : Condition.ABSENT;
         board.update(
                 t, AlarmName.PROBE_IMPLAUSIBLE, implausible, () -> AlarmText.probeImplausible(plausibility), events);
         OptionalDouble warmingC = regime == Stage.WARMING ? OptionalDouble.of(warmingPerMinC) : expectedPerMinC;
-        Condition stuck = Condition.when(heardAt(t) && stillness.stuck(warmingC, stepC));
+        Condition stuck = Condition.when(pace.shows() && heardAt(t) && stillness.stuck(warmingC, stepC));
         board.update(t, AlarmName.PROBE_STUCK, stuck, () -> AlarmText.probeStuck(stillness.runS(), regime), events);
     }
 
     private void learnInterval(double t) {
-        if (heardT.isEmpty()) {
+        double sinceS = t - heardT.orElse(t);
+        if (heardT.isEmpty() || (!pace.shows() && sinceS < ONE_LOOK_S)) {
             return;
         }
-        intervals[intervalCount++ % intervals.length] = t - heardT.getAsDouble();
+        intervals[intervalCount++ % intervals.length] = sinceS;
         if (intervalCount > 1) {
             double[] sorted = Arrays.copyOf(intervals, Math.min(intervalCount, intervals.length));
-            silentAfterS = Math.max(SILENT_AFTER_S, SILENT_AFTER_INTERVALS * Selection.median(sorted, sorted.length));
+            double usualS = Selection.median(sorted, sorted.length);
+            silentAfterS = pace.shows()
+                    ? Math.max(SILENT_AFTER_S, SILENT_AFTER_INTERVALS * usualS)
+                    : Pace.silentByHandAfterS(usualS);
         }
     }
 }

@@ -6,9 +6,6 @@ import java.util.Optional;
 
 /** Reminds the cook of what is to be done ahead. The numbers are common practice, no source. */
 final class Reminders {
-    private static final double PLATES_BEFORE_S = 15 * 60;
-    private static final double JARS_BEFORE_S = 10 * 60;
-
     /** Syrup so thick sticks to the base. */
     private static final double THICK = 0.58;
 
@@ -18,8 +15,8 @@ final class Reminders {
     /** So often without seeing whether anybody stirs. */
     private static final double BLIND_EVERY_S = 6 * 60;
 
-    private final Due plates = new Due(PLATES_BEFORE_S);
-    private final Due jars = new Due(JARS_BEFORE_S);
+    private final Due plates = new Due(ReminderName.CHILL_PLATES.leadS());
+    private final Due jars = new Due(ReminderName.WARM_JARS.leadS());
     private final StirWatch stirs = new StirWatch();
     private double thickT = Double.NaN;
     private double saidStirT = Double.NEGATIVE_INFINITY;

@@ -36,7 +36,7 @@ final class SecondProbe {
     SecondProbe(CookSettings settings, ProbeTrust first, ProbeTrust second) {
         this.first = first;
         this.second = second;
-        watch = new ProbeWatch(settings);
+        watch = new ProbeWatch(settings, second.pace());
         waterBoilC = settings.waterBoil().temperatureC();
     }
 

@@ -9,18 +9,12 @@ import java.util.OptionalDouble;
  * median, and everything else is a median or a robust line through those.
  */
 final class Senses {
-    private static final double LEVEL_S = 8;
-    private static final int LEVEL_LEAST = 4;
     private static final double POINT_EVERY_S = 5;
-    private static final double QUICK_S = 45;
-    private static final double STEADY_S = 120;
     private static final double LEAST_STEP_C = 0.004;
     private static final double PEAK_S = 600;
     private static final double FALL_S = 20;
 
-    /** A trend further than this from the level is behind a jump. */
-    private static final double JUMP_C = 0.6;
-
+    private final Pace pace;
     private final Track seconds = new Track(60);
     private final Track points = new Track(PEAK_S);
     private double[] bucket = new double[16];
@@ -32,8 +26,15 @@ final class Senses {
     private Optional<RobustLine> quick = Optional.empty();
     private Optional<RobustLine> steady = Optional.empty();
 
+    Senses(Pace pace) {
+        this.pace = pace;
+    }
+
     /** Takes a good reading of the second that is running. */
     void accept(double temperatureC) {
+        if (!pace.shows()) {
+            inBucket = 0; // who types again within the second means the latter
+        }
         if (inBucket == bucket.length) {
             bucket = Arrays.copyOf(bucket, 2 * inBucket);
         }
@@ -53,6 +54,13 @@ final class Senses {
         steady = Optional.empty();
     }
 
+    /** The pan moves otherwise from now on: no line goes on from before. */
+    void newRegime() {
+        points.clear();
+        quick = Optional.empty();
+        steady = Optional.empty();
+    }
+
     /** What was seen so far was hotter than the pan: it has not fallen from there. */
     void forgetPeak(double t) {
         peakFromT = t;
@@ -64,7 +72,7 @@ final class Senses {
             seconds.add(t - 0.5, Selection.median(bucket, inBucket));
             inBucket = 0;
         }
-        OptionalDouble level = seconds.middleSince(t - LEVEL_S, LEVEL_LEAST);
+        OptionalDouble level = seconds.middleSince(t - pace.levelS(), pace.levelLeast());
         if (level.isEmpty()) {
             return Optional.empty();
         }
@@ -73,11 +81,11 @@ final class Senses {
         if (heardLately && t - lastPointT >= POINT_EVERY_S) {
             lastPointT = t;
             points.add(t, levelC);
-            quick = points.lineSince(t - QUICK_S, t);
-            steady = points.lineSince(t - STEADY_S, t);
+            quick = points.lineSince(t - pace.quickS(), t);
+            steady = points.lineSince(t - pace.steadyS(), t);
         }
-        OptionalDouble earlier = points.highestBetween(t - PEAK_S, t - QUICK_S);
-        double latelyC = Math.max(points.highestSince(t - QUICK_S).orElse(levelC), levelC);
+        OptionalDouble earlier = points.highestBetween(t - PEAK_S, t - pace.quickS());
+        double latelyC = Math.max(points.highestSince(t - pace.quickS()).orElse(levelC), levelC);
         double earlierPeakC = earlier.orElse(latelyC);
         double ownC = points.highestSince(Math.max(t - PEAK_S, peakFromT)).orElse(levelC);
         double peakC = Math.max(levelC, ownC);
@@ -90,7 +98,7 @@ final class Senses {
             return levelC;
         }
         RobustLine line = steady.get();
-        double trendC = line.atEnd() + line.slope() * (t - line.endX());
-        return Math.abs(trendC - levelC) > JUMP_C ? levelC : trendC;
+        double trendC = line.atEnd() + line.slope() * (pace.carriedT(t, line.endX()) - line.endX());
+        return Math.abs(trendC - levelC) > pace.jumpC() ? levelC : trendC;
     }
 }

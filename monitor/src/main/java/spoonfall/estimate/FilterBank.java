@@ -118,6 +118,29 @@ final class FilterBank {
         }
     }
 
+    /**
+     * Takes a reading that says only between which marks of a scale the rise was: {@code halfC} to either side. A far one
+     * counts as a number instead, for less.
+     */
+    void updateWithin(double readC, double halfC, double variance) {
+        stale = true;
+        for (PanFilter filter : filters) {
+            filter.look(readC, variance);
+            if (Math.abs(filter.innovationC()) > halfC + TOO_LOW * Math.sqrt(filter.innovationVariance())) {
+                update(readC, variance + halfC * halfC / 3);
+                return;
+            }
+        }
+        double sum = 0;
+        for (int j = 0; j < MODES; j++) {
+            weights[j] *= filters[j].believeWithin(halfC);
+            sum += weights[j];
+        }
+        for (int j = 0; j < MODES; j++) {
+            weights[j] = Math.max(1e-6, weights[j] / sum);
+        }
+    }
+
     /** How sure the bank is of the rise that it expects: the variance, in °C². */
     double riseVariance() {
         double mean = riseC();

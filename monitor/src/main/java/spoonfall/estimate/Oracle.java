@@ -16,13 +16,19 @@ final class Oracle {
     private static final double TIMING_S = 8;
 
     private static final double WIDTH = 0.6;
+
+    /** Marks read by hand are off alike for minutes, which no single reading shows. */
+    private static final double BY_HAND_WIDTH = 0.8;
+
+    private final double width;
     private final SyrupCurve curve;
     private final FilterBank bank;
     private final double[] weights = new double[PanFilter.SIZE];
     private double minutes;
     private double variance;
 
-    Oracle(SyrupCurve curve, FilterBank bank) {
+    Oracle(SyrupCurve curve, FilterBank bank, boolean byHand) {
+        width = byHand ? BY_HAND_WIDTH : WIDTH;
         this.curve = curve;
         this.bank = bank;
     }
@@ -47,7 +53,7 @@ final class Oracle {
             return Optional.empty();
         }
         mean /= known;
-        double sd = WIDTH * Math.sqrt(Math.max(0, square / known - mean * mean));
+        double sd = width * Math.sqrt(Math.max(0, square / known - mean * mean));
         double s = 60 * mean - sinceS;
         if (mean > FARTHEST_MIN || sd > MOST_DOUBT * Math.max(mean, 1)) {
             return Optional.empty();

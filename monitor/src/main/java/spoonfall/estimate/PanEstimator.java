@@ -42,6 +42,13 @@ public final class PanEstimator {
     private static final double PROBE_DOUBT_C = 0.12;
     private static final double BASE_SIGMA = 0.6;
 
+    /** What is read by hand is off by that much beside its rounding, in °C: stirs, bubbles, a slanting eye. */
+    private static final double BY_HAND_C = 0.2;
+
+    /** A mark more or less says little: it takes so many times the steps until a standstill is one. */
+    private static final double BY_HAND_STEPS = 2;
+
+    private final boolean byHand;
     private final SyrupCurve curve;
     private final double baseSigmaC;
     private final FilterBank bank;
@@ -70,10 +77,22 @@ public final class PanEstimator {
      * @param baseDoubtC how far the water boil may be off, in °C
      */
     public PanEstimator(double pressurePa, double baseDoubtC) {
+        this(pressurePa, baseDoubtC, false);
+    }
+
+    /**
+     * An estimator that knows nothing yet.
+     *
+     * @param pressurePa air pressure at the pan
+     * @param baseDoubtC how far the water boil may be off, in °C
+     * @param byHand whether readings are minutes apart, each to the nearest mark of a scale
+     */
+    public PanEstimator(double pressurePa, double baseDoubtC, boolean byHand) {
+        this.byHand = byHand;
         curve = new SyrupCurve(pressurePa);
         baseSigmaC = Math.hypot(BASE_SIGMA * baseDoubtC, PROBE_DOUBT_C);
         bank = new FilterBank(curve);
-        oracle = new Oracle(curve, bank);
+        oracle = new Oracle(curve, bank, byHand);
         remembered = new Remembered(curve);
     }
 
@@ -225,7 +244,7 @@ public final class PanEstimator {
         bank.begin(
                 new double[] {u, v, 0, Inverting.firstScale(), PACE},
                 new double[] {U_DOUBT, vDoubt, baseSigmaC, SCALE_DOUBT, PACE_DOUBT});
-        bank.update(riseC, noise.variance(stepC));
+        believe(riseC);
     }
 
     private void point(double t, double riseC) {
@@ -256,15 +275,32 @@ public final class PanEstimator {
             }
             return;
         }
-        noise.observe(off, expectedVariance);
-        bank.update(riseC, noise.variance(stepC));
+        if (!byHand) {
+            noise.observe(off, expectedVariance);
+        }
+        believe(riseC);
         remembered.follow(t, bank);
+    }
+
+    private void believe(double riseC) {
+        if (byHand) {
+            bank.updateWithin(riseC, stepC / 2, BY_HAND_C * BY_HAND_C);
+        } else {
+            bank.update(riseC, noise.variance(stepC));
+        }
     }
 
     private void followStall(double t, double riseC) {
         double lowForS = Double.isNaN(lowSinceT) ? 0 : Math.max(0.1, t - lowSinceT);
         boolean stood = stall.still();
-        stall.point(t, riseC, bank.riseC(), bank.climbPerMinC(), noise.variance(stepC), stepC, lowForS);
+        stall.point(
+                t,
+                riseC,
+                bank.riseC(),
+                bank.climbPerMinC(),
+                noise.variance(stepC),
+                byHand ? BY_HAND_STEPS * stepC : stepC,
+                lowForS);
         if (stood && !stall.still() && !stall.fell()) {
             bank.goOn(riseC, noise.variance(stepC), stall.climbBefore());
             resume();
@@ -283,7 +319,7 @@ public final class PanEstimator {
                 bank.rest(awayS / 60);
             }
             resume();
-            bank.update(riseC, noise.variance(stepC));
+            believe(riseC);
             return;
         }
         double perMinC = points.slopePerMinC();

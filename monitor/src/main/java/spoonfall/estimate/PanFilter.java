@@ -122,6 +122,32 @@ final class PanFilter {
         }
     }
 
+    /**
+     * Believes of the reading that {@link #look} looked at only that the rise lies within {@code halfC} of it: the mean
+     * and variance of the normal distribution cut off there (a Gaussian sum of moments, as for a quantised measurement;
+     * Curry 1970, from memory).
+     *
+     * @return how likely that was
+     */
+    double believeWithin(double halfC) {
+        double sigma = Math.sqrt(innovationVariance);
+        double low = (innovationC - halfC) / sigma;
+        double high = (innovationC + halfC) / sigma;
+        double likely = Math.max(1e-9, Normal.below(high) - Normal.below(low));
+        double mean = (Normal.density(low) - Normal.density(high)) / likely;
+        double left = 1 + (low * Normal.density(low) - high * Normal.density(high)) / likely - mean * mean;
+        double learnt = Math.max(0, Math.min(1, 1 - left));
+        for (int i = 0; i < SIZE; i++) {
+            state[i] += gain[i] * mean / sigma;
+        }
+        for (int i = 0; i < SIZE; i++) {
+            for (int j = 0; j < SIZE; j++) {
+                covariance[SIZE * i + j] -= learnt * gain[i] * gain[j] / innovationVariance;
+            }
+        }
+        return likely;
+    }
+
     /** Begins again at another rise; what is known of the slope is kept, with more doubt. */
     void reanchor(double riseC, double variance) {
         state[U] = curve.u(Math.max(LEAST_RISE_C, (riseC - state[OFFSET]) / state[SCALE]));

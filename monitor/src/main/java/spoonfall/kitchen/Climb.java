@@ -40,6 +40,21 @@ public final class Climb {
         }
     }
 
+    /** Adds what was read last, at the time when it was: between two readings by hand nothing is known. */
+    void addSeen(CookStatus status) {
+        double lastT = points.isEmpty()
+                ? Double.NEGATIVE_INFINITY
+                : points.get(points.size() - 1).t();
+        status.seen()
+                .filter(seen -> seen.t() > lastT)
+                .ifPresent(seen -> points.add(new Point(seen.t(), OptionalDouble.of(seen.temperatureC()))));
+    }
+
+    /** Takes away what came after {@code t}. */
+    void cutAfter(double t) {
+        points.removeIf(point -> point.t() > t);
+    }
+
     List<Point> points() {
         return List.copyOf(points);
     }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
+import spoonfall.cook.Pace;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.Retelling;
 import spoonfall.log.CookRecord;
@@ -26,11 +27,16 @@ record Cook(
     static Cook start(CookSettings settings, List<ProbeTrust> trusts, long originNanos, Instant startedAt) {
         return new Cook(
                 new CookMonitor(settings, originNanos, trusts),
-                new Storyteller(settings),
+                story(settings, trusts),
                 new CookRecord(),
                 new Climb(),
                 startedAt,
                 originNanos);
+    }
+
+    private static Storyteller story(CookSettings settings, List<ProbeTrust> trusts) {
+        boolean byHand = !trusts.isEmpty() && trusts.get(0).pace() == Pace.BY_HAND;
+        return byHand ? Storyteller.byHand(settings) : new Storyteller(settings);
     }
 
     /** The same readings up to {@code atNanos}, measured against something else. */
@@ -45,7 +51,7 @@ record Cook(
         long nowNanos = Math.max(atNanos, originNanos + Math.round(monitor.timeS() * 1e9));
         words.until(nowNanos + 1);
         next.advanceTo(nowNanos);
-        Storyteller story = new Storyteller(settings);
+        Storyteller story = story(settings, trusts);
         story.aim(next.tests().aim());
         return new Cook(next, story, record, climb, startedAt, originNanos);
     }

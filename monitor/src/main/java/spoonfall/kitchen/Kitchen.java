@@ -3,6 +3,7 @@ package spoonfall.kitchen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
@@ -12,6 +13,7 @@ import java.util.function.Function;
 import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.cook.CookAlarm;
@@ -20,6 +22,7 @@ import spoonfall.log.CookRecord;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
 import spoonfall.probe.Reading;
+import spoonfall.probe.hand.HandProbe;
 
 /**
  * A kitchen at work on one pan: one thread, named {@code kitchen} and the pan, owns the cook. Probes only hand over readings;
@@ -44,7 +47,9 @@ public final class Kitchen implements AutoCloseable {
     private final Thermometers thermometers;
     private final Pan pan;
     private final CheckDesk checks;
+    private final HandDesk hands;
     private final TestDesk tests;
+    private final AfternoonDesk afternoon;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
     private List<Probe> probes;
@@ -84,9 +89,11 @@ public final class Kitchen implements AutoCloseable {
         probes = opener.apply(cookClock);
         counts = new KitchenCounts(probes.stream().map(Probe::name).toList());
         thermometers = new Thermometers(plan, probes, thermometry);
-        pan = new Pan(plan, thermometers, counts);
+        pan = new Pan(plan, thermometers, counts, startNanos);
+        afternoon = new AfternoonDesk(this, pan, this::tickNanos);
         checks = new CheckDesk(this, thermometers, pan);
         tests = new TestDesk(this, pan);
+        hands = new HandDesk(this, thermometers, pan);
         thread = new Thread(this::run, "kitchen " + plan.pan());
     }
 
@@ -176,14 +183,37 @@ public final class Kitchen implements AutoCloseable {
     /** Begins a new cook, which starts with the next reading. */
     public CompletableFuture<KitchenState> newCook() {
         return ask(() -> {
-            beginCook();
+            beginCook(OptionalLong.of(tickNanos()));
             return pan.state();
         });
+    }
+
+    /** Where somebody says how far the afternoon is. */
+    public AfternoonDesk afternoon() {
+        return afternoon;
+    }
+
+    /** The clock by which its readings are stamped. */
+    LongSupplier clock() {
+        return cookClock;
     }
 
     /** Where its thermometers are checked, and where somebody says how high it lies. */
     public CheckDesk checks() {
         return checks;
+    }
+
+    /** Where readings are typed. */
+    public HandDesk hands() {
+        return hands;
+    }
+
+    /** The thermometer that somebody reads and that is called {@code name}. */
+    Optional<HandProbe> handProbe(String name) {
+        return probes.stream()
+                .filter(probe -> probe.name().equals(name))
+                .flatMap(probe -> probe instanceof HandProbe hand ? Stream.of(hand) : Stream.empty())
+                .findFirst();
     }
 
     /** Where somebody says that they test the set, and what they saw. */
@@ -207,9 +237,9 @@ public final class Kitchen implements AutoCloseable {
         return told();
     }
 
-    /** A new cook. */
+    /** A new cook of the same afternoon. */
     KitchenState afresh() {
-        beginCook();
+        beginCook(OptionalLong.empty());
         return pan.state();
     }
 
@@ -265,7 +295,7 @@ public final class Kitchen implements AutoCloseable {
         if (System.nanoTime() - repeatAtNanos >= 0 && repeatAtNanos != Long.MAX_VALUE) {
             repeatAtNanos = Long.MAX_VALUE;
             probes.forEach(Probe::close);
-            beginCook();
+            beginCook(OptionalLong.of(tickNanos()));
             probes = opener.apply(cookClock);
             startProbes();
         }
@@ -273,19 +303,25 @@ public final class Kitchen implements AutoCloseable {
         publish();
     }
 
+    /** Now, on the readings' scale. */
+    long nowNanos() {
+        return cookClock.getAsLong();
+    }
+
     /** A little behind the clock, so that readings on their way are not overtaken. */
-    private long tickNanos() {
+    long tickNanos() {
         long behindMillis = plan.source() == KitchenPlan.Source.LIVE ? TICK_MILLIS : REPLAY_BEHIND_MILLIS;
         return cookClock.getAsLong() - (long) (TimeUnit.MILLISECONDS.toNanos(behindMillis) * plan.speed());
     }
 
-    private void beginCook() {
-        pan.beginCook();
+    private void beginCook(OptionalLong newAfternoonNanos) {
+        pan.beginCook(newAfternoonNanos);
         KitchenState state = pan.state();
         tell(listener -> listener.begin(state));
     }
 
-    private void publish() {
+    /** Tells what is new. */
+    void publish() {
         List<KitchenChange> changes = pan.takeChanges();
         changes.forEach(change -> tell(listener -> listener.changed(change)));
         pan.takeView().ifPresent(view -> tell(listener -> listener.pan(view)));
@@ -339,6 +375,10 @@ public final class Kitchen implements AutoCloseable {
         public void reading(Reading reading) {
             counts.countReading(thermometer.name(), reading.quality());
             long heardNanos = System.nanoTime();
+            if (Thread.currentThread() == thread) {
+                pan.accept(thermometer, reading, heardNanos); // typed, by a task of the kitchen's own
+                return;
+            }
             if (!inbox.offer(() -> pan.accept(thermometer, reading, heardNanos))) {
                 counts.countDropped();
             }

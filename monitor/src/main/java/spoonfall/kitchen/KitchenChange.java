@@ -23,4 +23,22 @@ public sealed interface KitchenChange {
      * @param probe the probe afterwards
      */
     record Probe(long seq, double t, ProbeState probe) implements KitchenChange {}
+
+    /**
+     * The afternoon stands otherwise.
+     *
+     * @param seq number of the change
+     * @param afternoon how it stands now
+     */
+    record Afternoon(long seq, AfternoonView afternoon) implements KitchenChange {}
+
+    /**
+     * The afternoon reminds of something.
+     *
+     * @param seq number of the change
+     * @param t seconds of the cook; 0 before the first reading
+     * @param name of what: the id of a preparation, or of the step that begins
+     * @param text one or two sentences, with marks
+     */
+    record Reminded(long seq, double t, String name, String text) implements KitchenChange {}
 }

@@ -3,6 +3,8 @@ package spoonfall.kitchen;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
+import spoonfall.afternoon.BatchNotes;
+import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
 
 /**
@@ -16,6 +18,7 @@ import spoonfall.cook.CookSettings;
  * @param speed how many seconds of the cook pass in one of ours; 1 when live
  * @param startedAt the wall clock at the first reading, when it is not now, as in a replay
  * @param repeat whether a recorded cook that is over begins again
+ * @param notes how the batch goes
  */
 public record KitchenPlan(
         String pan,
@@ -25,7 +28,8 @@ public record KitchenPlan(
         Source source,
         double speed,
         Optional<Instant> startedAt,
-        boolean repeat) {
+        boolean repeat,
+        BatchNotes notes) {
 
     /** What a pan is called that needs no name, for it is the only one. */
     public static final String ONLY_PAN = "pan";
@@ -52,7 +56,7 @@ public record KitchenPlan(
         }
     }
 
-    /** The plan of a kitchen with one pan. */
+    /** The plan of a kitchen with one pan, whose batch goes as usual. */
     public KitchenPlan(
             String name,
             String batch,
@@ -61,12 +65,17 @@ public record KitchenPlan(
             double speed,
             Optional<Instant> startedAt,
             boolean repeat) {
-        this(ONLY_PAN, name, batch, settings, source, speed, startedAt, repeat);
+        this(ONLY_PAN, name, batch, settings, source, speed, startedAt, repeat, UsualAfternoon.notes());
     }
 
     /** The same for the pan of that name. */
     public KitchenPlan inPan(String otherPan) {
-        return new KitchenPlan(otherPan, name, batch, settings, source, speed, startedAt, repeat);
+        return new KitchenPlan(otherPan, name, batch, settings, source, speed, startedAt, repeat, notes);
+    }
+
+    /** The same, whose batch goes by other notes. */
+    public KitchenPlan with(BatchNotes others) {
+        return new KitchenPlan(pan, name, batch, settings, source, speed, startedAt, repeat, others);
     }
 
     /** A live kitchen whose time passes {@code speed} times as fast as life: 1 but for trials. */

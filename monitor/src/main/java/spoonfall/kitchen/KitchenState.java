@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param pan how the pan is
  * @param changes the latest changes of this cook, oldest first
  * @param climb the cook so far, thinned
+ * @param afternoon how the afternoon stands
  */
 public record KitchenState(
         KitchenPlan plan,
@@ -22,7 +23,8 @@ public record KitchenState(
         List<ProbeState> probes,
         PanView pan,
         List<KitchenChange> changes,
-        List<Climb.Point> climb) {
+        List<Climb.Point> climb,
+        AfternoonView afternoon) {
 
     /** How the probe is that the cook follows. */
     public ProbeState probe() {

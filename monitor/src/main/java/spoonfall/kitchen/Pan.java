@@ -6,12 +6,14 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import spoonfall.afternoon.Reminder;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.alarm.AlarmState;
 import spoonfall.cook.AlarmName;
@@ -20,7 +22,6 @@ import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
-import spoonfall.cook.SetTestsNow;
 import spoonfall.cook.Stage;
 import spoonfall.cook.TestWord;
 import spoonfall.log.CookRecord;
@@ -42,19 +43,22 @@ final class Pan {
     private final List<KitchenChange> fresh = new ArrayList<>();
     private final Thermometers thermometers;
     private final Set<AlarmName> acknowledged = EnumSet.noneOf(AlarmName.class);
+    private final AfternoonBook afternoon;
     private long seq;
     private int cookNumber = 1;
     private @Nullable Cook cook;
     private boolean news = true;
     private OptionalLong heardNanos = OptionalLong.empty();
+    private Optional<HandEntry> typed = Optional.empty();
     private long lastViewNanos = System.nanoTime();
     private Outlook outlook;
     private double outlookT = Double.NEGATIVE_INFINITY;
 
-    Pan(KitchenPlan plan, Thermometers thermometers, KitchenCounts counts) {
+    Pan(KitchenPlan plan, Thermometers thermometers, KitchenCounts counts, long originNanos) {
         this.plan = plan;
         this.counts = counts;
         this.thermometers = thermometers;
+        afternoon = new AfternoonBook(plan, originNanos);
         outlook = ProbeWords.waiting(thermometers.state(thermometers.first()));
     }
 
@@ -83,6 +87,33 @@ final class Pan {
             current.record()
                     .add(current.monitor().timeS(), reading.temperatureC().orElseThrow());
         }
+        followAfternoon(reading.atNanos());
+    }
+
+    /** The afternoon of this pan. */
+    AfternoonBook afternoon() {
+        return afternoon;
+    }
+
+    private void followAfternoon(long atNanos) {
+        for (Reminder reminder : afternoon.follow(atNanos, status())) {
+            double laterS = cook == null ? 0 : afternoon.secondsAt(cook.originNanos());
+            double t = cook == null ? 0 : cook.monitor().timeS();
+            add(new KitchenChange.Reminded(++seq, t, reminder.name(), reminder.marked(laterS)));
+        }
+        tellAfternoon();
+    }
+
+    private Optional<CookStatus> status() {
+        return Optional.ofNullable(cook).map(begun -> begun.monitor().status());
+    }
+
+    /** Tells how the afternoon stands, if that is news. Such changes are many, and only the newest counts: none is kept. */
+    void tellAfternoon() {
+        afternoon.news().ifPresent(view -> {
+            fresh.add(new KitchenChange.Afternoon(++seq, view));
+            news = true;
+        });
     }
 
     void tick(long atNanos) {
@@ -95,6 +126,7 @@ final class Pan {
                 }
             }
         }
+        followAfternoon(atNanos);
         news |= secondPassed();
     }
 
@@ -129,7 +161,11 @@ final class Pan {
                 throw new Refusal("the pan does not boil yet; test when the test window opens");
             }
             CookSettings before = cook.monitor().tests().aim();
+            boolean wasSet = cook.monitor().tests().set();
             handle(cook.monitor().say(word, atNanos));
+            if (!wasSet && cook.monitor().tests().set()) {
+                afternoon.testedAndSet(atNanos);
+            }
             if (!cook.monitor().tests().aim().equals(before)) {
                 cook.story().aim(cook.monitor().tests().aim());
             }
@@ -189,12 +225,60 @@ final class Pan {
         }
     }
 
-    void beginCook() {
+    /** The latest reading of the followed thermometer, which somebody typed, was a mistake: the cook is gone through again. */
+    void takeBackLast(long atNanos) {
+        Cook current = Objects.requireNonNull(cook, "nothing was read in this cook");
+        CookRecord record = current.record();
+        record.removeLast();
+        current.climb().cutAfter(record.t(record.size() - 1));
+        rebase(atNanos);
+    }
+
+    /** How many readings of the followed thermometer this cook has. */
+    int readings() {
+        return cook == null ? 0 : cook.record().size();
+    }
+
+    /** What was typed last of the followed thermometer; belongs to this cook. */
+    void typed(HandEntry entry) {
+        typed = Optional.of(entry);
+    }
+
+    private Optional<HandView> hand(Optional<CookStatus> status) {
+        Thermometer first = thermometers.first();
+        return first.byHand() ? Optional.of(HandView.of(first.name(), typed, status)) : Optional.empty();
+    }
+
+    /** Seconds of the cook at an instant on the readings' scale. */
+    double timeS(long atNanos) {
+        return cook == null ? 0 : (atNanos - cook.originNanos()) / 1e9;
+    }
+
+    /** The latest typed reading is none any more. */
+    void forgetTyped() {
+        typed = Optional.empty();
+    }
+
+    /** The last good reading of the followed thermometer in this cook. */
+    Optional<CookStatus.Seen> seen() {
+        return cook == null ? Optional.empty() : cook.monitor().status().seen();
+    }
+
+    /** What was typed last in this cook and not taken back. */
+    Optional<HandEntry> typed() {
+        return typed;
+    }
+
+    /** A new cook, and with it a new afternoon that begins at an instant, or the same one. */
+    void beginCook(OptionalLong newAfternoonNanos) {
+        typed = Optional.empty();
         cook = null;
         cookNumber++;
         kept.clear();
         fresh.clear();
         acknowledged.clear();
+        newAfternoonNanos.ifPresentOrElse(
+                afternoon::begin, () -> afternoon.afternoon().forgetThePan());
         heardNanos = OptionalLong.empty();
         outlookT = Double.NEGATIVE_INFINITY;
         news = true;
@@ -219,7 +303,8 @@ final class Pan {
         lastViewNanos = System.nanoTime();
         PanView view = view();
         if (cook != null) {
-            view.status().ifPresent(cook.climb()::add);
+            boolean byHand = thermometers.first().byHand();
+            view.status().ifPresent(byHand ? cook.climb()::addSeen : cook.climb()::add);
         }
         heardNanos = OptionalLong.empty();
         return Optional.of(view);
@@ -233,7 +318,8 @@ final class Pan {
                 thermometers.states(),
                 view(),
                 List.copyOf(kept),
-                cook == null ? List.of() : cook.climb().points());
+                cook == null ? List.of() : cook.climb().points(),
+                afternoon.view());
     }
 
     CookRecord record() {
@@ -253,29 +339,30 @@ final class Pan {
     private PanView view() {
         ProbeState probe = thermometers.state(thermometers.first());
         if (cook == null) {
-            Outlook waiting = thermometers.firstInIce() ? ProbeWords.inIce() : ProbeWords.waiting(probe);
+            Outlook waiting = thermometers.firstInIce()
+                    ? ProbeWords.inIce()
+                    : thermometers.first().byHand() ? ProbeWords.waitingForTyped() : ProbeWords.waiting(probe);
             return view(Optional.empty(), waiting, List.of(), List.of());
         }
-        CookStatus now = cook.monitor().status();
+        CookStatus live = cook.monitor().status();
         boolean gone = probe.state() == ProbeState.State.LOST || probe.state() == ProbeState.State.ENDED;
-        CookStatus status = gone ? now.stale() : now;
+        CookStatus status = gone ? live.stale() : live;
         List<CookAlarm> alarms = cook.monitor().alarms();
         if (Math.floor(status.t()) > outlookT || !fresh.isEmpty() || gone) {
             outlookT = Math.floor(status.t());
             Outlook told = cook.story().tell(status, alarms);
             outlook = TestSayings.over(told, cook.monitor().tests(), status, alarms);
         }
-        Outlook shown = gone ? ProbeWords.gone(probe, outlook) : outlook;
+        Outlook now = outlook.with(afternoon.comingUp(cook.originNanos()));
+        Outlook shown = gone ? ProbeWords.gone(probe, now) : now;
         return view(Optional.of(status), shown, alarms, others(cook.monitor()));
     }
 
     private PanView view(
             Optional<CookStatus> status, Outlook shown, List<CookAlarm> alarms, List<PanView.Other> others) {
-        Optional<Instant> startedAt = Optional.ofNullable(cook).map(Cook::startedAt);
-        Optional<SetTestsNow> tests =
-                Optional.ofNullable(cook).map(it -> it.monitor().tests());
+        Optional<Cook> now = Optional.ofNullable(cook);
         return new PanView(
-                startedAt,
+                now.map(Cook::startedAt),
                 seq,
                 status,
                 shown,
@@ -283,8 +370,9 @@ final class Pan {
                 heardNanos,
                 thermometers.basis(),
                 others,
+                hand(status),
                 thermometers.view(),
-                tests);
+                now.map(it -> it.monitor().tests()));
     }
 
     private List<PanView.Other> others(CookMonitor monitor) {

@@ -13,6 +13,7 @@ import org.tomlj.TomlTable;
 import spoonfall.probe.NamedSpec;
 import spoonfall.probe.ProbeSpec;
 import spoonfall.probe.Probes;
+import spoonfall.probe.hand.HandProbe;
 import spoonfall.units.Quantities;
 
 /** The pans and probes of a kitchen file: what each is called, and which probe is where. */
@@ -174,6 +175,7 @@ final class PanTables {
         }
         String kind = keys.text(probe, "kind").orElse("auto");
         String place = keys.text(probe, "place")
+                .or(() -> kind.equals("hand") ? Optional.of(HandProbe.PLACE) : Optional.empty())
                 .orElseThrow(() -> keys.complaint(at, "probe", "needs a place, such as place = \"/dev/ttyUSB0\""));
         String name = keys.text(probe, "name").orElse(usualName);
         try {

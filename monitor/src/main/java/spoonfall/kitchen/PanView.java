@@ -23,6 +23,7 @@ import spoonfall.words.Outlook;
  * @param heardNanos instant on {@link System#nanoTime()} at which the reading that caused it was heard
  * @param basis what the cook is measured against, and how sure that is
  * @param others what the other probes in the pan say
+ * @param hand what was typed of the followed thermometer; empty if nobody types for it
  * @param check how the check of a thermometer stands; empty if none is running
  * @param tests how the set tests stand; empty before the first reading
  */
@@ -35,6 +36,7 @@ public record PanView(
         OptionalLong heardNanos,
         Basis basis,
         List<Other> others,
+        Optional<HandView> hand,
         Optional<CheckView> check,
         Optional<SetTestsNow> tests) {
 

@@ -17,6 +17,12 @@ final class ProbeWords {
         return new Outlook(saying, List.of(), List.of());
     }
 
+    /** Before the first reading of a thermometer that somebody reads. */
+    static Outlook waitingForTyped() {
+        String note = "Stir, read it in the middle of the pan, clear of the base, and type it every minute or two.";
+        return new Outlook(new Saying("Type what the thermometer shows.", "", note), List.of(), List.of());
+    }
+
     /** While the followed thermometer lies in ice. */
     static Outlook inIce() {
         Saying saying = new Saying("Checking the thermometer in ice.", "", "The pan is not watched meanwhile.");

@@ -2,12 +2,14 @@ package spoonfall.kitchen;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.cook.Pace;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.log.CalibrationBook;
 import spoonfall.probe.Probe;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.probe.SensorClass;
+import spoonfall.probe.hand.HandProbe;
 
 /** One thermometer: how it is, and what makes its readings true. Used by the kitchen's thread alone. */
 final class Thermometer {
@@ -15,6 +17,7 @@ final class Thermometer {
     private final String place;
     private final Thermometry thermometry;
     private final Optional<SensorClass> sensorClass;
+    private final boolean byHand;
     private String identity;
     private Optional<CalibrationBook.Entry> calibration = Optional.empty();
     private ProbeState.State state = ProbeState.State.WAITING;
@@ -23,6 +26,7 @@ final class Thermometer {
     Thermometer(Probe probe, Thermometry thermometry) {
         name = probe.name();
         place = probe.place();
+        byHand = probe instanceof HandProbe;
         this.thermometry = thermometry;
         sensorClass = thermometry.sensorClass().apply(name);
         identity = thermometry.identity().apply(name).orElse(place);
@@ -35,6 +39,11 @@ final class Thermometer {
 
     String place() {
         return place;
+    }
+
+    /** Whether somebody reads it and types what it shows. */
+    boolean byHand() {
+        return byHand;
     }
 
     String identity() {
@@ -103,7 +112,9 @@ final class Thermometer {
 
     ProbeTrust trust(double temperatureC) {
         return new ProbeTrust(
-                name, calibration.isPresent() ? OptionalDouble.of(doubtC(temperatureC)) : OptionalDouble.empty());
+                name,
+                calibration.isPresent() ? OptionalDouble.of(doubtC(temperatureC)) : OptionalDouble.empty(),
+                byHand ? Pace.BY_HAND : Pace.BY_ITSELF);
     }
 
     /** Whether that changed anything. */

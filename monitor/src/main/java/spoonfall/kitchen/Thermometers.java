@@ -75,9 +75,12 @@ final class Thermometers {
     Basis basis() {
         CookSettings settings = settings();
         return base.measured()
-                .map(one -> Basis.of(settings, Optional.of(one.at()), OptionalDouble.empty()))
-                .orElseGet(() ->
-                        Basis.of(settings, Optional.empty(), OptionalDouble.of(first().doubtC(settings.gelPointC()))));
+                .map(one -> Basis.of(settings, base.declared(), Optional.of(one.at()), OptionalDouble.empty()))
+                .orElseGet(() -> Basis.of(
+                        settings,
+                        base.declared(),
+                        Optional.empty(),
+                        OptionalDouble.of(first().doubtC(settings.gelPointC()))));
     }
 
     /** How far each can be trusted. */
@@ -99,6 +102,9 @@ final class Thermometers {
     }
 
     private Optional<String> due(Thermometer thermometer) {
+        if (thermometer.byHand()) {
+            return Optional.empty(); // only a thermometer that speaks by itself is compared here
+        }
         double boilC = waterBoil().temperatureC();
         if (thermometer == first() && base.measured().isPresent() && base.known()) {
             Optional<String> contradicted =
@@ -140,6 +146,11 @@ final class Thermometers {
             throw new Refusal("a recorded cook has no thermometer to check; start Spoonfall with \"serve\"");
         }
         Thermometer thermometer = named(name);
+        if (thermometer.byHand()) {
+            throw new Refusal(
+                    "a thermometer that you read yourself cannot be compared here. Hold it in boiling water: what"
+                            + " it shows more than where water boils here, take off whatever you type");
+        }
         Optional<Point> boiled = boiledBefore(name);
         if (in == Reference.Kind.BOILING_WATER) {
             check = new Check(thermometer.name(), base.sought(), Optional.empty());

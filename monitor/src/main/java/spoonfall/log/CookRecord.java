@@ -35,6 +35,14 @@ public final class CookRecord {
         size++;
     }
 
+    /** Takes the latest reading away. */
+    public void removeLast() {
+        if (size == 0) {
+            throw new IllegalStateException("there is no reading to take away");
+        }
+        size--;
+    }
+
     /** How many readings it holds. */
     public int size() {
         return size;

@@ -6,19 +6,27 @@ import java.util.OptionalDouble;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
+import spoonfall.cook.ProbeTrust;
 import spoonfall.probe.Reading;
 import spoonfall.probe.trace.Trace;
 
 /** A trace run through a monitor of its own, row by row. */
 public final class TraceReplay {
+    private static final String PROBE = "pan";
+
     private final Trace trace;
     private final CookMonitor monitor;
     private int row;
 
     /** A replay of {@code trace}, measured against {@code settings}, that has not begun. */
     public TraceReplay(Trace trace, CookSettings settings) {
+        this(trace, settings, ProbeTrust.unchecked(PROBE));
+    }
+
+    /** A replay of {@code trace} as if it came from a thermometer of which that is known. */
+    public TraceReplay(Trace trace, CookSettings settings, ProbeTrust probe) {
         this.trace = trace;
-        monitor = new CookMonitor(settings, 0);
+        monitor = new CookMonitor(settings, 0, List.of(probe));
     }
 
     /** Whether there is another row. */
@@ -40,7 +48,7 @@ public final class TraceReplay {
         OptionalDouble temperatureC = trace.temperatureC(row);
         row++;
         return temperatureC.isPresent()
-                ? monitor.accept(Reading.good("pan", atNanos, temperatureC.getAsDouble(), ""))
+                ? monitor.accept(Reading.good(PROBE, atNanos, temperatureC.getAsDouble(), ""))
                 : monitor.advanceTo(atNanos);
     }
 

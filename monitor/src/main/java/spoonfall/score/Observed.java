@@ -8,6 +8,7 @@ import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
+import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.WaterBoil;
 import spoonfall.log.TraceReplay;
 import spoonfall.probe.trace.Trace;
@@ -40,11 +41,16 @@ public record Observed(CookSettings settings, List<Look> looks, List<Call> raise
 
     /** Runs the trace through a monitor that knows what the trace's metadata says. */
     public static Observed of(Trace trace) {
+        return of(trace, ProbeTrust.unchecked("pan"));
+    }
+
+    /** The same where the trace comes from a thermometer of which that is known. */
+    public static Observed of(Trace trace, ProbeTrust probe) {
         CookSettings settings = settings(trace.info());
         List<Look> looks = new ArrayList<>();
         List<Call> raised = new ArrayList<>();
         List<Call> cleared = new ArrayList<>();
-        TraceReplay replay = new TraceReplay(trace, settings);
+        TraceReplay replay = new TraceReplay(trace, settings, probe);
         while (replay.hasNext()) {
             for (CookEvent event : replay.next()) {
                 if (event instanceof CookEvent.StatusTaken taken) {

@@ -22,6 +22,7 @@ public final class Quantities {
     private static final Map<String, Double> METRES = Map.of("m", 1.0, "km", 1000.0, "ft", 0.3048, "feet", 0.3048);
     private static final Map<String, Double> PASCALS = Map.of(
             "pa", 1.0, "hpa", 100.0, "mbar", 100.0, "mb", 100.0, "kpa", 1000.0, "inhg", 3386.389, "mmhg", 133.3224);
+    private static final Map<String, Double> SECONDS = Map.of("s", 1.0, "min", 60.0);
     private static final Map<String, Double> KELVINS = Map.of("c", 1.0, "k", 1.0, "f", 1 / 1.8);
 
     private Quantities() {}
@@ -67,6 +68,15 @@ public final class Quantities {
     /** A difference of temperatures such as {@code 8F} or {@code 4.4C}; returns °C. */
     public static double differenceC(String text) {
         return scaled("temperature difference", text, KELVINS, "8F or 4.4C");
+    }
+
+    /** A time such as {@code 60s} or {@code 2min}, above 0 and up to an hour; returns seconds. */
+    public static double durationS(String text) {
+        double seconds = scaled("time", text, SECONDS, "60s or 2min");
+        if (!(seconds > 0 && seconds <= 3600)) {
+            throw new IllegalArgumentException("time \"" + text + "\" must be above 0 and up to 60min, such as 60s");
+        }
+        return seconds;
     }
 
     /** A positive factor such as {@code 20}, {@code 20x} or {@code 0.5}. */

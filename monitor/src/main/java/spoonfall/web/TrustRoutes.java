@@ -104,12 +104,14 @@ final class TrustRoutes {
         throw new Refusal("a JSON object is needed, with " + String.join(", ", known));
     }
 
-    private static String needed(JsonNode asked, String name, String example) {
+    /** A text that must have been sent. */
+    static String needed(JsonNode asked, String name, String example) {
         return text(asked, name)
                 .orElseThrow(() -> new Refusal("\"" + name + "\" is needed, such as \"" + example + "\""));
     }
 
-    private static Optional<String> text(JsonNode asked, String name) {
+    /** A text that may have been sent; blank is none. */
+    static Optional<String> text(JsonNode asked, String name) {
         JsonNode node = asked.path(name);
         if (node.isMissingNode() || node.isNull()) {
             return Optional.empty();

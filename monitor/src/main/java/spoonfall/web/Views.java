@@ -79,6 +79,7 @@ public final class Views {
         outlook.comingUp().forEach(step -> steps.add(step(step)));
         ArrayNode others = node.putArray("others");
         view.others().forEach(other -> others.add(TrustViews.other(other)));
+        view.hand().ifPresentOrElse(hand -> node.set("hand", HandViews.hand(hand)), () -> node.putNull("hand"));
         view.check().ifPresentOrElse(check -> node.set("check", TrustViews.check(check)), () -> node.putNull("check"));
         view.tests().ifPresentOrElse(tests -> node.set("tests", TestViews.tests(tests)), () -> node.putNull("tests"));
         return node;
@@ -140,6 +141,12 @@ public final class Views {
 
     /** A change, for the page. */
     static ObjectNode change(KitchenChange change) {
+        if (change instanceof KitchenChange.Afternoon afternoon) {
+            return AfternoonViews.change(afternoon);
+        }
+        if (change instanceof KitchenChange.Reminded reminded) {
+            return AfternoonViews.change(reminded);
+        }
         ObjectNode node = NODES.objectNode();
         if (change instanceof KitchenChange.Probe probe) {
             node.put("type", "probe").put("seq", change.seq()).put("t", rounded(probe.t()));

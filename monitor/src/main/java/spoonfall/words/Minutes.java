@@ -4,6 +4,7 @@ package spoonfall.words;
 final class Minutes {
     private static final double VAGUE_WIDTH_S = 300;
     private static final double VAGUE_SHARE = 0.7;
+    private static final double HOURS_FROM_S = 2.5 * 3600;
 
     private Minutes() {}
 
@@ -11,6 +12,9 @@ final class Minutes {
     static String in(double s) {
         if (s < 40) {
             return "any moment now";
+        }
+        if (s >= HOURS_FROM_S) {
+            return "in about " + Math.round(s / 3600) + " hours";
         }
         long minutes = Math.max(1, Math.round(s / 60));
         return minutes == 1 ? "in about a minute" : "in about " + minutes + " minutes";

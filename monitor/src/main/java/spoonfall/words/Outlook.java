@@ -19,4 +19,9 @@ public record Outlook(Saying saying, List<NextStep> comingUp, List<FanPoint> fan
      * @param highC rise that 5 % exceed
      */
     public record FanPoint(double t, double lowC, double midC, double highC) {}
+
+    /** The same with what comes up. */
+    public Outlook with(List<NextStep> steps) {
+        return new Outlook(saying, steps, fan);
+    }
 }

@@ -13,9 +13,16 @@ import spoonfall.cook.Forecast;
 final class Sentences {
     private static final double HARDLY_MOVES_PER_MIN_C = 0.03;
 
+    private static final String LESS_SURE =
+            "Less sure than with a probe that speaks by itself. Stir the base now and then.";
+    private static final String MORE_READINGS = "A reading every minute or two will tell. Stir the base now and then.";
+
     private final CookSettings settings;
 
-    Sentences(CookSettings settings) {
+    private final boolean byHand;
+
+    Sentences(CookSettings settings, boolean byHand) {
+        this.byHand = byHand;
         this.settings = settings;
     }
 
@@ -68,18 +75,25 @@ final class Sentences {
         return new Saying(alarm.title(), alarm.act(), note);
     }
 
-    private static Saying silent(CookStatus status) {
+    private Saying silent(CookStatus status) {
         return status.seen()
                 .map(seen -> new Saying(
-                        mark("No word from the probe since {clock:%.0f}.", seen.t()),
+                        mark(
+                                byHand
+                                        ? "No reading was typed since {clock:%.0f}."
+                                        : "No word from the probe since {clock:%.0f}.",
+                                seen.t()),
                         mark("Last seen {temp:%.1f}.", seen.temperatureC()),
-                        "Check its cable, and watch the pan yourself."))
+                        byHand
+                                ? "Read the thermometer, type what it shows, and watch the pan yourself."
+                                : "Check its cable, and watch the pan yourself."))
                 .orElse(Saying.of("Waiting for the probe.", ""));
     }
 
-    private static Saying boiling(CookStatus status, Optional<Expected> expected) {
+    private Saying boiling(CookStatus status, Optional<Expected> expected) {
         if (expected.isEmpty()) {
-            return new Saying("Boiling.", "Too early to say when it will set.", "Stir the base now and then.");
+            String note = byHand ? MORE_READINGS : "Stir the base now and then.";
+            return new Saying("Boiling.", "Too early to say when it will set.", note);
         }
         Expected times = expected.get();
         double windowS = times.windowT() - status.t();
@@ -88,7 +102,7 @@ final class Sentences {
         String when = Minutes.in(windowS, share * forecast.lowS(), share * forecast.highS());
         boolean slow = status.ratePerMinC().orElse(1) < HARDLY_MOVES_PER_MIN_C;
         String note = windowS > 180
-                ? "Nothing to do yet. Stir the base now and then."
+                ? byHand ? LESS_SURE : "Nothing to do yet. Stir the base now and then."
                 : "Have the cold plates and a spoon to hand.";
         return new Saying(slow ? "Climbing slowly." : "Climbing steadily.", "Set tests " + when + ".", note);
     }

@@ -1,49 +1,46 @@
 package spoonfall.words;
 
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import spoonfall.cook.CalmTime;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
-import spoonfall.cook.Stage;
 
 /**
- * Tells the story of one cook: feed it every status, and it says what to show. Remembers when stages began
- * and which minutes it last named, so that they stay calm.
+ * Tells the story of one cook: feed it every status, and it says what to show. Remembers which minutes it last named,
+ * so that they stay calm. What comes up is the afternoon's to say.
  *
  * <p>Not safe for use by several threads.
  */
 public final class Storyteller {
-    private static final double PLATES_BEFORE_S = 15 * 60;
-    private static final double JARS_BEFORE_S = 10 * 60;
-    private static final int MOST_STEPS = 5;
-
+    private final boolean byHand;
     private Fan fan;
     private Sentences sentences;
-    private final CookSettings asked;
-    private boolean learnt;
     private final CalmTime window = new CalmTime();
     private final CalmTime gel = new CalmTime();
-    private final Map<Stage, Double> beganT = new EnumMap<>(Stage.class);
 
     /** The story of a cook that is measured against {@code settings}. */
     public Storyteller(CookSettings settings) {
-        asked = settings;
+        this(settings, false);
+    }
+
+    private Storyteller(CookSettings settings, boolean byHand) {
+        this.byHand = byHand;
         fan = new Fan(settings);
-        sentences = new Sentences(settings);
+        sentences = new Sentences(settings, byHand);
+    }
+
+    /** The story of a cook whose thermometer somebody reads by hand. */
+    public static Storyteller byHand(CookSettings settings) {
+        return new Storyteller(settings, true);
     }
 
     /** The cook is measured against something else from now on: what comes up is still ahead. */
     public void aim(CookSettings settings) {
         fan = new Fan(settings);
-        sentences = new Sentences(settings);
-        learnt = !settings.equals(asked);
-        beganT.remove(Stage.TEST_WINDOW);
-        beganT.remove(Stage.AT_GEL_POINT);
+        sentences = new Sentences(settings, byHand);
         window.forget();
         gel.forget();
     }
@@ -55,7 +52,6 @@ public final class Storyteller {
      * @param alarms those that stand, most urgent first
      */
     public Outlook tell(CookStatus status, List<CookAlarm> alarms) {
-        beganT.putIfAbsent(status.stage(), status.t());
         Optional<Expected> expected = status.forecast().map(forecast -> expect(status.t(), forecast));
         if (expected.isEmpty()) {
             window.forget();
@@ -63,7 +59,7 @@ public final class Storyteller {
         }
         return new Outlook(
                 sentences.say(status, alarms, expected),
-                comingUp(status, expected),
+                List.of(),
                 status.forecast().map(forecast -> fan.of(status, forecast)).orElse(List.of()));
     }
 
@@ -72,51 +68,5 @@ public final class Storyteller {
         double gelT = gel.settle(t, forecast.etaS());
         double moved = gelT - (t + forecast.etaS());
         return new Expected(windowT, gelT, t + forecast.lowS() + moved, t + forecast.highS() + moved);
-    }
-
-    private List<NextStep> comingUp(CookStatus status, Optional<Expected> expected) {
-        List<NextStep> steps = new ArrayList<>();
-        addDone(steps, Stage.ROLLING_BOIL, "Came to the boil");
-        addDone(steps, Stage.TEST_WINDOW, "Set tests");
-        addDone(steps, Stage.AT_GEL_POINT, "Reached the setting point");
-        expected.ifPresent(times -> addAhead(steps, status, times));
-        for (int i = 0; i < steps.size(); i++) {
-            NextStep step = steps.get(i);
-            if (step.state() == NextStep.State.LATER) {
-                steps.set(i, new NextStep(step.t(), step.range(), step.text(), NextStep.State.NEXT));
-                break;
-            }
-        }
-        return List.copyOf(steps.subList(Math.max(0, steps.size() - MOST_STEPS), steps.size()));
-    }
-
-    private void addDone(List<NextStep> steps, Stage stage, String text) {
-        Double began = beganT.get(stage);
-        if (began != null) {
-            steps.add(new NextStep(began, Optional.empty(), text, NextStep.State.DONE));
-        }
-    }
-
-    private void addAhead(List<NextStep> steps, CookStatus status, Expected times) {
-        addLater(steps, status.t(), times.windowT() - PLATES_BEFORE_S, "Plates in the freezer");
-        addLater(steps, status.t(), times.gelT() - JARS_BEFORE_S, "Jars warm and ready");
-        if (!learnt && !beganT.containsKey(Stage.TEST_WINDOW)) {
-            addLater(steps, status.t(), times.windowT(), "Set tests");
-        }
-        if (!beganT.containsKey(Stage.AT_GEL_POINT)) {
-            double fromT = Math.max(status.t(), times.lowT());
-            NextStep.Range range = new NextStep.Range(fromT, Math.max(fromT, times.highT()));
-            steps.add(new NextStep(
-                    Math.max(status.t(), times.gelT()),
-                    Optional.of(range),
-                    learnt ? "Test the set again" : "Sets",
-                    NextStep.State.LATER));
-        }
-    }
-
-    private static void addLater(List<NextStep> steps, double nowT, double t, String text) {
-        if (t > nowT) {
-            steps.add(new NextStep(t, Optional.empty(), text, NextStep.State.LATER));
-        }
     }
 }

@@ -107,18 +107,6 @@ final class StorytellerTest {
     }
 
     @Test
-    void whatComesUp_isAtMostFiveWithOneNext() {
-        for (Said said : story(Scenario.CLEAN)) {
-            List<NextStep> steps = said.outlook().comingUp();
-            assertThat(steps).hasSizeLessThanOrEqualTo(5);
-            assertThat(steps.stream()
-                            .filter(step -> step.state() == NextStep.State.NEXT)
-                            .count())
-                    .isLessThanOrEqualTo(1);
-        }
-    }
-
-    @Test
     void theFan_opensFromNowAndHoldsItsMiddle() {
         List<Said> withFan = story(Scenario.CLEAN).stream()
                 .filter(said -> !said.outlook().fan().isEmpty())

@@ -4,7 +4,8 @@ package spoonfall.probe;
  * A thermometer: something that gives readings, one after another, until it is closed.
  *
  * <p>A probe is started once and closed once. It owns one thread, named {@code probe-NAME}, on which
- * it calls its listener; probes on one line share theirs, named {@code probe-NAME+NAME}.
+ * it calls its listener; probes on one line share theirs, named {@code probe-NAME+NAME}, and one that is read by hand
+ * is heard on the thread that types.
  * Losing the device never ends a probe: it says so once and looks for the device until it is back or
  * the probe is closed.
  */

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
+import spoonfall.probe.hand.HandProbe;
 import spoonfall.probe.line.JsonLines;
 import spoonfall.probe.line.LineFormat;
 import spoonfall.probe.line.Meaning;
@@ -30,7 +31,8 @@ import spoonfall.probe.trace.TraceProbe;
 
 /**
  * Which probe to open and how, as a cook writes it: {@code KIND:PLACE,option=value,...}, such as {@code
- * auto:/dev/ttyUSB0} or {@code text:/dev/ttyUSB0,baud=115200,column=2,unit=F}.
+ * auto:/dev/ttyUSB0} or {@code text:/dev/ttyUSB0,baud=115200,column=2,unit=F}; {@code hand} needs no
+ * place.
  *
  * @param kind what it is
  * @param place a port's path or a trace's file
@@ -52,7 +54,9 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         /** An instrument that answers SCPI queries. */
         SCPI,
         /** A recorded cook. */
-        TRACE;
+        TRACE,
+        /** Somebody reads a thermometer and types what it shows. */
+        HAND;
 
         /** The name in a spec, such as {@code auto}. */
         public String wireName() {
@@ -60,7 +64,7 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         }
 
         List<String> options() {
-            List<String> all = new ArrayList<>(this == TRACE ? List.of() : SERIAL);
+            List<String> all = new ArrayList<>(this == TRACE || this == HAND ? List.of() : SERIAL);
             if (this == TEXT) {
                 all.addAll(List.of("column", "decimal"));
             } else if (this == JSON) {
@@ -116,7 +120,7 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         if (kind == Kind.SCPI) {
             scpi(options);
         }
-        if (kind != Kind.TRACE) {
+        if (kind != Kind.TRACE && kind != Kind.HAND) {
             serial(kind, place, options);
             unit(options);
             SensorClass.in(options);
@@ -139,9 +143,12 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
      */
     public static ProbeSpec parse(String text) {
         int colon = text.indexOf(':');
+        if (text.strip().equals(Kind.HAND.wireName())) {
+            return of(Kind.HAND.wireName(), HandProbe.PLACE, Map.of());
+        }
         if (colon < 0) {
-            throw new IllegalArgumentException(
-                    "\"" + text + "\" is not a probe; write a kind and a place, such as auto:/dev/ttyUSB0");
+            throw new IllegalArgumentException("\"" + text
+                    + "\" is not a probe; write a kind and a place, such as auto:/dev/ttyUSB0, or \"hand\" alone");
         }
         String[] parts = text.substring(colon + 1).split(",", -1);
         Map<String, String> options = new LinkedHashMap<>();
@@ -184,6 +191,9 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         if (kind == Kind.TRACE) {
             return new TraceProbe(name, place, Trace.read(file()), nanoClock);
         }
+        if (kind == Kind.HAND) {
+            return new HandProbe(name, nanoClock);
+        }
         if (kind == Kind.MODBUS || kind == Kind.SCPI) {
             return AskingLine.open(serial(), List.of(new AskingLine.Asked(name, question(true))), nanoClock)
                     .get(0);
@@ -208,7 +218,7 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
      * @param links the folder of links that stay when the system names devices anew
      */
     public String identity(Path links) {
-        String device = kind == Kind.TRACE ? place : SerialPorts.identity(place, links);
+        String device = kind == Kind.TRACE || kind == Kind.HAND ? place : SerialPorts.identity(place, links);
         return kind == Kind.MODBUS ? device + "#" + options.getOrDefault("id", "1") : device;
     }
 
@@ -240,7 +250,7 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
                 Optional.of(new TextLines(
                         Optional.ofNullable(options.get("column")), meaning, "comma".equals(options.get("decimal"))));
             case JSON -> Optional.of(new JsonLines(options.getOrDefault("field", ""), meaning));
-            case AUTO, MODBUS, SCPI, TRACE -> Optional.empty();
+            case AUTO, MODBUS, SCPI, TRACE, HAND -> Optional.empty();
         };
     }
 

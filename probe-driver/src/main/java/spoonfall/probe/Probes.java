@@ -55,7 +55,7 @@ public final class Probes {
                 throw new IllegalArgumentException(
                         "two probes are called " + named.name() + "; give each a name of its own");
             }
-            if (named.spec().kind() != ProbeSpec.Kind.TRACE) {
+            if (named.spec().kind() != ProbeSpec.Kind.TRACE && named.spec().kind() != ProbeSpec.Kind.HAND) {
                 List<NamedSpec> line = lines.computeIfAbsent(device(named.spec().place()), place -> new ArrayList<>());
                 line.forEach(other -> clashOnOneLine(other, named).ifPresent(clash -> {
                     throw new IllegalArgumentException(clash);

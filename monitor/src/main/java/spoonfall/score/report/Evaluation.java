@@ -3,7 +3,9 @@ package spoonfall.score.report;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import spoonfall.cook.ProbeTrust;
 import spoonfall.probe.trace.Trace;
+import spoonfall.score.ByHand;
 import spoonfall.score.CookScore;
 import spoonfall.score.Observed;
 import spoonfall.score.Scorecard;
@@ -13,10 +15,12 @@ import spoonfall.score.Scorer;
 public final class Evaluation {
     private final Scorecard card;
     private final Function<String, Trace> read;
+    private final ProbeTrust probe;
 
-    private Evaluation(Scorecard card, Function<String, Trace> read) {
+    private Evaluation(Scorecard card, Function<String, Trace> read, ProbeTrust probe) {
         this.card = card;
         this.read = read;
+        this.probe = probe;
     }
 
     /**
@@ -26,11 +30,20 @@ public final class Evaluation {
      * @param read gives the trace of a name; called from several threads, each trace is kept only while it is scored
      */
     public static Evaluation of(List<String> names, Function<String, Trace> read) {
+        return of(names, read, ProbeTrust.unchecked("pan"));
+    }
+
+    /** The same on traces whose temperatures somebody reads now and then, and types. */
+    public static Evaluation byHand(List<String> names, Function<String, Trace> read, ByHand hand) {
+        return of(names, name -> hand.look(name, read.apply(name)), ProbeTrust.byHand("pan"));
+    }
+
+    private static Evaluation of(List<String> names, Function<String, Trace> read, ProbeTrust probe) {
         Stream<CookScore> scores = names.parallelStream().map(name -> {
             Trace trace = read.apply(name);
-            return Scorer.score(name, trace, Observed.of(trace));
+            return Scorer.score(name, trace, Observed.of(trace, probe));
         });
-        return new Evaluation(new Scorecard(scores.toList()), read);
+        return new Evaluation(new Scorecard(scores.toList()), read, probe);
     }
 
     /** The figures as text. */
@@ -47,7 +60,7 @@ public final class Evaluation {
     public String html(String subject) {
         return HtmlReport.of(card, subject, name -> {
             Trace trace = read.apply(name);
-            return CookPicture.of(trace, Observed.of(trace));
+            return CookPicture.of(trace, Observed.of(trace, probe));
         });
     }
 }

@@ -1,4 +1,4 @@
-package spoonfall.words;
+package spoonfall.cook;
 
 import java.util.OptionalDouble;
 
@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
  * A moment ahead that stays put while the forecast of it merely wobbles, so that the minutes shown count
  * down by the clock and jump only when the news does.
  */
-final class CalmTime {
+public final class CalmTime {
     private static final double LEAST_NEWS_S = 45;
     private static final double NEWS_SHARE = 0.12;
     private static final double LAST_WORD_S = 120;
@@ -14,7 +14,7 @@ final class CalmTime {
     private OptionalDouble shownT = OptionalDouble.empty();
 
     /** Takes the newest forecast, {@code etaS} seconds after {@code t}, and returns the moment to show. */
-    double settle(double t, double etaS) {
+    public double settle(double t, double etaS) {
         double newsT = t + etaS;
         if (shownT.isPresent()) {
             double shown = shownT.getAsDouble();
@@ -29,7 +29,7 @@ final class CalmTime {
     }
 
     /** There is no forecast now. */
-    void forget() {
+    public void forget() {
         shownT = OptionalDouble.empty();
     }
 }

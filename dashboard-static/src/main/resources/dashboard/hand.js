@@ -1,0 +1,233 @@
+// The number pad: what an ordinary thermometer shows becomes a reading. Returns update(state, unit, path).
+
+import { higher, KEYS, keyOf, lastReading, press, readingOf, shown, steps, takesBack, whenWords } from './hand-words.js';
+
+/** A second tap of a quick key so soon is the same tap of a sticky finger. */
+const SAME_TAP_MS = 800;
+
+/**
+ * @param {HTMLElement} section @param {HTMLElement} degreesLine where the digits stand
+ * @param {() => void} lost called when the service does not answer @param {() => void} redraw
+ */
+export function mountHand(section, degreesLine, lost, redraw) {
+  const part = (name) => section.querySelector(`[data-testid="${name}"]`);
+  const digits = degreesLine.querySelector('.digits');
+  const sign = degreesLine.querySelector('.unit');
+  const pad = part('hand-keys');
+  const keys = new Map();
+  let [draft, unit, error] = ['', 'C', ''];
+  let [status, question, pending] = [null, null, null];
+  let busy = false;
+  let path = 'api/readings';
+  const queue = [];
+  let quickAt = Number.NEGATIVE_INFINITY;
+  let asked = null;
+
+  for (const [i, key] of KEYS.entries()) {
+    add(key, key === 'back' ? '⌫' : key, () => type(key), key === 'back' ? 'Rub out the last digit' : '');
+    if (i % 3 === 2) {
+      addQuick((i + 1) / 3);
+    }
+  }
+  part('hand-back').addEventListener('click', takeBack);
+  addEventListener('keydown', onKey, { capture: true });
+
+  function addQuick(row) {
+    if (row === 1) {
+      add('same', 'Same', () => quick(0));
+    } else if (row === 4) {
+      add('enter', 'Enter', () => enter());
+    } else {
+      add(`step-${row - 2}`, '', () => quick(steps(unit)[row - 2]));
+    }
+  }
+
+  function add(name, label, act, spoken) {
+    const button = document.createElement('button');
+    button.type = 'button';
+    button.dataset.key = name;
+    button.textContent = label;
+    if (spoken) {
+      button.setAttribute('aria-label', spoken);
+    }
+    button.addEventListener('click', act);
+    keys.set(name, button);
+    pad.append(button);
+  }
+
+  function type(key) {
+    draft = press(draft, key);
+    error = '';
+    redraw();
+  }
+
+  function quick(step) {
+    const reading = higher(lastReading(status), step, unit);
+    if (reading && performance.now() - quickAt > SAME_TAP_MS) {
+      quickAt = performance.now();
+      draft = '';
+      send(reading, false);
+    }
+  }
+
+  function enter() {
+    const reading = readingOf(draft, unit);
+    if (reading && busy) {
+      queue.push(reading);
+    } else if (reading) {
+      send(reading, false, draft);
+    }
+    draft = reading ? '' : draft;
+    redraw();
+  }
+
+  function onKey(event) {
+    const elsewhere = event.target instanceof Element && event.target.closest('input, select, textarea');
+    if (section.hidden || section.closest('[hidden]') || question || elsewhere || event.ctrlKey || event.metaKey || event.altKey) {
+      return;
+    }
+    const key = keyOf(event.key);
+    const mine = document.activeElement === document.body || section.contains(document.activeElement);
+    if (key) {
+      event.preventDefault();
+      type(key);
+    } else if (event.key === 'Enter' && draft !== '' && mine) {
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      enter();
+    } else if (event.key === 'Escape' && draft !== '') {
+      draft = '';
+      redraw();
+    }
+  }
+
+  /** The same reading keeps its id until it is answered: what arrives twice counts once. */
+  async function send(reading, sure, typed = '') {
+    if (busy) {
+      return;
+    }
+    pending = pending?.for === reading || sure ? { ...pending, for: reading } : { id: newId(), for: reading };
+    busy = true;
+    const answer = await call('POST', path, { id: pending.id, reading, sure });
+    busy = false;
+    error = '';
+    if (answer.ok) {
+      pending = null;
+      goOn();
+    } else {
+      draft = draft || typed; // what was typed meanwhile is the next reading
+      question = answer.question ?? null;
+      error = question ? '' : answer.error;
+    }
+    redraw();
+  }
+
+  /** Sends what was typed while another was on its way. */
+  function goOn() {
+    const next = queue.shift();
+    if (next) {
+      send(next, false);
+    }
+  }
+
+  function choose(reading) {
+    question = null;
+    if (reading === null) {
+      [draft, pending] = ['', null];
+      goOn();
+      pad.hidden = false;
+      keys.get('7').focus();
+      redraw();
+    } else {
+      draft = '';
+      send(reading, true);
+    }
+  }
+
+  async function takeBack() {
+    const id = status?.hand?.last?.id;
+    if (id && !busy) {
+      busy = true;
+      const answer = await call('DELETE', `${path}/${encodeURIComponent(id)}`);
+      busy = false;
+      error = answer.ok ? '' : answer.error;
+      redraw();
+    }
+  }
+
+  async function call(method, path, body) {
+    try {
+      const answer = await fetch(path, { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
+      return answer.ok ? { ok: true } : await answer.json();
+    } catch {
+      lost();
+      return { error: 'No word from Spoonfall. What you typed is still here: try again.' };
+    }
+  }
+
+  function ask() {
+    if (asked === question) {
+      return;
+    }
+    asked = question;
+    const box = part('hand-question');
+    box.hidden = !question;
+    box.replaceChildren();
+    if (question) {
+      box.append(
+        Object.assign(document.createElement('h2'), { textContent: question.text }),
+        Object.assign(document.createElement('p'), { textContent: question.detail }),
+        ...question.choices.map((choice) => {
+          const button = Object.assign(document.createElement('button'), { type: 'button', textContent: choice.label });
+          button.addEventListener('click', () => choose(choice.reading));
+          return button;
+        }),
+      );
+      box.querySelector('button').focus();
+    }
+  }
+
+  return function update(state, newUnit, newPath) {
+    path = newPath;
+    status = state.status ?? null;
+    const byHand = Boolean(status?.hand);
+    section.hidden = !byHand;
+    if (!byHand) {
+      return;
+    }
+    unit = newUnit;
+    if (draft !== '') {
+      degreesLine.hidden = false;
+      put(digits, draft);
+      put(sign, `°${unit}`);
+    }
+    degreesLine.classList.toggle('drafting', draft !== '');
+    ask();
+    pad.hidden = Boolean(question);
+    const last = lastReading(status);
+    for (const [i, step] of steps(unit).entries()) {
+      put(keys.get(`step-${i}`), `+${step}`);
+      keys.get(`step-${i}`).disabled = last === null;
+    }
+    keys.get('same').disabled = last === null;
+    keys.get('enter').disabled = readingOf(draft, unit) === null;
+    const when = part('hand-when');
+    put(when, whenWords(status, state.cook?.startedAtMs ?? null));
+    when.classList.toggle('due', status.hand.due);
+    const back = part('hand-back');
+    const taken = takesBack(status);
+    back.hidden = taken === null;
+    put(back, taken === null ? '' : `Take back ${shown(taken)}`);
+    put(part('hand-error'), error);
+  };
+}
+
+function newId() {
+  return [...crypto.getRandomValues(new Uint8Array(12))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+function put(element, words) {
+  if (element.textContent !== words) {
+    element.textContent = words;
+  }
+}

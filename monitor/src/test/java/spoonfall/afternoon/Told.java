@@ -1,0 +1,95 @@
+package spoonfall.afternoon;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import spoonfall.afternoon.Timeline.PreparationLine;
+import spoonfall.afternoon.Timeline.StepLine;
+import spoonfall.cook.CookStatus;
+import spoonfall.cook.Forecast;
+import spoonfall.cook.Stage;
+import spoonfall.probe.Quality;
+
+/** An afternoon whose pan does what the test says, second by second. */
+final class Told {
+    final Afternoon afternoon;
+    private double t;
+
+    Told(BatchNotes notes) {
+        afternoon = new Afternoon(notes);
+    }
+
+    double t() {
+        return t;
+    }
+
+    static CookStatus pan(Stage stage, double solids, Optional<Forecast> forecast, boolean coldAdded) {
+        return new CookStatus(
+                0,
+                OptionalDouble.of(100),
+                Quality.GOOD,
+                Optional.empty(),
+                stage,
+                OptionalDouble.empty(),
+                OptionalDouble.of(solids),
+                forecast,
+                coldAdded);
+    }
+
+    /** The pan is in that stage for so many minutes. */
+    Told pan(Stage stage, double solids, double minutes) {
+        return pan(pan(stage, solids, Optional.empty(), false), minutes);
+    }
+
+    Told pan(CookStatus status, double minutes) {
+        for (double until = t + minutes * 60; t < until; t++) {
+            afternoon.follow(t, Optional.of(status));
+        }
+        return this;
+    }
+
+    /** It boils for so many minutes towards a set that is then still {@code leftMinutes} ahead. */
+    Told climb(double minutes, double leftMinutes) {
+        double setT = t + (minutes + leftMinutes) * 60;
+        for (double until = t + minutes * 60; t < until; t++) {
+            double leftS = setT - t;
+            Forecast forecast = new Forecast(Math.max(0, leftS - 300), leftS, 0.8 * leftS, 1.3 * leftS, 0.01);
+            afternoon.follow(t, Optional.of(pan(Stage.ROLLING_BOIL, 0.5, Optional.of(forecast), false)));
+        }
+        return this;
+    }
+
+    /** Nobody watches for so many minutes. */
+    Told later(double minutes) {
+        for (double until = t + minutes * 60; t < until; t++) {
+            afternoon.follow(t, Optional.empty());
+        }
+        return this;
+    }
+
+    Told tap(String step) {
+        afternoon.tap(step, t);
+        return this;
+    }
+
+    String now() {
+        return afternoon.timeline().now().map(line -> line.step().id()).orElse("");
+    }
+
+    StepLine step(String id) {
+        return afternoon.timeline().steps().stream()
+                .filter(line -> line.step().id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    PreparationLine preparation(String id) {
+        return afternoon.timeline().preparations().stream()
+                .filter(line -> line.preparation().id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    void undo() {
+        afternoon.timeline().undo().ifPresent(undo -> afternoon.undo(undo.mark()));
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.typed;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,96 @@
+package spoonfall.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import spoonfall.afternoon.Afternoon;
+import spoonfall.afternoon.UsualAfternoon;
+import spoonfall.cook.CookStatus;
+import spoonfall.cook.Forecast;
+import spoonfall.cook.Stage;
+import spoonfall.probe.Quality;
+
+/** What is said of an afternoon. */
+final class AfternoonTellerTest {
+    private final Afternoon afternoon = new Afternoon(UsualAfternoon.notes());
+
+    private String headline() {
+        return AfternoonTeller.say(afternoon.timeline()).saying().state();
+    }
+
+    private void boils(double untilT, double setT) {
+        for (double t = afternoon.timeline().t(); t <= untilT; t += 5) {
+            double leftS = setT - t;
+            Forecast forecast = new Forecast(leftS - 300, leftS, 0.9 * leftS, 1.1 * leftS, 0.01);
+            afternoon.follow(
+                    t,
+                    Optional.of(new CookStatus(
+                            t,
+                            OptionalDouble.of(100),
+                            Quality.GOOD,
+                            Optional.empty(),
+                            Stage.ROLLING_BOIL,
+                            OptionalDouble.empty(),
+                            OptionalDouble.of(0.5),
+                            Optional.of(forecast),
+                            false)));
+        }
+    }
+
+    @Test
+    void theSentence_saysWhatComesNextAndWhen() {
+        assertThat(headline()).isEqualTo("First: soften the peel.");
+        boils(600, 2700);
+        AfternoonSaying saying = AfternoonTeller.say(afternoon.timeline());
+        assertThat(saying.saying().state()).isEqualTo("Next: test the set, in about 30 minutes.");
+        assertThat(saying.saying().act()).isEmpty();
+        assertThat(saying.act().orElseThrow().label()).isEqualTo("It is time to test");
+    }
+
+    @Test
+    void whatMustBePrepared_isTheOneActBeforeAnythingElse() {
+        boils(1560, 2700);
+        AfternoonSaying saying = AfternoonTeller.say(afternoon.timeline());
+        assertThat(saying.saying().act()).isEqualTo("Put the plates in the freezer now.");
+        assertThat(saying.act().orElseThrow().does()).isEqualTo("prepared");
+        assertThat(saying.other().orElseThrow().id()).isEqualTo("boil");
+        afternoon.prepare("plates", 1560);
+        assertThat(AfternoonTeller.say(afternoon.timeline()).act().orElseThrow().id())
+                .isEqualTo("boil");
+    }
+
+    @Test
+    void handwork_isSaidAsNow_andWaitingAsNext() {
+        afternoon.tap("off", 100);
+        afternoon.skip("spirit", 110);
+        assertThat(headline()).isEqualTo("Next: fill the jars, in about 10 minutes.");
+        afternoon.prepare("canner", 110);
+        afternoon.follow(120, Optional.empty());
+        afternoon.tap("rest", 130);
+        assertThat(headline()).isEqualTo("Now: fill the jars.");
+        afternoon.tap("process", 400);
+        assertThat(headline()).isEqualTo("Next: lift the jars out to cool, in about 5 minutes.");
+        afternoon.tap("rest-jars", 700);
+        assertThat(headline()).isEqualTo("Lift the jars out to cool: until {clock:43900}.");
+        afternoon.follow(50_000, Optional.empty());
+        assertThat(headline()).isEqualTo("The afternoon is over.");
+    }
+
+    @Test
+    void whatComesUp_isAtMostFiveLinesInOrder_withOneNext() {
+        for (double untilT = 0; untilT < 2400; untilT += 60) {
+            boils(untilT, 2700);
+            var lines = AfternoonTeller.comingUp(afternoon.timeline(), 10);
+            assertThat(lines).hasSizeBetween(1, 5);
+            assertThat(lines.stream().filter(line -> line.state() == NextStep.State.NEXT))
+                    .hasSize(1);
+            assertThat(lines.stream().map(NextStep::t)).isSorted();
+        }
+        var lines = AfternoonTeller.comingUp(afternoon.timeline(), 10);
+        assertThat(lines).extracting(NextStep::text).contains("Boil it hard", "Test the set");
+        assertThat(lines.stream().filter(line -> line.text().equals("Take it off the heat")))
+                .allSatisfy(line -> assertThat(line.range()).isPresent());
+    }
+}

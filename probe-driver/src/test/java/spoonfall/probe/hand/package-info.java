@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.probe.hand;
+
+import org.jspecify.annotations.NullMarked;
