@@ -2,8 +2,9 @@
 
 import { clock, fill, inMinutes } from './words.js';
 
-/** An interval that is narrower than this is not worth reading. */
+/** An interval that is narrower than this is not worth reading; and beyond the set it is always the same. */
 const LEAST_WIDTH_S = 120;
+const MOST_RANGES = 2;
 
 /** The sentence of the afternoon with its clocks filled in; they are in seconds of the afternoon. */
 export function afternoonSaying(afternoon) {
@@ -21,7 +22,8 @@ export function rows(afternoon) {
     const place = later === -1 ? own : Math.min(own, later);
     lines.splice(place, 0, { ...preparation, kind: 'preparation' });
   }
-  return lines.map((line) => row(line, afternoon));
+  const ranged = lines.filter((line) => line.kind === 'step' && line.state === 'later' && line.forecast).slice(0, MOST_RANGES);
+  return lines.map((line) => row(ranged.includes(line) ? line : { ...line, forecast: false }, afternoon));
 }
 
 /** When a line belongs into the list. */

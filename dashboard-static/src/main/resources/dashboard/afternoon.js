@@ -94,7 +94,7 @@ export function mountAfternoon(section, ask) {
     put(part('caution'), unprocessed(afternoon));
     label(part('act'), live && afternoon.act);
     label(part('other'), live && afternoon.other);
-    label(part('skip'), live && current() && { label: `Leave out: ${current().name}` });
+    label(part('skip'), live && current()?.optional && { label: 'Leave it out' });
     label(part('undo'), live && afternoon.undo && { label: `Undo: ${afternoon.undo.words}` });
     const list = rows(afternoon);
     const key = JSON.stringify(list);

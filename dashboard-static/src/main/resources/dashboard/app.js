@@ -3,11 +3,15 @@
 import { mountAfternoon } from './afternoon.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
+import { mountHands } from './hands.js';
+import { mountJars } from './jars.js';
+import { remember, remembered } from './kept.js';
 import { mountHand } from './hand.js';
 import { listen } from './live.js';
+import { oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
-import { mountSound } from './sound.js';
+import { keepShell } from './shell.js';
 import { mountThermometer } from './thermometer.js';
 import { inATest } from './test-words.js';
 import { mountTests } from './tests.js';
@@ -20,13 +24,13 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 const MINUTES_ASIDE = 5;
 
 /** The quiet pages, with the heading of each that is focused when it opens. */
-const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state' };
+const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state' };
 
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
-let lastQuiet = location.hash === '#afternoon' ? 'afternoon' : 'thermometer';
+let lastQuiet = ['#afternoon', '#jars'].includes(location.hash) ? location.hash.slice(1) : 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -35,11 +39,13 @@ const updateHeat = mountHeat(part('temperature'), part('rise'));
 const updateHand = mountHand(part('hand'), part('temperature'), () => change(connection(state, 'lost')), redraw);
 const updateHeader = mountHeader({ kitchen: part('kitchen'), batch: part('batch'), probe: part('probe'), basis: part('basis') });
 const updateComingUp = mountComingUp(part('coming-up'), part('nothing-yet'));
-const updateCall = mountCall(part('call'), acknowledge, putAside);
+const once = oncePerTap();
+const updateCall = mountCall(part('call'), once(acknowledge), once(putAside));
 const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forgetMissed: () => change(forgetMissed(state)) });
 const updateClimb = mountClimb(part('climb'), part('below'));
-const updateSound = mountSound(part('sound'));
+const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, acknowledge);
 const updateAfternoon = mountAfternoon(part('afternoon'), ask);
+const updateJars = mountJars(part('jars'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updatePans = mountPans(part('pans'));
 const updateTests = mountTests(part('tests'), ask);
@@ -48,6 +54,7 @@ const updateOtherProbes = mountLines(part('other-probes'));
 function change(next) {
   if (next !== state) {
     state = next;
+    updateHands(state, allCalls(), unit);
     redraw();
   }
 }
@@ -64,7 +71,8 @@ function draw() {
   const live = isLive(state);
   const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
-  document.body.dataset.look = lookOf(live, calling);
+  const view = viewNow();
+  document.body.dataset.look = lookOf(live || (view === 'jars' && state.connection === 'live'), calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
@@ -75,7 +83,6 @@ function draw() {
   updateComingUp(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
-  const view = viewNow();
   showView(view);
   updateTests(state, unit, view !== 'pan');
   if (view === 'thermometer') {
@@ -83,12 +90,13 @@ function draw() {
     put(part('base-now'), state.heard ? basisWords(state.basis, unit) : '');
   } else if (view === 'afternoon') {
     updateAfternoon(state);
+  } else if (view === 'jars') {
+    updateJars(state, unit);
   } else {
     updateClimb(state, unit);
   }
   put(part('trust'), state.heard ? trust(state.probe, unit, Date.now()) : '');
   updateOtherProbes((state.connection === 'live' && state.status?.others ? state.status.others : []).map((other) => otherWords(other, unit)));
-  updateSound(calling);
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
   part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || inATest(state.status) || state.connection !== 'live';
 }
@@ -112,6 +120,7 @@ function showView(view) {
   }
   part('thermometer').hidden = view !== 'thermometer';
   part('afternoon').hidden = view !== 'afternoon';
+  part('jars').hidden = view !== 'jars';
 }
 
 function mountLines(element) {
@@ -158,11 +167,15 @@ async function post(path, body) {
   }
 }
 
-/** Asks the service for something; returns what went wrong, in one line, or nothing. */
-async function ask(method, path, body) {
+/** Asks the service for something, and tells what was answered; returns what went wrong, in one line, or nothing. */
+async function ask(method, path, body, heard = () => {}) {
   try {
     const answer = await fetch(pathFor(path, state), { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
-    return answer.ok ? '' : sentence((await answer.json()).error);
+    const said = await answer.json();
+    if (answer.ok) {
+      heard(said);
+    }
+    return answer.ok ? '' : sentence(said.error);
   } catch {
     change(connection(state, 'lost'));
     return 'No word from Spoonfall; try again.';
@@ -194,20 +207,6 @@ part('unit').addEventListener('click', () => {
   redraw();
 });
 part('new-cook').addEventListener('click', () => post(pathFor('api/cook', state)));
-addEventListener('keydown', (event) => {
-  const elsewhere = document.activeElement?.matches('a, button, input, select, summary');
-  if ((event.key !== ' ' && event.key !== 'Enter') || elsewhere || event.repeat) {
-    return;
-  }
-  const call = allCalls()[0];
-  if (call) {
-    event.preventDefault();
-    acknowledge(call.id);
-  } else if (viewNow() === 'afternoon' && !part('afternoon-act').hidden) {
-    event.preventDefault();
-    part('afternoon-act').click();
-  }
-});
 
 const follow = listen(
   panOf(location.hash) ?? remembered('pan', tab) ?? '',
@@ -218,19 +217,4 @@ const follow = listen(
     change(unknownPan(state, pan));
   },
 );
-
-function remembered(name, store = () => localStorage) {
-  try {
-    return store().getItem(`spoonfall.${name}`);
-  } catch {
-    return null;
-  }
-}
-
-function remember(name, value, store = () => localStorage) {
-  try {
-    store().setItem(`spoonfall.${name}`, value);
-  } catch {
-    // a private window keeps nothing; the choice lasts as long as the page
-  }
-}
+keepShell();

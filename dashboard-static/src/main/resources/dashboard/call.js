@@ -24,6 +24,11 @@ export function mountCall(section, acknowledge, putAside) {
   let shownId = '';
   later.addEventListener('click', () => putAside(shownId));
   button.addEventListener('click', () => acknowledge(shownId));
+  section.addEventListener('click', (event) => {
+    if (shownId !== '' && !event.target.closest('button')) {
+      acknowledge(shownId);
+    }
+  });
 
   return function update(calls, unit, startedAtMs) {
     const call = calls[0];
@@ -36,7 +41,7 @@ export function mountCall(section, acknowledge, putAside) {
     if (shownId !== call.id) {
       shownId = call.id;
       section.hidden = false;
-      section.replaceChildren(title, act, button, ...(call.priority === 'high' ? [] : [later]));
+      section.replaceChildren(title, act, button, ...(call.priority === 'high' || call.canWait === false ? [] : [later]));
       if (document.activeElement === document.body) {
         button.focus({ preventScroll: true });
       }

@@ -18,7 +18,7 @@ export function listen(pan, onMessage, onConnection, onUnknown) {
   let followed = pan;
   let socket = null;
   let retryMs = FIRST_RETRY_MS;
-  let heardAt = Date.now();
+  let heardAt = performance.now();
   let retryTimer = 0;
 
   function connect() {
@@ -26,12 +26,12 @@ export function listen(pan, onMessage, onConnection, onUnknown) {
     const scheme = location.protocol === 'https:' ? 'wss:' : 'ws:';
     const mine = new WebSocket(`${scheme}//${location.host}/live${followed && `?pan=${encodeURIComponent(followed)}`}`);
     socket = mine;
-    heardAt = Date.now();
+    heardAt = performance.now();
     mine.addEventListener('message', (event) => {
       if (socket !== mine) {
         return;
       }
-      heardAt = Date.now();
+      heardAt = performance.now();
       retryMs = FIRST_RETRY_MS;
       const message = parsed(event.data);
       if (message !== null) {
@@ -67,7 +67,7 @@ export function listen(pan, onMessage, onConnection, onUnknown) {
   }
 
   setInterval(() => {
-    if (socket !== null && Date.now() - heardAt > SILENT_AFTER_MS) {
+    if (socket !== null && performance.now() - heardAt > SILENT_AFTER_MS) {
       const silent = socket;
       lose();
       silent.close();

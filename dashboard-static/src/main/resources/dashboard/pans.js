@@ -1,5 +1,6 @@
 // Several pans on one page: which one is shown, how the others stand, and the calls of all.
 
+import { jarAlarmPath, jarCalls, ofJars } from './jars-words.js';
 import { calls } from './store.js';
 import { fill, temperature } from './words.js';
 
@@ -29,24 +30,31 @@ export function pathFor(path, state) {
 
 /** The call that answers an alarm: one of the pan that is shown, or one of {@link callsOfAll}. */
 export function alarmPath(id, act, state) {
+  if (ofJars(id)) {
+    return jarAlarmPath(id);
+  }
   const slash = id.indexOf('/');
   const path = `api/alarms/${encodeURIComponent(id.slice(slash + 1))}/${act}`;
   return slash < 0 ? pathFor(path, state) : panPath(path, id.slice(0, slash));
 }
 
 /**
- * The alarms that call the cook, of every pan, most urgent first. With several pans the titles name theirs and the ids
+ * The alarms that call the cook, of every pan and of the jars, most urgent first. With several pans the titles name theirs and the ids
  * begin with it ("small pan/stalled-1"); the texts are then filled in, for every pan counts its time from its own start.
  */
 export function callsOfAll(state, unit) {
   if (!several(state)) {
-    return calls(state);
+    return byUrgency([...calls(state), ...jarCalls(state.jars)]);
   }
   const own = calls(state).map((alarm) => named(alarm, state.pan, state.cook.startedAtMs, unit));
   const others = state.pans
     .filter((pan) => pan.name !== state.pan)
     .flatMap((pan) => pan.alarms.map((alarm) => named(alarm, pan.name, pan.startedAtMs, unit)));
-  return [...own, ...others].sort((a, b) => URGENCY[a.priority] - URGENCY[b.priority]);
+  return byUrgency([...own, ...others, ...jarCalls(state.jars)]);
+}
+
+function byUrgency(alarms) {
+  return alarms.sort((a, b) => URGENCY[a.priority] - URGENCY[b.priority]);
 }
 
 /** What the row says of each pan: { name, words, shown, calls }. */

@@ -1,60 +1,31 @@
 // The sound of a call: tones made here, repeated while a call stands. Browsers want one tap first.
 
-const PATTERNS = {
-  high: { everyMs: 3500, tones: [880, 1174.7, 880] },
-  medium: { everyMs: 7000, tones: [659.3, 880] },
-  low: { everyMs: 20000, tones: [523.3] },
-};
+import { patternOf, WORKS } from './sound-patterns.js';
 
-/** Owns the button; returns update(calls). */
-export function mountSound(button) {
+/**
+ * The sound. Returns { on(), turnOn(), turnOff(), update(calls), wake(), taste(priority) }; turnOn answers whether the browser allowed it.
+ */
+export function openSound() {
   let context = null;
   let on = false;
   let timer = 0;
   let playing = '';
 
-  function show() {
-    const words = on ? 'Sound is on' : 'Turn the sound on';
-    button.textContent = words;
-    button.setAttribute('aria-pressed', String(on));
-  }
-
-  async function toggle() {
-    if (on) {
-      on = false;
-      stop();
-      show();
-      return;
-    }
-    try {
-      context ??= new AudioContext();
-      await context.resume();
-      on = context.state === 'running';
-    } catch {
-      on = false;
-    }
-    show();
-    if (on) {
-      play([659.3, 880]);
-    } else {
-      button.textContent = 'This browser allows no sound';
-    }
-  }
-
-  function play(tones) {
-    tones.forEach((hertz, i) => {
-      const at = context.currentTime + 0.02 + 0.22 * i;
+  function play({ wave, loud, tones }) {
+    for (const { hertz, atS, forS } of tones) {
+      const at = context.currentTime + 0.02 + atS;
       const tone = context.createOscillator();
       const gain = context.createGain();
-      tone.type = 'triangle';
+      tone.type = wave;
       tone.frequency.value = hertz;
       gain.gain.setValueAtTime(0, at);
-      gain.gain.linearRampToValueAtTime(0.6, at + 0.02);
-      gain.gain.exponentialRampToValueAtTime(0.001, at + 0.2);
+      gain.gain.linearRampToValueAtTime(loud, at + 0.015);
+      gain.gain.setValueAtTime(loud, at + forS * 0.6);
+      gain.gain.linearRampToValueAtTime(0.001, at + forS);
       tone.connect(gain).connect(context.destination);
       tone.start(at);
-      tone.stop(at + 0.21);
-    });
+      tone.stop(at + forS + 0.01);
+    }
   }
 
   function stop() {
@@ -62,20 +33,54 @@ export function mountSound(button) {
     playing = '';
   }
 
-  button.addEventListener('click', toggle);
-  show();
+  return {
+    on: () => on,
 
-  return function update(calls) {
-    const wanted = on && calls.length > 0 ? calls[0].priority : '';
-    if (wanted === playing) {
-      return;
-    }
-    stop();
-    if (wanted !== '') {
-      const pattern = PATTERNS[wanted] ?? PATTERNS.low;
-      playing = wanted;
-      play(pattern.tones);
-      timer = setInterval(() => play(pattern.tones), pattern.everyMs);
-    }
+    async turnOn() {
+      try {
+        context ??= new AudioContext();
+        await context.resume();
+        on = context.state === 'running';
+      } catch {
+        on = false;
+      }
+      if (on) {
+        play(WORKS);
+      }
+      return on;
+    },
+
+    turnOff() {
+      on = false;
+      stop();
+    },
+
+    /** A tablet that slept may have put the sound to sleep as well. */
+    wake() {
+      if (on && context.state !== 'running') {
+        context.resume().catch(() => {});
+      }
+    },
+
+    /** Lets one be heard. */
+    taste(priority) {
+      if (on) {
+        play(patternOf(priority));
+      }
+    },
+
+    update(calls) {
+      const wanted = on && calls.length > 0 ? calls[0].priority : '';
+      if (wanted === playing) {
+        return;
+      }
+      stop();
+      if (wanted !== '') {
+        const pattern = patternOf(wanted);
+        playing = wanted;
+        play(pattern);
+        timer = setInterval(() => play(pattern), pattern.everyMs);
+      }
+    },
   };
 }

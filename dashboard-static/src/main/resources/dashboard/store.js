@@ -1,5 +1,7 @@
 // What the page knows, and how a message changes it. Pure: (state, message) -> state.
 
+import { jarAlarms } from './jars-words.js';
+
 const MOST_POINTS = 4000;
 const LONGEST_STEP_S = 60;
 
@@ -28,6 +30,8 @@ export function receive(state, message) {
       return { ...state, seq: message.seq, afternoon: message.afternoon };
     case 'pans':
       return { ...state, pans: message.pans, canner: message.canner };
+    case 'jars':
+      return { ...state, jars: message };
     case 'stage':
       return { ...state, seq: message.seq };
     default:
@@ -63,7 +67,7 @@ export function calls(state) {
 
 /** Those that stand without calling: known to the cook, or over before anyone knew. */
 export function standing(state) {
-  return sorted(state.alarms.filter((alarm) => alarm.state === 'acknowledged' || alarm.state === 'returned'));
+  return sorted(all(state).filter((alarm) => alarm.state === 'acknowledged' || alarm.state === 'returned'));
 }
 
 /** Those that the cook put aside, the first to come back first. */
@@ -157,6 +161,11 @@ function withReminder(reminders, { t, reminder, text }) {
 function withAlarm(alarms, alarm) {
   const others = alarms.filter((other) => other.alarm !== alarm.alarm);
   return alarm.state === 'normal' || alarm.state === 'suppressed' ? others : [...others, alarm];
+}
+
+/** The alarms of the cook and of the jars. */
+function all(state) {
+  return [...state.alarms, ...jarAlarms(state.jars)];
 }
 
 function sorted(alarms) {

@@ -18,6 +18,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.cli")
             .layer("web")
             .definedBy("spoonfall.web")
+            .layer("announce")
+            .definedBy("spoonfall.announce")
             .layer("kitchen")
             .definedBy("spoonfall.kitchen")
             .layer("words")
@@ -36,6 +38,10 @@ final class ArchitectureTest {
             .definedBy("spoonfall.physics")
             .layer("calibration")
             .definedBy("spoonfall.calibration")
+            .layer("canning")
+            .definedBy("spoonfall.canning")
+            .layer("canner")
+            .definedBy("spoonfall.canner")
             .layer("lab")
             .definedBy("spoonfall.lab..")
             .layer("science")
@@ -54,24 +60,30 @@ final class ArchitectureTest {
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("web")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("announce")
+            .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("kitchen")
-            .mayOnlyBeAccessedByLayers("cli", "web")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce")
             .whereLayer("words")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen")
             .whereLayer("afternoon")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words")
             .whereLayer("log")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "score")
             .whereLayer("cook")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "afternoon", "log", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "afternoon", "log", "score")
             .whereLayer("alarm")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "cook", "canner", "score")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook")
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science")
+            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science", "canner")
             .whereLayer("calibration")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "log")
+            .whereLayer("canning")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "canner")
+            .whereLayer("canner")
+            .mayOnlyBeAccessedByLayers("web", "kitchen")
             .whereLayer("lab")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("science")
@@ -83,7 +95,7 @@ final class ArchitectureTest {
             .whereLayer("settest")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook")
             .whereLayer("units")
-            .mayOnlyBeAccessedByLayers("cli", "kitchen");
+            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning");
 
     @ArchTest
     static final ArchRule THE_COOK_IS_PURE = noClasses()
@@ -97,6 +109,8 @@ final class ArchitectureTest {
                     "spoonfall.words",
                     "spoonfall.settest",
                     "spoonfall.calibration",
+                    "spoonfall.canning",
+                    "spoonfall.canner",
                     "spoonfall.typed")
             .should()
             .dependOnClassesThat()

@@ -111,8 +111,8 @@ public final class UsualAfternoon {
                                 "Put the plates in the freezer",
                                 ReminderName.CHILL_PLATES,
                                 "test",
-                                "They are in"),
-                        reminded("jars", "Warm the jars", ReminderName.WARM_JARS, "off", "They are warming"),
+                                "The plates are in"),
+                        reminded("jars", "Warm the jars", ReminderName.WARM_JARS, "off", "The jars are warming"),
                         new Preparation(
                                 "canner", "Heat the canner", 30, "process", Optional.empty(), "The canner is on")));
     }

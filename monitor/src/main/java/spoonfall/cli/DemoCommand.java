@@ -32,6 +32,9 @@ final class DemoCommand implements Callable<Integer> {
     @Mixin
     private PortOption port = new PortOption();
 
+    @Mixin
+    private AnnounceOptions announce = new AnnounceOptions();
+
     @Override
     public Integer call() {
         Trace trace = SampleTrace.load();
@@ -40,6 +43,7 @@ final class DemoCommand implements Callable<Integer> {
                         plan(trace, Quantities.factor(speed)),
                         clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock))),
                 port.port(OptionalInt.empty()),
+                announce.announcer(),
                 "shows a sample cook",
                 Output.of(spec));
     }

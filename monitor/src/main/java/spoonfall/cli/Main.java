@@ -26,6 +26,7 @@ import picocli.CommandLine.ScopeType;
             SimulateCommand.class,
             ScienceCommand.class,
             EvaluateCommand.class,
+            JarsCommand.class,
             WarmUpCommand.class
         })
 public final class Main implements Runnable {

@@ -3,6 +3,7 @@ package spoonfall.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
@@ -103,6 +104,7 @@ final class ReplayCommand implements Callable<Integer> {
         return Service.runUntilStopped(
                 Service.onePan(plan, clock -> List.of(new TraceProbe("pan", file.toString(), trace, clock))),
                 port.port(OptionalInt.empty()),
+                Optional.empty(),
                 "replays " + file,
                 out);
     }

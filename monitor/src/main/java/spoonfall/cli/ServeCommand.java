@@ -79,6 +79,9 @@ final class ServeCommand implements Callable<Integer> {
     @Mixin
     private PortOption port = new PortOption();
 
+    @Mixin
+    private AnnounceOptions announce = new AnnounceOptions();
+
     private List<String> byHand() {
         if (!probes.isEmpty()) {
             throw new CommandException("give --hand or --probe, not both; --probe hand is the same as --hand");
@@ -100,7 +103,8 @@ final class ServeCommand implements Callable<Integer> {
         Thermometry thermometry = Thermometry.of(pans.probes(), book, cook.declared(kitchen));
         Kitchens kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry);
         OptionalInt filePort = kitchen.port();
-        return Service.runUntilStopped(kitchens, port.port(filePort), "watches " + pans.places(), Output.of(spec));
+        return Service.runUntilStopped(
+                kitchens, port.port(filePort), announce.announcer(), "watches " + pans.places(), Output.of(spec));
     }
 
     private KitchenPlan plan(KitchenFile kitchen, PanEntry pan) {

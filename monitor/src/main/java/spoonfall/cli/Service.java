@@ -2,9 +2,11 @@ package spoonfall.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
+import spoonfall.announce.Announcer;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
@@ -49,15 +51,22 @@ final class Service implements AutoCloseable {
         return Kitchens.one(new Kitchen(plan, probes, System::nanoTime));
     }
 
-    /** Starts the pans, says where its page is, and goes on until the process is told to stop. */
-    static int runUntilStopped(Kitchens kitchens, int port, String what, PrintWriter out) {
+    /**
+     * Starts the pans, says where its page is, and goes on until the process is told to stop.
+     *
+     * @param announcer says aloud what matters, if anybody is to
+     */
+    static int runUntilStopped(
+            Kitchens kitchens, int port, Optional<Announcer> announcer, String what, PrintWriter out) {
         Service service = start(kitchens, port);
+        announcer.ifPresent(speaks -> speaks.announce(kitchens));
         service.calibrationsDue().forEach(out::println);
         CountDownLatch stopped = new CountDownLatch(1);
         Runtime.getRuntime()
                 .addShutdownHook(new Thread(
                         () -> {
                             service.close();
+                            announcer.ifPresent(Announcer::close);
                             stopped.countDown();
                         },
                         "stop"));

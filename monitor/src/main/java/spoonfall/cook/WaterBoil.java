@@ -1,5 +1,6 @@
 package spoonfall.cook;
 
+import java.util.OptionalDouble;
 import spoonfall.physics.Air;
 import spoonfall.physics.Water;
 
@@ -57,6 +58,11 @@ public record WaterBoil(double temperatureC, double pressurePa, From from, Strin
         public String wireName() {
             return wireName;
         }
+    }
+
+    /** How high the kitchen is, in metres; empty when something else was said of it. */
+    public OptionalDouble elevationM() {
+        return from == From.ELEVATION ? OptionalDouble.of(Air.elevationM(pressurePa)) : OptionalDouble.empty();
     }
 
     /** The water boil at {@code elevationM} metres above sea level in the standard atmosphere (ISO 2533). */

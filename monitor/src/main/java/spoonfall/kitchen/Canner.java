@@ -66,6 +66,11 @@ public final class Canner implements AutoCloseable {
         return new Seen(probe.name(), state, thermometer.detail(), shown ? latestC : OptionalDouble.empty());
     }
 
+    /** The clock by which its readings are stamped. */
+    LongSupplier clock() {
+        return nanoClock;
+    }
+
     void start() {
         probe.start(new Ear());
     }

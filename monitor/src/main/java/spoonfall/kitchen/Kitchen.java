@@ -193,6 +193,11 @@ public final class Kitchen implements AutoCloseable {
         return afternoon;
     }
 
+    /** The clock by which its readings are stamped. */
+    LongSupplier clock() {
+        return cookClock;
+    }
+
     /** Where its thermometers are checked, and where somebody says how high it lies. */
     public CheckDesk checks() {
         return checks;

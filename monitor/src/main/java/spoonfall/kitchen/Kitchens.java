@@ -1,5 +1,6 @@
 package spoonfall.kitchen;
 
+import java.time.InstantSource;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -11,6 +12,7 @@ import java.util.Optional;
 public final class Kitchens implements AutoCloseable {
     private final Map<String, Kitchen> pans;
     private final Optional<Canner> canner;
+    private final CannerDesk jars;
 
     /**
      * Pans that have not started, in the order in which a page shows them.
@@ -31,6 +33,8 @@ public final class Kitchens implements AutoCloseable {
         }
         this.pans = Collections.unmodifiableMap(byName);
         this.canner = canner;
+        jars = new CannerDesk(canner.map(Canner::clock).orElseGet(() -> first().clock()), InstantSource.system());
+        canner.ifPresent(one -> one.listen(jars));
     }
 
     /** A kitchen with one pan. */
@@ -63,6 +67,11 @@ public final class Kitchens implements AutoCloseable {
         return canner;
     }
 
+    /** Where filled jars are watched. */
+    public CannerDesk jars() {
+        return jars;
+    }
+
     /** Starts watching them all. */
     public void start() {
         pans.values().forEach(Kitchen::start);
@@ -73,6 +82,7 @@ public final class Kitchens implements AutoCloseable {
     @Override
     public void close() {
         canner.ifPresent(Canner::close);
+        jars.close();
         pans.values().forEach(Kitchen::close);
     }
 }

@@ -75,9 +75,12 @@ final class Thermometers {
     Basis basis() {
         CookSettings settings = settings();
         return base.measured()
-                .map(one -> Basis.of(settings, Optional.of(one.at()), OptionalDouble.empty()))
-                .orElseGet(() ->
-                        Basis.of(settings, Optional.empty(), OptionalDouble.of(first().doubtC(settings.gelPointC()))));
+                .map(one -> Basis.of(settings, base.declared(), Optional.of(one.at()), OptionalDouble.empty()))
+                .orElseGet(() -> Basis.of(
+                        settings,
+                        base.declared(),
+                        Optional.empty(),
+                        OptionalDouble.of(first().doubtC(settings.gelPointC()))));
     }
 
     /** How far each can be trusted. */

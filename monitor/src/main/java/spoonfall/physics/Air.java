@@ -26,4 +26,17 @@ public final class Air {
         }
         return SEA_LEVEL_PA * Math.pow(1 - LAPSE_K_PER_M * elevationM / SEA_LEVEL_K, EXPONENT);
     }
+
+    /**
+     * The elevation at which the standard atmosphere has that pressure: the inverse of {@link #pressurePa}.
+     *
+     * @param pressurePa in pascals
+     * @return metres above sea level
+     */
+    public static double elevationM(double pressurePa) {
+        if (!(pressurePa >= pressurePa(HIGHEST_M) && pressurePa <= pressurePa(LOWEST_M))) {
+            throw new IllegalArgumentException("no elevation has a pressure of " + pressurePa + " Pa");
+        }
+        return (1 - Math.pow(pressurePa / SEA_LEVEL_PA, 1 / EXPONENT)) * SEA_LEVEL_K / LAPSE_K_PER_M;
+    }
 }

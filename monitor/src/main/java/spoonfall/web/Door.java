@@ -14,7 +14,7 @@ final class Door {
     private static final Set<String> LOCAL = Set.of("localhost", "127.0.0.1", "[::1]");
     private static final String POLICY =
             "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
-                    + "connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+                    + "connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     private final boolean localOnly;
 

@@ -3,6 +3,7 @@ package spoonfall.web;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.jetty.websocket.api.Session;
+import spoonfall.kitchen.CannerDesk;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenChange;
 import spoonfall.kitchen.KitchenListener;
@@ -16,6 +17,7 @@ final class LiveHub implements KitchenListener {
     private final PanBoard board;
     private final LiveCounts counts;
     private final Map<Session, LiveClient> clients = new ConcurrentHashMap<>();
+    private String latestJars = "";
 
     LiveHub(Kitchen kitchen, Snapshots snapshots, PanBoard board, LiveCounts counts) {
         this.kitchen = kitchen;
@@ -34,8 +36,21 @@ final class LiveHub implements KitchenListener {
                     client.change(Views.text(snapshots.of(state)));
                     clients.put(session, client);
                 });
+                tellJars(client);
             }
         });
+    }
+
+    /** How the jars stand, by the canner's thread: the latest counts, and every page hears it in order. */
+    synchronized void jars(CannerDesk.News news) {
+        latestJars = Views.text(JarViews.of(news));
+        clients.values().forEach(client -> client.change(latestJars));
+    }
+
+    private synchronized void tellJars(LiveClient client) {
+        if (!latestJars.isEmpty()) {
+            client.change(latestJars);
+        }
     }
 
     /** A page went. */

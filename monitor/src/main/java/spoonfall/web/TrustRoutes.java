@@ -104,7 +104,8 @@ final class TrustRoutes {
         throw new Refusal("a JSON object is needed, with " + String.join(", ", known));
     }
 
-    private static String needed(JsonNode asked, String name, String example) {
+    /** A text that must have been sent. */
+    static String needed(JsonNode asked, String name, String example) {
         return text(asked, name)
                 .orElseThrow(() -> new Refusal("\"" + name + "\" is needed, such as \"" + example + "\""));
     }

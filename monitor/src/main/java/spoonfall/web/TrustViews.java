@@ -65,6 +65,7 @@ final class TrustViews {
         basis.measuredAt()
                 .ifPresentOrElse(at -> node.put("measuredAtMs", at.toEpochMilli()), () -> node.putNull("measuredAtMs"));
         put(node, "probeDoubtC", basis.probeDoubtC());
+        put(node, "elevationM", basis.declared().elevationM());
         return node.put("totalDoubtC", Views.rounded(basis.totalDoubtC()));
     }
 

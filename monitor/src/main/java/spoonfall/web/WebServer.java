@@ -96,6 +96,7 @@ public final class WebServer implements AutoCloseable {
         board.listen();
         kitchens.all().forEach(kitchen -> kitchen.listen(new Metrics(registry, kitchen)));
         hubs.forEach(Kitchen::listen);
+        hubs.values().forEach(hub -> kitchens.jars().listen(hub::jars));
     }
 
     /** The port it listens on. */
@@ -133,12 +134,15 @@ public final class WebServer implements AutoCloseable {
             files.directory = "/dashboard";
             files.location = Location.CLASSPATH;
             files.headers = Map.of("Cache-Control", "no-cache");
+            files.mimeTypes.add("application/manifest+json", "webmanifest");
         });
         config.staticFiles.enableWebjars();
         config.requestLogger.http((ctx, millis) -> Metrics.countRequest(registry, millis));
         config.routes.before(door::check);
         config.routes.wsBeforeUpgrade(door::check);
         AskedPan.BASES.forEach(base -> addPan(config.routes, base));
+        new JarRoutes(kitchens.jars()).add(config.routes);
+        config.routes.get("/sw.js", new Shell()::worker);
         config.routes.get("/healthz", this::health);
         config.routes.get(
                 "/metrics",
@@ -209,7 +213,8 @@ public final class WebServer implements AutoCloseable {
     }
 
     private void health(Context ctx) {
-        boolean up = kitchens.all().stream().allMatch(Kitchen::healthy);
+        boolean up = kitchens.all().stream().allMatch(Kitchen::healthy)
+                && kitchens.jars().healthy();
         ObjectNode node = JsonNodeFactory.instance.objectNode().put("status", up ? "up" : "down");
         if (!up) {
             node.put("error", "the kitchen's thread has stopped; restart Spoonfall");

@@ -41,10 +41,9 @@ public final class AfternoonTeller {
                     saying, Optional.of(new Act("begin", first.id(), "I have begun")), Optional.empty());
         }
         Optional<PreparationLine> due = due(timeline);
+        String headline = headline(timeline, now.get());
         Saying saying = new Saying(
-                headline(timeline, now.get()),
-                due.map(line -> line.preparation().name() + " now.").orElse(""),
-                note(now.get()));
+                headline, due.map(line -> line.preparation().name() + " now.").orElse(""), note(headline, now.get()));
         Act step = new Act("done", now.get().step().id(), now.get().step().doneLabel());
         return due.map(line -> new AfternoonSaying(
                         saying,
@@ -84,8 +83,9 @@ public final class AfternoonTeller {
                         + ".";
     }
 
-    private static String note(StepLine now) {
-        String since = now.step().name() + ": since " + clock(now.begunT().orElseThrow()) + ".";
+    private static String note(String headline, StepLine now) {
+        String what = headline.startsWith("Now") ? "Since " : now.step().name() + ": since ";
+        String since = what + clock(now.begunT().orElseThrow()) + ".";
         return now.step().note().isEmpty() ? since : since + " " + now.step().note();
     }
 

@@ -13,11 +13,13 @@ final class AirTest {
     void pressure_isThatOfTheStandardAtmosphere(double metres, double hectopascals) {
         // ISO 2533 standard atmosphere, published table of pressures by geopotential altitude (from memory).
         assertThat(Air.pressurePa(metres) / 100).isEqualTo(hectopascals, Offset.offset(0.02));
+        assertThat(Air.elevationM(Air.pressurePa(metres))).isEqualTo(metres, Offset.offset(1e-6));
     }
 
     @ParameterizedTest
     @CsvSource({"-20000", "20000", "NaN"})
     void anElevationOutsideTheModel_isRefusedByName(double metres) {
         assertThatThrownBy(() -> Air.pressurePa(metres)).hasMessageContaining(metres + " m");
+        assertThatThrownBy(() -> Air.elevationM(5000)).hasMessageContaining("5000.0 Pa");
     }
 }

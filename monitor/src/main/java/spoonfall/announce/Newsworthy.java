@@ -1,0 +1,47 @@
+package spoonfall.announce;
+
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import spoonfall.words.Saying;
+
+/**
+ * Decides when the sentence is worth saying aloud: when what to do changes, and when ten, five and two minutes are left. Minutes that
+ * merely count down are not. The page's {@code spoken.js} decides alike.
+ */
+final class Newsworthy {
+    private static final Pattern WHEN =
+            Pattern.compile("in about (?:a|(\\d+)) minutes?|in (\\d+) to \\d+ minutes|any moment now");
+    private static final int[] WORTH_SAYING = {2, 5, 10};
+    private static final int FAR = Integer.MAX_VALUE;
+
+    private String heard = "";
+    private int leftMinutes = FAR;
+
+    /** Takes the newest sentence, and whether it ought to be said. */
+    boolean isNews(Saying saying) {
+        String matters = saying.act().isEmpty() ? saying.state() : saying.act();
+        String what = WHEN.matcher(matters).replaceAll("…");
+        int left = left(matters);
+        boolean news = !what.equals(heard) || left < leftMinutes;
+        leftMinutes = what.equals(heard) ? Math.min(left, leftMinutes) : left;
+        heard = what;
+        return news;
+    }
+
+    /** The least of the minutes worth saying that are not below those of the sentence. */
+    private static int left(String matters) {
+        Matcher matcher = WHEN.matcher(matters);
+        OptionalInt minutes = OptionalInt.empty();
+        if (matcher.find()) {
+            String digits = matcher.group(1) != null ? matcher.group(1) : matcher.group(2);
+            minutes = OptionalInt.of(digits == null ? 1 : Integer.parseInt(digits));
+        }
+        for (int worth : WORTH_SAYING) {
+            if (minutes.isPresent() && minutes.getAsInt() <= worth) {
+                return worth;
+            }
+        }
+        return FAR;
+    }
+}

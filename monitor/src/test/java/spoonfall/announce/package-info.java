@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.announce;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.canner;
+
+import org.jspecify.annotations.NullMarked;

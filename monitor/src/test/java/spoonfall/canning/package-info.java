@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.canning;
+
+import org.jspecify.annotations.NullMarked;
