@@ -209,9 +209,13 @@ final class Pan {
                 throw new Refusal("the pan does not boil yet; test when the test window opens");
             }
             CookSettings before = cook.monitor().tests().aim();
+            boolean wasSet = cook.monitor().tests().set();
             List<CookEvent> events = cook.monitor().say(word, atNanos);
             log.said(cook, Words.SET_TEST, Words.detail(word));
             handle(events);
+            if (!wasSet && cook.monitor().tests().set()) {
+                afternoon.testedAndSet(atNanos);
+            }
             if (!cook.monitor().tests().aim().equals(before)) {
                 cook.story().aim(cook.monitor().tests().aim());
             }
