@@ -552,9 +552,11 @@ final class Pan {
         for (CookEvent event : events) {
             if (event instanceof CookEvent.StatusTaken taken) {
                 if (log.again() && cook != null) {
-                    Climb climb = cook.climb();
-                    boolean byHand = thermometers.first().byHand();
-                    Optional.of(taken.status()).ifPresent(byHand ? climb::addSeen : climb::add);
+                    if (thermometers.first().byHand()) {
+                        cook.climb().addSeen(taken.status());
+                    } else {
+                        cook.climb().add(taken.status());
+                    }
                     cook.story().tell(taken.status(), cook.monitor().alarms());
                 }
                 continue;
