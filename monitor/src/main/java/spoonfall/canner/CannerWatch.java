@@ -141,7 +141,7 @@ public final class CannerWatch {
                         "load " + number + " has jars 1 to " + load.seals().size() + ", and no jar " + jar);
             }
             return standing.with(standing.shelf().stream()
-                    .map(one -> one == load ? one.with(jar, seal) : one)
+                    .map(one -> one.number() == number ? one.with(jar, seal) : one)
                     .toList());
         });
     }
@@ -150,8 +150,9 @@ public final class CannerWatch {
     public List<CannerEvent> putAway(double t, String id, int number) {
         return tapped(t, id, () -> {
             ShelfLoad load = shelved(number);
-            return standing.with(
-                    standing.shelf().stream().filter(one -> one != load).toList());
+            return standing.with(standing.shelf().stream()
+                    .filter(one -> one.number() != load.number())
+                    .toList());
         });
     }
 

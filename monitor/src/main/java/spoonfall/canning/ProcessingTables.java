@@ -116,7 +116,7 @@ public final class ProcessingTables {
         }
         recipe.ifPresent(own -> {
             if (own > published) {
-                reasons.add(("The recipe's own tested time of %d min is longer than the table's %d min, so it counts.")
+                reasons.add("The recipe's own tested time of %d min is longer than the table's %d min, so it counts."
                         .formatted(own, published));
                 if (batch.recipe()
                         .filter(time -> time.forElevationM().isEmpty())

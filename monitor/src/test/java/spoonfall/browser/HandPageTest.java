@@ -125,7 +125,6 @@ final class HandPageTest {
         assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
     }
 
-
     @ParameterizedTest
     @CsvSource({"390,844,LIGHT", "390,844,DARK", "1180,820,LIGHT", "1180,820,DARK", "1440,900,LIGHT", "1440,900,DARK"})
     void thePad_isAccessibleAndFits_andItsKeysAreLarge(int width, int height, ColorScheme scheme) {
