@@ -149,9 +149,9 @@ public final class CannerWatch {
     /** Somebody put a load away. */
     public List<CannerEvent> putAway(double t, String id, int number) {
         return tapped(t, id, () -> {
-            shelved(number);
+            ShelfLoad load = shelved(number);
             return standing.with(standing.shelf().stream()
-                    .filter(one -> one.number() != number)
+                    .filter(one -> one.number() != load.number())
                     .toList());
         });
     }

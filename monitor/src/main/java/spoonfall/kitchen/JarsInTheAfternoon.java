@@ -3,7 +3,11 @@ package spoonfall.kitchen;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import spoonfall.afternoon.Timeline;
 import spoonfall.canner.CannerPhase;
 
@@ -12,6 +16,7 @@ import spoonfall.canner.CannerPhase;
  * heat and not yet processed. Runs on the canner's thread; the pans' own threads do it.
  */
 final class JarsInTheAfternoon implements Consumer<CannerDesk.News> {
+    private static final Logger LOG = LoggerFactory.getLogger(JarsInTheAfternoon.class);
     private static final String PROCESS = "process";
     private static final String LIFTED = "rest-jars";
 
@@ -47,13 +52,14 @@ final class JarsInTheAfternoon implements Consumer<CannerDesk.News> {
         }
     }
 
-    private void move(String step, Consumer<AfternoonDesk> how) {
+    @SuppressWarnings("FutureReturnValueIgnored") // nobody waits; what goes wrong is in the log
+    private void move(String step, Function<AfternoonDesk, CompletableFuture<AfternoonView>> how) {
         for (Kitchen pan : pans) {
-            pan.state().thenAccept(state -> {
-                if (waitsFor(state.afternoon().timeline(), step)) {
-                    how.accept(pan.afternoon());
-                }
-            });
+            pan.state()
+                    .thenCompose(state -> waitsFor(state.afternoon().timeline(), step)
+                            ? how.apply(pan.afternoon())
+                            : CompletableFuture.completedFuture(state.afternoon()))
+                    .whenComplete((view, trouble) -> LOG.debug("{}: {}", step, view, trouble));
         }
     }
 
