@@ -2,6 +2,7 @@ package spoonfall.cli;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import spoonfall.log.DataFolder;
 
@@ -10,6 +11,7 @@ final class DataOption {
     @Option(
             names = "--data",
             paramLabel = "FOLDER",
+            scope = CommandLine.ScopeType.INHERIT,
             description =
                     "Where calibrations and the record of all cooks are kept; a folder of this user's unless given.")
     private @Nullable Path data;
