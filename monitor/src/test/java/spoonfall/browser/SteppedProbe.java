@@ -59,10 +59,15 @@ final class SteppedProbe implements Probe {
         }
     }
 
+    /** When it spoke last, on its clock. */
+    long atNanos() {
+        return startNanos + Math.round(t * 1e9);
+    }
+
     private void say(double temperatureC) {
         ProbeListener hears = listener;
         if (hears != null) {
-            hears.reading(Reading.good(name(), startNanos + Math.round(t * 1e9), temperatureC, "" + temperatureC));
+            hears.reading(Reading.good(name(), atNanos(), temperatureC, "" + temperatureC));
         }
     }
 }
