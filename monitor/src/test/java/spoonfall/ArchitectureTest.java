@@ -83,7 +83,7 @@ final class ArchitectureTest {
             .whereLayer("canning")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "canner")
             .whereLayer("canner")
-            .mayOnlyBeAccessedByLayers("web", "kitchen")
+            .mayOnlyBeAccessedByLayers("web", "announce", "kitchen")
             .whereLayer("lab")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("science")

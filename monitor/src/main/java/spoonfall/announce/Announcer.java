@@ -48,13 +48,14 @@ public final class Announcer implements AutoCloseable {
         thread.start();
     }
 
-    /** Hears every pan; with several, it says which it speaks of. */
+    /** Hears every pan and the jars; with several pans, it says which it speaks of. */
     private void hear(Kitchens kitchens) {
         boolean several = kitchens.all().size() > 1;
         for (Kitchen kitchen : kitchens.all()) {
             String pan = several ? kitchen.plan().pan() : "";
             kitchen.listen(new PanNews(pan, waiting, spoken, nanoClock));
         }
+        kitchens.jars().listen(new JarNews(waiting, spoken, nanoClock));
     }
 
     /** How many announcements were dropped because too many were waiting. */

@@ -6,9 +6,16 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spoonfall.canner.CannerTap;
+import spoonfall.canner.JarLoad;
+import spoonfall.canning.CannerKind;
+import spoonfall.canning.Food;
+import spoonfall.canning.JarBatch;
+import spoonfall.canning.JarSize;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.Cooks;
 import spoonfall.cook.WaterBoil;
@@ -87,6 +94,32 @@ final class AnnouncerTest {
 
     private static long times(Script script, String text) {
         return script.heard().stream().filter(text::equals).count();
+    }
+
+    @Test
+    void theJars_areCalledForToo() throws Exception {
+        Script script = new Script(folder, "");
+        KitchenPlan plan = KitchenPlan.live("Hollin Bank", "", new CookSettings(WaterBoil.atElevation(1240), 4.4), 600);
+        try (Kitchens kitchens =
+                        Kitchens.one(new Kitchen(plan, clock -> List.of(new ToldProbe("pan", 0)), System::nanoTime));
+                Announcer announcer = new Announcer(script.program("", 5000), false, System::nanoTime)) {
+            announcer.announce(kitchens);
+            JarBatch batch = new JarBatch(
+                    Food.MARMALADE,
+                    1240,
+                    JarSize.HALF_PINT,
+                    false,
+                    CannerKind.BOILING_WATER,
+                    Optional.empty(),
+                    OptionalDouble.of(6.35),
+                    OptionalDouble.empty(),
+                    true);
+            kitchens.jars().load("a", JarLoad.of(batch, 6)).join();
+            kitchens.jars().tap("b", CannerTap.BOILS).join();
+            Hearing.await(
+                    "the call that the time is up",
+                    () -> script.heard().stream().anyMatch(text -> text.contains("lid off")));
+        }
     }
 
     @Test
