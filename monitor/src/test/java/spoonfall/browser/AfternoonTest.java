@@ -127,7 +127,7 @@ final class AfternoonTest {
         part(page, "steps").scrollIntoViewIfNeeded();
         page.getByText("Change the steps").click();
         isAccessibleAndFits(page);
-        page.getByText("Back to the pan").last().click();
+        page.getByTestId("afternoon").getByText("Back to the pan").click();
         assertThat(page.getByTestId("temperature")).isVisible();
     }
 
