@@ -111,6 +111,14 @@ test('messages from a later version change nothing', () => {
   assert.equal(store.receive(state, { type: 'weather' }), state);
 });
 
+test('that nobody watched for a while is a quiet line for ten minutes', () => {
+  const text = 'Spoonfall was away for 40 seconds, until {clock:5}. Nobody watched the pan then.';
+  const state = started({ events: [{ type: 'came-back', seq: 4, t: 5, forS: 40, text }] });
+  assert.deepEqual(store.reminders(state), [{ t: 5, reminder: 'came-back', text }]);
+  const later = store.receive(state, { type: 'came-back', seq: 6, t: 9, forS: 2, text: 'again' });
+  assert.deepEqual(store.reminders(later).map((line) => line.text), ['again']);
+});
+
 test('another pan is another cook, though its number is the same', () => {
   const raised = { type: 'alarm', change: 'raised', seq: 7, t: 5, alarm: alarm('stalled', 'normal') };
   const before = started({ pan: 'big', seq: 5 });

@@ -25,6 +25,7 @@ export function receive(state, message) {
     case 'probe':
       return withProbe({ ...state, seq: message.seq }, message.probe);
     case 'reminder':
+    case 'came-back':
       return { ...state, seq: message.seq, reminders: withReminder(state.reminders, message) };
     case 'afternoon':
       return { ...state, seq: message.seq, afternoon: message.afternoon };
@@ -105,7 +106,7 @@ function begin(state, snapshot) {
     status: snapshot.status,
     afternoon: snapshot.afternoon,
     alarms: snapshot.alarms,
-    reminders: snapshot.events.filter((event) => event.type === 'reminder').reduce(withReminder, []),
+    reminders: snapshot.events.filter(({ type }) => type === 'reminder' || type === 'came-back').reduce(withReminder, []),
     climb: snapshot.climb.map(([t, temperatureC]) => ({ t, riseC: above(temperatureC, snapshot.basis) })),
     missed,
   };
@@ -153,8 +154,8 @@ function thinned(points) {
   return points.length <= MOST_POINTS ? points : points.filter((point, i) => i % 2 === 0 || point.riseC === null);
 }
 
-/** The newest of each kind, the newest first. */
-function withReminder(reminders, { t, reminder, text }) {
+/** The newest of each kind, the newest first. That nobody watched for a while is one of them. */
+function withReminder(reminders, { t, reminder = 'came-back', text }) {
   return [{ t, reminder, text }, ...reminders.filter((other) => other.reminder !== reminder)];
 }
 

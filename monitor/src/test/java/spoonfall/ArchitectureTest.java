@@ -27,7 +27,7 @@ final class ArchitectureTest {
             .layer("afternoon")
             .definedBy("spoonfall.afternoon")
             .layer("log")
-            .definedBy("spoonfall.log")
+            .definedBy("spoonfall.log..")
             .layer("cook")
             .definedBy("spoonfall.cook")
             .layer("estimate")
@@ -73,7 +73,7 @@ final class ArchitectureTest {
             .whereLayer("cook")
             .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "afternoon", "log", "score")
             .whereLayer("alarm")
-            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "cook", "canner", "score")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "log", "cook", "canner", "score")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook")
             .whereLayer("physics")
@@ -93,7 +93,7 @@ final class ArchitectureTest {
             .whereLayer("typed")
             .mayOnlyBeAccessedByLayers("web", "kitchen")
             .whereLayer("settest")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "cook")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "cook")
             .whereLayer("units")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning");
 

@@ -56,6 +56,9 @@ final class CalibrateCommand implements Callable<Integer> {
     private String speed = "1";
 
     @Mixin
+    private DataOption data = new DataOption();
+
+    @Mixin
     private CookOptions cook = new CookOptions();
 
     @Override
@@ -63,7 +66,7 @@ final class CalibrateCommand implements Callable<Integer> {
         PrintWriter out = Output.of(spec);
         ProbeSpec thermometer = ProbeSpec.parse(probe);
         String identity = thermometer.identity();
-        CalibrationBook book = CalibrationBook.ofUser();
+        CalibrationBook book = data.folder().calibrations();
         if (undo) {
             CalibrationBook.Entry entry = book.undo(identity)
                     .orElseThrow(() -> new CommandException(thermometer.place() + " has no calibration to take back"));

@@ -42,6 +42,7 @@ final class DemoCommand implements Callable<Integer> {
                 Service.onePan(
                         plan(trace, Quantities.factor(speed)),
                         clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock))),
+                Optional.empty(),
                 port.port(OptionalInt.empty()),
                 announce.announcer(),
                 "shows a sample cook",

@@ -1,8 +1,10 @@
 package spoonfall.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.cook.CookEvent;
+import spoonfall.log.store.StoredCook;
 import spoonfall.words.Plain;
 
 /** The events of a cook as lines for people. */
@@ -33,6 +35,27 @@ final class EventLines {
                             ? name + ": " + Plain.text(changed.alarm().text())
                             : name + " " + changed.change().wireName());
         }
+    }
+
+    /** An event that the record kept, in one line. */
+    static String kept(StoredCook.Event event) {
+        ObjectNode detail = event.detail();
+        String text = Plain.text(detail.path("text").asText());
+        return switch (event.kind()) {
+            case "alarm" -> {
+                String change = detail.path("change").asText();
+                String name = detail.path("alarm").asText();
+                yield change.equals("raised") ? name + ": " + text : name + " " + change;
+            }
+            case "stage" -> detail.path("stage").asText().replace('-', ' ');
+            case "reminder" -> detail.path("reminder").asText() + ": " + text;
+            case "set-test" ->
+                "set test " + detail.path("change").asText() + " "
+                        + detail.path("answer").asText().replace('-', ' ');
+            case "came-back" ->
+                "Spoonfall was away for " + Plain.clock(detail.path("forS").asDouble()) + " until then";
+            default -> event.kind() + " " + detail;
+        };
     }
 
     private void line(double t, String text) {

@@ -22,6 +22,8 @@ import picocli.CommandLine.ScopeType;
             ServeCommand.class,
             PortsCommand.class,
             CalibrateCommand.class,
+            LogCommand.class,
+            BackupCommand.class,
             ReplayCommand.class,
             SimulateCommand.class,
             ScienceCommand.class,

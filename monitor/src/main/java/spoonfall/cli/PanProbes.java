@@ -15,6 +15,7 @@ import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.PanEntry;
 import spoonfall.kitchen.Thermometry;
+import spoonfall.log.CookJournal;
 import spoonfall.probe.NamedSpec;
 import spoonfall.probe.Probe;
 import spoonfall.probe.Probes;
@@ -76,8 +77,10 @@ final class PanProbes {
      * A kitchen for each pan.
      *
      * @param plan what to watch in a pan
+     * @param journal where the cooks of a pan are written down, by its name
      */
-    Kitchens kitchens(Function<PanEntry, KitchenPlan> plan, Thermometry thermometry) {
+    Kitchens kitchens(
+            Function<PanEntry, KitchenPlan> plan, Thermometry thermometry, Function<String, CookJournal> journal) {
         List<Kitchen> kitchens = pans.stream()
                 .map(pan -> new Kitchen(
                         plan.apply(pan),
@@ -85,7 +88,8 @@ final class PanProbes {
                                 .map(one -> open(one, clock))
                                 .toList(),
                         System::nanoTime,
-                        thermometry))
+                        thermometry,
+                        journal.apply(pan.name())))
                 .toList();
         return new Kitchens(
                 kitchens, canner.map(probe -> new Canner(clock -> open(probe, clock), System::nanoTime, thermometry)));

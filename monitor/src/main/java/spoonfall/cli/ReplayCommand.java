@@ -103,6 +103,7 @@ final class ReplayCommand implements Callable<Integer> {
                 false);
         return Service.runUntilStopped(
                 Service.onePan(plan, clock -> List.of(new TraceProbe("pan", file.toString(), trace, clock))),
+                Optional.empty(),
                 port.port(OptionalInt.empty()),
                 Optional.empty(),
                 "replays " + file,

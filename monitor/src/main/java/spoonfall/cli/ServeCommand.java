@@ -2,7 +2,7 @@ package spoonfall.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -19,6 +19,7 @@ import spoonfall.kitchen.NotesFile;
 import spoonfall.kitchen.PanEntry;
 import spoonfall.kitchen.Thermometry;
 import spoonfall.log.CalibrationBook;
+import spoonfall.log.store.Recorder;
 import spoonfall.probe.ProbeSpec;
 import spoonfall.probe.serial.SerialPorts;
 import spoonfall.units.Quantities;
@@ -77,6 +78,9 @@ final class ServeCommand implements Callable<Integer> {
     private CookOptions cook = new CookOptions();
 
     @Mixin
+    private DataOption data = new DataOption();
+
+    @Mixin
     private PortOption port = new PortOption();
 
     @Mixin
@@ -97,14 +101,26 @@ final class ServeCommand implements Callable<Integer> {
             throw new CommandException("--batch and --water-boil are about one pan, and " + file + " has several; "
                     + "write the batch there, and check each thermometer on the page");
         }
-        CalibrationBook book = CalibrationBook.ofUser();
+        CalibrationBook book = data.folder().calibrations();
         ProbeOptions.refuseStrangers(pans.probes(), book, SerialPorts.STABLE_LINKS);
         Logging.tellOfProbes();
         Thermometry thermometry = Thermometry.of(pans.probes(), book, cook.declared(kitchen));
-        Kitchens kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry);
-        OptionalInt filePort = kitchen.port();
+        int pagePort = port.port(kitchen.port());
+        Recorder recorder = Recorder.open(data.folder().cooks());
+        Kitchens kitchens;
+        try {
+            kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder::journal);
+        } catch (RuntimeException e) {
+            recorder.close();
+            throw e;
+        }
         return Service.runUntilStopped(
-                kitchens, port.port(filePort), announce.announcer(), "watches " + pans.places(), Output.of(spec));
+                kitchens,
+                Optional.of(recorder),
+                pagePort,
+                announce.announcer(),
+                "watches " + pans.places(),
+                Output.of(spec));
     }
 
     private KitchenPlan plan(KitchenFile kitchen, PanEntry pan) {

@@ -10,6 +10,7 @@ import spoonfall.announce.Announcer;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
+import spoonfall.log.store.Recorder;
 import spoonfall.probe.Probe;
 import spoonfall.web.PortTakenException;
 import spoonfall.web.WebServer;
@@ -21,29 +22,33 @@ final class Service implements AutoCloseable {
 
     private final Kitchens kitchens;
     private final WebServer web;
+    private final Optional<Recorder> recorder;
 
-    private Service(Kitchens kitchens, WebServer web) {
+    private Service(Kitchens kitchens, WebServer web, Optional<Recorder> recorder) {
         this.kitchens = kitchens;
         this.web = web;
+        this.recorder = recorder;
     }
 
     /**
      * Starts the pans and their page.
      *
+     * @param recorder writes their cooks down; closed with the service; empty if nobody does
      * @param port where the page is to be, 0 for any free port
      * @throws CommandException if the port is taken
      */
-    static Service start(Kitchens kitchens, int port) {
+    static Service start(Kitchens kitchens, Optional<Recorder> recorder, int port) {
         WebServer web = new WebServer(kitchens, HOST, port);
         kitchens.start();
         try {
             web.start();
         } catch (PortTakenException e) {
             kitchens.close();
+            recorder.ifPresent(Recorder::close);
             throw new CommandException(
                     "port " + port + " is taken by another program; give another one, such as --port " + (port + 1), e);
         }
-        return new Service(kitchens, web);
+        return new Service(kitchens, web, recorder);
     }
 
     /** A kitchen with one pan, whose thermometers are taken at their word. */
@@ -57,8 +62,13 @@ final class Service implements AutoCloseable {
      * @param announcer says aloud what matters, if anybody is to
      */
     static int runUntilStopped(
-            Kitchens kitchens, int port, Optional<Announcer> announcer, String what, PrintWriter out) {
-        Service service = start(kitchens, port);
+            Kitchens kitchens,
+            Optional<Recorder> recorder,
+            int port,
+            Optional<Announcer> announcer,
+            String what,
+            PrintWriter out) {
+        Service service = start(kitchens, recorder, port);
         announcer.ifPresent(speaks -> speaks.announce(kitchens));
         service.calibrationsDue().forEach(out::println);
         CountDownLatch stopped = new CountDownLatch(1);
@@ -96,5 +106,6 @@ final class Service implements AutoCloseable {
     public void close() {
         web.close();
         kitchens.close();
+        recorder.ifPresent(Recorder::close);
     }
 }

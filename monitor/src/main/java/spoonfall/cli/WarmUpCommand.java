@@ -6,15 +6,24 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.WebSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import spoonfall.kitchen.Kitchen;
+import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Kitchens;
+import spoonfall.kitchen.Thermometry;
+import spoonfall.log.store.Recorder;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
 
@@ -27,11 +36,15 @@ final class WarmUpCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException, InterruptedException {
         Trace trace = SampleTrace.load();
-        try (Service service = Service.start(
-                Service.onePan(
-                        DemoCommand.plan(trace, 400),
-                        clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock))),
-                0)) {
+        Path folder = Files.createTempDirectory("spoonfall");
+        Recorder recorder = Recorder.open(folder.resolve("cooks.db"));
+        Kitchen kitchen = new Kitchen(
+                DemoCommand.plan(trace, 400),
+                clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),
+                System::nanoTime,
+                Thermometry.none(),
+                recorder.journal(KitchenPlan.ONLY_PAN));
+        try (Service service = Service.start(Kitchens.one(kitchen), Optional.of(recorder), 0)) {
             HttpClient client = HttpClient.newHttpClient();
             String host = "localhost:" + service.port();
             for (String path : new String[] {"/", "/api/state", "/healthz", "/metrics"}) {
@@ -51,6 +64,13 @@ final class WarmUpCommand implements Callable<Integer> {
             return 0;
         } catch (ExecutionException | TimeoutException e) {
             throw new CommandException("the live channel said nothing", e);
+        } finally {
+            try (Stream<Path> files = Files.list(folder)) {
+                for (Path file : files.toList()) {
+                    Files.delete(file);
+                }
+            }
+            Files.delete(folder);
         }
     }
 

@@ -30,7 +30,9 @@ public enum AlarmName {
     /** The reading is one that no pan can have, or jumps about. */
     PROBE_IMPLAUSIBLE(Priority.MEDIUM, new Delays(3, 10)),
     /** Two probes in one pan do not agree. */
-    PROBES_DISAGREE(Priority.MEDIUM, new Delays(30, 30));
+    PROBES_DISAGREE(Priority.MEDIUM, new Delays(30, 30)),
+    /** What happens is not being written down. */
+    NOT_RECORDING(Priority.MEDIUM, new Delays(3, 3));
 
     private final Priority priority;
     private final Delays delays;

@@ -100,6 +100,10 @@ record AlarmText(String title, String act) {
         return new AlarmText(title, belief);
     }
 
+    static AlarmText notRecording(Unrecorded trouble) {
+        return new AlarmText("This cook is not being recorded: " + trouble.why() + ".", trouble.act());
+    }
+
     private static String mark(String pattern, double value) {
         return String.format(Locale.ROOT, pattern, value);
     }

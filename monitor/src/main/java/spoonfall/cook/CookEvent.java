@@ -46,6 +46,14 @@ public sealed interface CookEvent {
     record Reminded(double t, ReminderName reminder, String text) implements CookEvent {}
 
     /**
+     * The watch goes on after nobody watched.
+     *
+     * @param t seconds of the cook at which it goes on
+     * @param forS for how many seconds nobody watched
+     */
+    record CameBack(double t, double forS) implements CookEvent {}
+
+    /**
      * A set test began, was answered or was taken back.
      *
      * @param t seconds of the cook

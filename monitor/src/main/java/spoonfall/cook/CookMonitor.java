@@ -53,6 +53,7 @@ public final class CookMonitor {
     private long lastSecond = -1;
     private Optional<Signals> signals = Optional.empty();
     private boolean misledLately;
+    private Optional<Unrecorded> unrecorded = Optional.empty();
 
     /**
      * A cook in which nothing has happened.
@@ -124,7 +125,7 @@ public final class CookMonitor {
      * @throws IllegalArgumentException if no such probe was named at the beginning
      */
     public void compare(Reading reading) {
-        double t = Math.max(0, (reading.atNanos() - originNanos) / 1e9);
+        double t = Math.max(0, millisAt(reading.atNanos())) / 1000.0;
         other(reading.probe()).accept(t, reading, stages.stage().boiling());
     }
 
@@ -147,12 +148,45 @@ public final class CookMonitor {
 
     /** Lets time pass without a reading and returns what came of it. Earlier times change nothing. */
     public List<CookEvent> advanceTo(long atNanos) {
-        nowMillis = Math.max(nowMillis, Math.floorDiv(atNanos - originNanos + 500_000, 1_000_000L));
+        nowMillis = Math.max(nowMillis, millisAt(atNanos));
         List<CookEvent> events = new ArrayList<>();
         while ((lastSecond + 1) * 1000 <= nowMillis) {
             lastSecond++;
             endSecond(lastSecond, events);
         }
+        return events;
+    }
+
+    private long millisAt(long atNanos) {
+        return Math.floorDiv(atNanos - originNanos + 500_000, 1_000_000L);
+    }
+
+    /**
+     * Goes on after nobody watched since {@link #timeS()}. The time between is not judged: no probe was silent in it, for
+     * nobody listened, and every alarm stands as it stood.
+     *
+     * @param atNanos when the watch goes on; an earlier time counts as {@link #timeS()}
+     */
+    public List<CookEvent> comeBack(long atNanos) {
+        double leftT = timeS();
+        long nextSecondNanos = originNanos + (lastSecond + 1) * 1_000_000_000L;
+        List<CookEvent> events = advanceTo(Math.min(atNanos, nextSecondNanos));
+        nowMillis = Math.max(nowMillis, millisAt(atNanos));
+        lastSecond = Math.max(lastSecond, nowMillis / 1000);
+        probe.listenSince(timeS());
+        others.forEach(other -> other.listenSince(timeS()));
+        events.add(new CookEvent.CameBack(timeS(), timeS() - leftT));
+        return events;
+    }
+
+    /**
+     * Whether the cook is written down, as whoever writes it says.
+     *
+     * @param trouble why it is not; empty if it is
+     */
+    public List<CookEvent> recording(Optional<Unrecorded> trouble, long atNanos) {
+        List<CookEvent> events = advanceTo(atNanos);
+        unrecorded = trouble;
         return events;
     }
 
@@ -307,6 +341,8 @@ public final class CookMonitor {
             watchPan(t, signals.get(), events);
         }
         alarms.suppress(t, events);
+        Condition lost = Condition.when(unrecorded.isPresent());
+        board.update(t, AlarmName.NOT_RECORDING, lost, () -> AlarmText.notRecording(unrecorded.orElseThrow()), events);
         if (signals.isPresent()) {
             compareProbes(t, signals.get(), events);
         }

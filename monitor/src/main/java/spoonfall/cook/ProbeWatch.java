@@ -27,6 +27,7 @@ final class ProbeWatch {
     private final Pace pace;
     private double silentAfterS;
     private OptionalDouble heardT = OptionalDouble.empty();
+    private double listensSinceT;
     private Optional<CookStatus.Seen> seen = Optional.empty();
     private Quality latest = Quality.SILENT;
     private Stage regime = Stage.WAITING;
@@ -54,6 +55,11 @@ final class ProbeWatch {
     /** Takes note of a bad reading. */
     void acceptBad(Quality quality) {
         latest = quality;
+    }
+
+    /** Nobody listened until {@code t}: what was not heard till then was not silence. */
+    void listenSince(double t) {
+        listensSinceT = t;
     }
 
     /** The last reading that told something of the pan. */
@@ -99,7 +105,8 @@ final class ProbeWatch {
 
     /** Runs the alarms of the thermometer. */
     void watch(double t, AlarmBoard board, OptionalDouble expectedPerMinC, double stepC, List<CookEvent> events) {
-        Condition silent = Condition.when(heardT.isPresent() && !heardAt(t));
+        boolean listened = t - listensSinceT > silentAfterS || board.present(AlarmName.PROBE_SILENT);
+        Condition silent = Condition.when(heardT.isPresent() && !heardAt(t) && listened);
         board.update(
                 t, AlarmName.PROBE_SILENT, silent, () -> AlarmText.probeSilent(heardT.orElseThrow(), pace), events);
         Condition implausible = heardAt(t) ? plausibility.implausible(t) : Condition.ABSENT;

@@ -40,6 +40,11 @@ final class SecondProbe {
         waterBoilC = settings.waterBoil().temperatureC();
     }
 
+    /** Nobody listened until {@code t}. */
+    void listenSince(double t) {
+        watch.listenSince(t);
+    }
+
     String name() {
         return second.name();
     }

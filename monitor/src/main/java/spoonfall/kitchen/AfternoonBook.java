@@ -17,6 +17,8 @@ import spoonfall.words.NextStep;
  */
 final class AfternoonBook {
     /** The undo of the new cook itself, in an afternoon in which nothing else is left to take back. */
+    private static final String TEST = "test";
+
     private static final long NEW_COOK = 0;
 
     private final KitchenPlan plan;
@@ -63,6 +65,26 @@ final class AfternoonBook {
         startedAt = plan.startedAt().orElseGet(Instant::now);
         t = 0;
         followedT = -1;
+    }
+
+    /** Begins again with a cook that an earlier run left, to be gone through once more. */
+    void goOn(long cookNanos, Instant cookStartedAt) {
+        before = null;
+        afternoon = new Afternoon(plan.notes());
+        originNanos = cookNanos;
+        startedAt = cookStartedAt;
+        t = 0;
+        followedT = -1;
+    }
+
+    /** A set test said that it has set; nothing to do where the notes leave testing out or it was done already. */
+    void testedAndSet(long atNanos) {
+        boolean tests = afternoon.timeline().steps().stream()
+                .anyMatch(line -> line.step().id().equals(TEST)
+                        && (line.state() == Timeline.State.NOW || line.state() == Timeline.State.LATER));
+        if (tests) {
+            afternoon.stepDone(TEST, now(atNanos));
+        }
     }
 
     /** Takes back; see {@link Afternoon#undo}. */

@@ -2,12 +2,14 @@ package spoonfall.kitchen;
 
 import java.time.Instant;
 import java.util.List;
+import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.Pace;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.Retelling;
 import spoonfall.log.CookRecord;
+import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.words.Storyteller;
 
@@ -37,6 +39,30 @@ record Cook(
     private static Storyteller story(CookSettings settings, List<ProbeTrust> trusts) {
         boolean byHand = !trusts.isEmpty() && trusts.get(0).pace() == Pace.BY_HAND;
         return byHand ? Storyteller.byHand(settings) : new Storyteller(settings);
+    }
+
+    /** Takes a reading of the followed thermometer, corrected, and returns what came of it. */
+    List<CookEvent> accept(Reading reading) {
+        List<CookEvent> events = monitor.accept(reading);
+        if (reading.quality() == Quality.GOOD) {
+            record.add(monitor.timeS(), reading.temperatureC().orElseThrow());
+        }
+        return events;
+    }
+
+    /** Milliseconds of the cook at an instant on the readings' scale. */
+    long millisAt(long atNanos) {
+        return Math.floorDiv(atNanos - originNanos + 500_000, 1_000_000L);
+    }
+
+    /** The instant on the readings' scale of a millisecond of the cook. */
+    long nanosAt(long millis) {
+        return originNanos + millis * 1_000_000L;
+    }
+
+    /** Milliseconds of the cook up to which it has been watched. */
+    long takenMillis() {
+        return Math.round(monitor.timeS() * 1000);
     }
 
     /** The same readings up to {@code atNanos}, measured against something else. */

@@ -18,7 +18,9 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookMonitor;
+import spoonfall.log.CookJournal;
 import spoonfall.log.CookRecord;
+import spoonfall.log.UnfinishedCook;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
 import spoonfall.probe.Reading;
@@ -45,6 +47,7 @@ public final class Kitchen implements AutoCloseable {
     private final LongSupplier cookClock;
     private final Thermometry thermometry;
     private final Thermometers thermometers;
+    private final CookJournal journal;
     private final Pan pan;
     private final CheckDesk checks;
     private final HandDesk hands;
@@ -81,7 +84,26 @@ public final class Kitchen implements AutoCloseable {
             Function<LongSupplier, List<Probe>> opener,
             LongSupplier nanoClock,
             Thermometry thermometry) {
+        this(plan, opener, nanoClock, thermometry, CookJournal.none());
+    }
+
+    /**
+     * A kitchen that has not started, can check its thermometers and writes its cooks down.
+     *
+     * @param plan what it watches
+     * @param opener opens its probes, which stamp readings with the clock it is given; the cook follows the first
+     * @param nanoClock the monotonic clock of our own time
+     * @param thermometry what is known of its thermometers
+     * @param journal where its cooks are written down, and where one that an earlier run left is found
+     */
+    public Kitchen(
+            KitchenPlan plan,
+            Function<LongSupplier, List<Probe>> opener,
+            LongSupplier nanoClock,
+            Thermometry thermometry,
+            CookJournal journal) {
         this.plan = plan;
+        this.journal = journal;
         this.opener = opener;
         long startNanos = nanoClock.getAsLong();
         cookClock = () -> startNanos + (long) ((nanoClock.getAsLong() - startNanos) * plan.speed());
@@ -89,7 +111,7 @@ public final class Kitchen implements AutoCloseable {
         probes = opener.apply(cookClock);
         counts = new KitchenCounts(probes.stream().map(Probe::name).toList());
         thermometers = new Thermometers(plan, probes, thermometry);
-        pan = new Pan(plan, thermometers, counts, startNanos);
+        pan = new Pan(plan, thermometers, counts, journal, startNanos);
         afternoon = new AfternoonDesk(this, pan, this::tickNanos);
         checks = new CheckDesk(this, thermometers, pan);
         tests = new TestDesk(this, pan);
@@ -265,6 +287,7 @@ public final class Kitchen implements AutoCloseable {
 
     private void run() {
         try {
+            resume();
             long nextTick = System.nanoTime();
             while (running) {
                 long waitNanos = nextTick - System.nanoTime();
@@ -288,6 +311,34 @@ public final class Kitchen implements AutoCloseable {
             throw e;
         } finally {
             failed = running;
+        }
+    }
+
+    /** Goes on with the cook that an earlier run left, if it is still the one in the pan. */
+    private void resume() {
+        pan.number(journal.lastNumber() + 1);
+        journal.unfinished()
+                .filter(left -> Resumption.worthwhile(left, plan, thermometers))
+                .ifPresent(this::resume);
+        publish();
+        // What the probes said meanwhile is of many seconds: it does not wait for the record's next commit.
+        for (Runnable next = inbox.poll(); next != null && running; next = inbox.poll()) {
+            next.run();
+        }
+        publish();
+        journal.settle();
+    }
+
+    private void resume(UnfinishedCook left) {
+        try {
+            pan.resume(left, tickNanos());
+            if (pan.over(left)) {
+                beginCook(OptionalLong.of(tickNanos()));
+            }
+        } catch (RuntimeException e) {
+            LOG.error("the cook that was left cannot be gone on with; a new one begins", e);
+            pan.leave();
+            beginCook(OptionalLong.of(tickNanos()));
         }
     }
 

@@ -75,6 +75,7 @@ public final class Kitchens implements AutoCloseable {
     /** Starts watching them all. */
     public void start() {
         pans.values().forEach(Kitchen::start);
+        jars.listen(new JarsInTheAfternoon(pans.values()));
         canner.ifPresent(Canner::start);
     }
 

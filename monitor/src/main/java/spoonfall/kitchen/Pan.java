@@ -1,5 +1,6 @@
 package spoonfall.kitchen;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -24,7 +25,13 @@ import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Stage;
 import spoonfall.cook.TestWord;
+import spoonfall.cook.Unrecorded;
+import spoonfall.log.CookBasis;
+import spoonfall.log.CookInput;
+import spoonfall.log.CookJournal;
+import spoonfall.log.CookJson;
 import spoonfall.log.CookRecord;
+import spoonfall.log.UnfinishedCook;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;
@@ -42,10 +49,12 @@ final class Pan {
     private final Deque<KitchenChange> kept = new ArrayDeque<>();
     private final List<KitchenChange> fresh = new ArrayList<>();
     private final Thermometers thermometers;
+    private final PanLog log;
     private final Set<AlarmName> acknowledged = EnumSet.noneOf(AlarmName.class);
     private final AfternoonBook afternoon;
     private long seq;
     private int cookNumber = 1;
+    private Optional<Unrecorded> trouble = Optional.empty();
     private @Nullable Cook cook;
     private boolean news = true;
     private OptionalLong heardNanos = OptionalLong.empty();
@@ -54,8 +63,9 @@ final class Pan {
     private Outlook outlook;
     private double outlookT = Double.NEGATIVE_INFINITY;
 
-    Pan(KitchenPlan plan, Thermometers thermometers, KitchenCounts counts, long originNanos) {
+    Pan(KitchenPlan plan, Thermometers thermometers, KitchenCounts counts, CookJournal journal, long originNanos) {
         this.plan = plan;
+        log = new PanLog(plan, thermometers, journal);
         this.counts = counts;
         this.thermometers = thermometers;
         afternoon = new AfternoonBook(plan, originNanos);
@@ -68,10 +78,11 @@ final class Pan {
         Reading reading = thermometer.corrected(raw);
         if (thermometer == thermometers.first()) {
             if (!thermometers.firstInIce()) {
-                follow(reading);
+                follow(thermometer, raw, reading);
             }
         } else if (cook != null) {
             cook.monitor().compare(reading);
+            log.heard(cook, thermometer, raw);
         }
         if (reading.quality() == Quality.GOOD && thermometer.becomes(ProbeState.State.READING)) {
             tell(thermometer);
@@ -80,14 +91,34 @@ final class Pan {
         news = true;
     }
 
-    private void follow(Reading reading) {
+    private void follow(Thermometer thermometer, Reading raw, Reading reading) {
         Cook current = cook == null ? startCook(reading.atNanos()) : cook;
-        handle(current.monitor().accept(reading));
-        if (reading.quality() == Quality.GOOD) {
-            current.record()
-                    .add(current.monitor().timeS(), reading.temperatureC().orElseThrow());
-        }
+        List<CookEvent> events = current.accept(reading);
+        log.heard(current, thermometer, raw); // before what came of it, which must never be in the record alone
+        handle(events);
         followAfternoon(reading.atNanos());
+    }
+
+    /** Somebody says how far the afternoon is. */
+    void say(AfternoonWord word, long atNanos) {
+        word.say(afternoon.afternoon(), afternoon.now(atNanos));
+        if (cook != null) {
+            log.said(cook, Words.AFTERNOON, word.detail());
+        }
+    }
+
+    /** Takes back the newest word on the afternoon, if it is still the one of that number. */
+    void undo(long mark, long atNanos) {
+        boolean newest = afternoon
+                .view()
+                .timeline()
+                .undo()
+                .filter(undo -> undo.mark() == mark)
+                .isPresent();
+        afternoon.undo(mark, atNanos);
+        if (newest && cook != null) {
+            log.said(cook, Words.AFTERNOON, AfternoonWord.undo().detail());
+        }
     }
 
     /** The afternoon of this pan. */
@@ -119,6 +150,8 @@ final class Pan {
     void tick(long atNanos) {
         if (cook != null && thermometers.first().state() != ProbeState.State.ENDED) {
             handle(cook.monitor().advanceTo(atNanos));
+            hearOfTheRecord(cook, atNanos);
+            log.alive(cook);
             for (Thermometer other : thermometers.others()) {
                 boolean silent = cook.monitor().otherQuality(other.name()) == Quality.SILENT;
                 if (silent && other.state() == ProbeState.State.READING) {
@@ -134,18 +167,33 @@ final class Pan {
         return System.nanoTime() - lastViewNanos >= 900_000_000L;
     }
 
+    private void hearOfTheRecord(Cook current, long atNanos) {
+        Optional<Unrecorded> now = log.trouble();
+        if (!now.equals(trouble)) {
+            trouble = now;
+            List<CookEvent> events = current.monitor().recording(now, atNanos);
+            ObjectNode detail = CookJson.object();
+            now.ifPresent(one -> detail.put("why", one.why()).put("act", one.act()));
+            log.said(current, Words.RECORDING, detail);
+            handle(events);
+        }
+    }
+
     Optional<CookAlarm> acknowledge(String id, long atNanos) {
-        Optional<CookAlarm> known = answer(monitor -> monitor.acknowledge(id, atNanos));
+        ObjectNode detail = CookJson.object().put("id", id);
+        Optional<CookAlarm> known = answer(Words.ACKNOWLEDGE, detail, monitor -> monitor.acknowledge(id, atNanos));
         known.ifPresent(alarm -> acknowledged.add(alarm.name()));
         return known;
     }
 
     Optional<CookAlarm> shelve(String id, int minutes, long atNanos) {
-        return answer(monitor -> monitor.shelve(id, minutes, atNanos));
+        ObjectNode detail = CookJson.object().put("id", id).put("minutes", minutes);
+        return answer(Words.SHELVE, detail, monitor -> monitor.shelve(id, minutes, atNanos));
     }
 
     Optional<CookAlarm> unshelve(String id, long atNanos) {
-        return answer(monitor -> monitor.unshelve(id, atNanos));
+        ObjectNode detail = CookJson.object().put("id", id);
+        return answer(Words.UNSHELVE, detail, monitor -> monitor.unshelve(id, atNanos));
     }
 
     /** Somebody says something about a set test. */
@@ -161,7 +209,13 @@ final class Pan {
                 throw new Refusal("the pan does not boil yet; test when the test window opens");
             }
             CookSettings before = cook.monitor().tests().aim();
-            handle(cook.monitor().say(word, atNanos));
+            boolean wasSet = cook.monitor().tests().set();
+            List<CookEvent> events = cook.monitor().say(word, atNanos);
+            log.said(cook, Words.SET_TEST, Words.detail(word));
+            handle(events);
+            if (!wasSet && cook.monitor().tests().set()) {
+                afternoon.testedAndSet(atNanos);
+            }
             if (!cook.monitor().tests().aim().equals(before)) {
                 cook.story().aim(cook.monitor().tests().aim());
             }
@@ -170,11 +224,14 @@ final class Pan {
         }
     }
 
-    private Optional<CookAlarm> answer(Function<CookMonitor, Optional<CookMonitor.Answer>> word) {
+    private Optional<CookAlarm> answer(
+            String kind, ObjectNode detail, Function<CookMonitor, Optional<CookMonitor.Answer>> word) {
         if (cook == null) {
             return Optional.empty();
         }
-        return word.apply(cook.monitor()).map(done -> {
+        Cook current = cook;
+        return word.apply(current.monitor()).map(done -> {
+            log.said(current, kind, detail);
             handle(done.events());
             news = true;
             return done.alarm();
@@ -194,13 +251,22 @@ final class Pan {
 
     /** What the cook is measured against has changed: it is gone through again, so that nothing of it is lost. */
     void rebase(long atNanos) {
+        CookBasis basis = thermometers.cookBasis();
+        rebase(basis, atNanos);
+        if (cook != null) {
+            log.said(cook, Words.BASIS, CookJson.basis(basis));
+        }
+    }
+
+    private void rebase(CookBasis basis, long atNanos) {
         outlookT = Double.NEGATIVE_INFINITY;
         news = true;
+        trouble = Optional.empty();
         if (cook == null) {
             return;
         }
         List<CookAlarm> before = cook.monitor().alarms();
-        Cook again = cook.again(thermometers.settings(), thermometers.first().name(), thermometers.trusts(), atNanos);
+        Cook again = cook.again(basis.settings(), thermometers.first().name(), basis.trusts(), atNanos);
         cook = again;
         for (CookAlarm alarm : again.monitor().alarms()) {
             Optional<CookAlarm> old =
@@ -221,13 +287,110 @@ final class Pan {
         }
     }
 
+    /** The first cook has that number, for others came before it. */
+    void number(int number) {
+        cookNumber = number;
+    }
+
+    /**
+     * Goes on with a cook that an earlier run left: all that went into it is gone through again, so that everything
+     * stands as it stood.
+     *
+     * @param atNanos now, on the readings' scale
+     */
+    void resume(UnfinishedCook left, long atNanos) {
+        CookBasis asked = thermometers.cookBasis();
+        Resumption resumption = new Resumption(left, plan, thermometers, atNanos);
+        cookNumber = left.header().number();
+        Cook begun = resumption.cook();
+        cook = begun;
+        log.resumed(left, begun, resumption.corrections());
+        afternoon.goOn(begun.originNanos(), begun.startedAt());
+        left.inputs().forEach(input -> takeAgain(resumption, input));
+        Cook current = cook;
+        long leftNanos = current.nanosAt(left.aliveMillis());
+        handle(current.monitor().advanceTo(leftNanos));
+        log.caughtUp();
+        if (resumption.askedOtherwise()) {
+            thermometers.restore(asked);
+        }
+        if (!thermometers.cookBasis().equals(resumption.basis())) {
+            rebase(leftNanos);
+        }
+        comeBack(atNanos);
+    }
+
+    /** Lets a cook be that cannot be gone on with; its record stays as it is. */
+    void leave() {
+        cook = null;
+        log.caughtUp();
+    }
+
+    /** Whether the cook that was left had come off the heat, long enough ago to be over. */
+    boolean over(UnfinishedCook left) {
+        return cook != null && Resumption.over(left, cook.monitor().status().stage());
+    }
+
+    private void comeBack(long atNanos) {
+        Cook current = cook;
+        if (current != null) {
+            List<CookEvent> events = current.monitor().comeBack(atNanos);
+            log.said(current, Words.CAME_BACK, CookJson.object());
+            handle(events);
+        }
+    }
+
+    private void takeAgain(Resumption resumption, CookInput input) {
+        Cook current = cook;
+        if (current == null) {
+            return;
+        }
+        long atNanos = current.nanosAt(input.takenMillis());
+        if (input instanceof CookInput.Heard heard) {
+            if (heard.probe().equals(thermometers.first().name())) {
+                handle(current.accept(resumption.reading(heard, atNanos)));
+                followAfternoon(atNanos);
+            } else {
+                handle(current.monitor().advanceTo(atNanos));
+                current.monitor().compare(resumption.reading(heard, current.nanosAt(heard.atMillis())));
+            }
+        } else if (input instanceof CookInput.Word word) {
+            sayAgain(resumption, current, word, atNanos);
+        }
+    }
+
+    private void sayAgain(Resumption resumption, Cook current, CookInput.Word word, long atNanos) {
+        ObjectNode detail = word.detail();
+        switch (word.kind()) {
+            case Words.ACKNOWLEDGE -> acknowledge(CookJson.text(detail, "id"), atNanos);
+            case Words.SHELVE -> shelve(CookJson.text(detail, "id"), (int) CookJson.number(detail, "minutes"), atNanos);
+            case Words.UNSHELVE -> unshelve(CookJson.text(detail, "id"), atNanos);
+            case Words.BASIS -> rebase(resumption.basis(CookJson.basis(detail)), atNanos);
+            case Words.CORRECTION -> resumption.correct(CookJson.text(detail, "probe"), CookJson.correction(detail));
+            case Words.SET_TEST -> say(Words.testWord(detail), atNanos);
+            case Words.AFTERNOON -> say(AfternoonWord.of(detail), atNanos);
+            case Words.TAKEN_BACK -> withoutLast(current); // its basis follows, by which it is gone through again
+            case Words.CAME_BACK -> handle(current.monitor().comeBack(atNanos));
+            case Words.RECORDING -> {
+                trouble = Resumption.unrecorded(detail);
+                handle(current.monitor().recording(trouble, atNanos));
+            }
+            default -> resumption.unknown(word.kind());
+        }
+    }
+
     /** The latest reading of the followed thermometer, which somebody typed, was a mistake: the cook is gone through again. */
     void takeBackLast(long atNanos) {
         Cook current = Objects.requireNonNull(cook, "nothing was read in this cook");
+        withoutLast(current);
+        log.said(current, Words.TAKEN_BACK, CookJson.object());
+        rebase(atNanos);
+    }
+
+    private static void withoutLast(Cook current) {
         CookRecord record = current.record();
         record.removeLast();
         current.climb().cutAfter(record.t(record.size() - 1));
-        rebase(atNanos);
     }
 
     /** How many readings of the followed thermometer this cook has. */
@@ -268,6 +431,9 @@ final class Pan {
     /** A new cook, and with it a new afternoon that begins at an instant, or the same one. */
     void beginCook(OptionalLong newAfternoonNanos) {
         typed = Optional.empty();
+        if (cook != null) {
+            log.ended(cook);
+        }
         cook = null;
         cookNumber++;
         kept.clear();
@@ -285,6 +451,7 @@ final class Pan {
     }
 
     List<KitchenChange> takeChanges() {
+        log.settle();
         List<KitchenChange> taken = List.copyOf(fresh);
         fresh.clear();
         return taken;
@@ -307,6 +474,7 @@ final class Pan {
     }
 
     KitchenState state() {
+        log.settle();
         return new KitchenState(
                 plan,
                 cookNumber,
@@ -329,6 +497,8 @@ final class Pan {
                 originNanos,
                 plan.startedAt().orElseGet(Instant::now));
         cook = started;
+        log.began(cookNumber, started);
+        trouble = Optional.empty();
         return started;
     }
 
@@ -380,11 +550,20 @@ final class Pan {
 
     private void handle(List<CookEvent> events) {
         for (CookEvent event : events) {
-            if (event instanceof CookEvent.StatusTaken) {
+            if (event instanceof CookEvent.StatusTaken taken) {
+                if (log.again() && cook != null) {
+                    if (thermometers.first().byHand()) {
+                        cook.climb().addSeen(taken.status());
+                    } else {
+                        cook.climb().add(taken.status());
+                    }
+                    cook.story().tell(taken.status(), cook.monitor().alarms());
+                }
                 continue;
             }
             add(new KitchenChange.Cook(++seq, event));
-            if (event instanceof CookEvent.AlarmChanged alarm) {
+            log.happened(event);
+            if (event instanceof CookEvent.AlarmChanged alarm && !log.again()) {
                 follow(alarm);
             }
         }

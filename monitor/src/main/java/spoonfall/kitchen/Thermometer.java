@@ -2,6 +2,7 @@ package spoonfall.kitchen;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.calibration.Correction;
 import spoonfall.cook.Pace;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.log.CalibrationBook;
@@ -62,6 +63,11 @@ final class Thermometer {
         return calibration;
     }
 
+    /** What makes its readings true now; empty if they are taken as they are. */
+    Optional<Correction> correction() {
+        return calibration.map(CalibrationBook.Entry::correction);
+    }
+
     /** It was plugged in, perhaps another one: the calibration is that of the one that is there. */
     void identify(String newIdentity) {
         if (!identity.equals(newIdentity)) {
@@ -77,10 +83,15 @@ final class Thermometer {
 
     /** A reading made true; what it sent stays as the raw text. */
     Reading corrected(Reading raw) {
-        if (raw.quality() != Quality.GOOD || calibration.isEmpty()) {
+        return corrected(raw, correction());
+    }
+
+    /** The same by another correction, as when a cook is gone through again. */
+    static Reading corrected(Reading raw, Optional<Correction> correction) {
+        if (raw.quality() != Quality.GOOD || correction.isEmpty()) {
             return raw;
         }
-        double trueC = trueC(raw.temperatureC().orElseThrow());
+        double trueC = correction.get().trueC(raw.temperatureC().orElseThrow());
         Quality quality = Reading.qualityOf(trueC);
         return quality == Quality.GOOD
                 ? Reading.good(raw.probe(), raw.atNanos(), trueC, raw.raw())
@@ -89,7 +100,7 @@ final class Thermometer {
 
     /** The true temperature in °C for one that it shows. */
     double trueC(double shownC) {
-        return calibration.map(entry -> entry.correction().trueC(shownC)).orElse(shownC);
+        return correction().map(one -> one.trueC(shownC)).orElse(shownC);
     }
 
     /** What it shows in °C at a true temperature near boiling. */

@@ -15,6 +15,7 @@ import spoonfall.cook.CookSettings;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.WaterBoil;
 import spoonfall.log.CalibrationBook;
+import spoonfall.log.CookBasis;
 import spoonfall.probe.Probe;
 import spoonfall.probe.Reading;
 
@@ -69,6 +70,22 @@ final class Thermometers {
 
     private WaterBoil waterBoil() {
         return base.boil(first());
+    }
+
+    /** What a cook is measured against now, with what that rests on. */
+    CookBasis cookBasis() {
+        return new CookBasis(
+                settings(),
+                trusts(),
+                base.declared(),
+                base.measured().map(one -> new CookBasis.Measured(one.shownC(), one.plateauDoubtC(), one.at())));
+    }
+
+    /** Where water boils, as a cook that goes on had it. */
+    void restore(CookBasis basis) {
+        base = new WaterBase(
+                basis.declared(),
+                basis.measured().map(one -> new WaterBase.Measured(one.shownC(), one.plateauDoubtC(), one.at())));
     }
 
     /** What the gel point rests on. */

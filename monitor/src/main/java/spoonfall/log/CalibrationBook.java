@@ -35,15 +35,6 @@ public final class CalibrationBook {
         this.file = file;
     }
 
-    /** The book of this user: below XDG_CONFIG_HOME, else below .config in the home folder. */
-    public static CalibrationBook ofUser() {
-        String config = System.getenv("XDG_CONFIG_HOME");
-        Path home = config == null || config.isBlank()
-                ? Path.of(System.getProperty("user.home", "."), ".config")
-                : Path.of(config);
-        return new CalibrationBook(home.resolve("spoonfall").resolve("calibrations.json"));
-    }
-
     /**
      * One calibration.
      *
@@ -102,16 +93,7 @@ public final class CalibrationBook {
         node.put("place", entry.place());
         node.put("at", entry.at().toString());
         node.put("conditions", entry.conditions());
-        ArrayNode points = node.putArray("points");
-        for (Point point : entry.correction().points()) {
-            points.addObject()
-                    .put("reference", point.reference().kind() == Reference.Kind.ICE ? "ice" : "boiling-water")
-                    .put("referenceC", point.reference().temperatureC())
-                    .put("referenceLimitC", point.reference().limitC())
-                    .put("shownC", point.shownC())
-                    .put("noiseC", point.noiseC())
-                    .put("driftC", point.driftC());
-        }
+        putPoints(node, entry.correction());
         write(all);
     }
 
@@ -131,24 +113,42 @@ public final class CalibrationBook {
 
     private Entry entry(JsonNode node) {
         try {
-            List<Point> points = new ArrayList<>();
-            for (JsonNode point : node.path("points")) {
-                boolean ice = point.path("reference").asText().equals("ice");
-                Reference.Kind kind = ice ? Reference.Kind.ICE : Reference.Kind.BOILING_WATER;
-                Reference reference =
-                        new Reference(kind, number(point, "referenceC"), number(point, "referenceLimitC"));
-                points.add(new Point(reference, number(point, "shownC"), noiseC(point), driftC(point)));
-            }
             return new Entry(
                     node.path("probe").asText(),
                     node.path("place").asText(node.path("probe").asText()),
                     Instant.parse(node.path("at").asText()),
                     node.path("conditions").asText(),
                     node.path("undone").asBoolean(false),
-                    new Correction(points));
+                    correction(node));
         } catch (IllegalArgumentException | DateTimeException e) {
             throw new IllegalArgumentException(file + " holds a calibration that cannot be: " + e.getMessage(), e);
         }
+    }
+
+    /** Adds the points of a correction to what is kept of it. */
+    static void putPoints(ObjectNode node, Correction correction) {
+        ArrayNode points = node.putArray("points");
+        for (Point point : correction.points()) {
+            points.addObject()
+                    .put("reference", point.reference().kind() == Reference.Kind.ICE ? "ice" : "boiling-water")
+                    .put("referenceC", point.reference().temperatureC())
+                    .put("referenceLimitC", point.reference().limitC())
+                    .put("shownC", point.shownC())
+                    .put("noiseC", point.noiseC())
+                    .put("driftC", point.driftC());
+        }
+    }
+
+    /** The correction whose points {@link #putPoints} kept. */
+    static Correction correction(JsonNode node) {
+        List<Point> points = new ArrayList<>();
+        for (JsonNode point : node.path("points")) {
+            boolean ice = point.path("reference").asText().equals("ice");
+            Reference.Kind kind = ice ? Reference.Kind.ICE : Reference.Kind.BOILING_WATER;
+            Reference reference = new Reference(kind, number(point, "referenceC"), number(point, "referenceLimitC"));
+            points.add(new Point(reference, number(point, "shownC"), noiseC(point), driftC(point)));
+        }
+        return new Correction(points);
     }
 
     /** Books of the first version have noise and drift in one. */

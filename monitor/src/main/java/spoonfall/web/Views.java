@@ -20,6 +20,7 @@ import spoonfall.cook.Suppression;
 import spoonfall.kitchen.KitchenChange;
 import spoonfall.kitchen.PanView;
 import spoonfall.probe.Quality;
+import spoonfall.words.Away;
 import spoonfall.words.NextStep;
 import spoonfall.words.Outlook;
 import spoonfall.words.Plain;
@@ -161,6 +162,9 @@ public final class Views {
             } else if (cook.event() instanceof CookEvent.Reminded event) {
                 node.put("type", "reminder").put("seq", change.seq()).put("t", rounded(event.t()));
                 node.put("reminder", event.reminder().wireName()).put("text", event.text());
+            } else if (cook.event() instanceof CookEvent.CameBack event) {
+                node.put("type", "came-back").put("seq", change.seq()).put("t", rounded(event.t()));
+                node.put("forS", rounded(event.forS())).put("text", Away.text(event.t(), event.forS()));
             } else if (cook.event() instanceof CookEvent.TestChanged event) {
                 node.put("seq", change.seq()).setAll(TestViews.event(event));
             }

@@ -65,7 +65,13 @@ final class Sentences {
     static boolean tellsMoreThanTheStage(AlarmName name) {
         return switch (name) {
             case STALLED, SCORCH_RISK, PROBE_OUT_OF_PAN, PROBE_STUCK, PROBE_IMPLAUSIBLE -> true;
-            case START_SET_TESTS, PLATE_READY, GEL_POINT, PAST_GEL_POINT, PROBE_SILENT, PROBES_DISAGREE -> false;
+            case START_SET_TESTS,
+                    PLATE_READY,
+                    GEL_POINT,
+                    PAST_GEL_POINT,
+                    PROBE_SILENT,
+                    PROBES_DISAGREE,
+                    NOT_RECORDING -> false;
         };
     }
 

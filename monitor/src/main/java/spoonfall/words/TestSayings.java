@@ -47,10 +47,10 @@ public final class TestSayings {
                     next(tests, "The next test is") + ".",
                     "Stir the base as it comes back to the boil."));
         }
-        boolean ahead = tests.nextInS().orElse(0) > SOON_S;
-        boolean early = seen.isEmpty() && stage == Stage.TEST_WINDOW;
+        boolean early =
+                seen.isEmpty() && stage == Stage.TEST_WINDOW && tests.nextInS().orElse(0) > SOON_S;
         boolean between = seen.isPresent() && stage == Stage.ROLLING_BOIL;
-        if (ahead && (early || between)) {
+        if (early || between) {
             String what = early ? "The first test tells most" : "The next test is";
             return Optional.of(new Saying(plain.state(), next(tests, what) + ".", plain.note()));
         }

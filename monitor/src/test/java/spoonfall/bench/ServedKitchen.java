@@ -57,6 +57,8 @@ final class ServedKitchen implements AutoCloseable {
                         "text:" + line.path(),
                         "--elevation",
                         "1240m",
+                        "--data",
+                        Files.createTempDirectory("spoonfall-bench").toString(),
                         "--port",
                         "" + port)
                 .inheritIO()

@@ -131,8 +131,8 @@ final class SetTestPageTest {
         shoot(page, "seen-" + size);
         probe.glide(94, 99.5, 60);
         probe.play(IN_THE_WINDOW_S + 30);
-        assertThat(part(page, "sentence-act")).containsText("The next test is at");
         assertThat(part(page, "test-undo")).isHidden();
+        assertThat(part(page, "sentence-act")).containsText("The next test is at");
         isAccessibleAndFits(page);
         shoot(page, "between-" + size);
         probe.play(IN_THE_WINDOW_S + 150);

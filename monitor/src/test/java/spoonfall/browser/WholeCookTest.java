@@ -95,6 +95,8 @@ final class WholeCookTest {
                         "4068ft",
                         "--port",
                         String.valueOf(port),
+                        "--data",
+                        folder.resolve("data").toString(),
                         "--name",
                         "Hollin Bank",
                         "--speed",

@@ -67,6 +67,8 @@ final class SeveralPansTest {
                         "spoonfall.cli.Main",
                         "serve",
                         kitchen.toString(),
+                        "--data",
+                        folder.resolve("data").toString(),
                         "--port",
                         String.valueOf(port))
                 .redirectErrorStream(true)

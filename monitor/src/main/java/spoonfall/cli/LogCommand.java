@@ -1,0 +1,216 @@
+package spoonfall.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import spoonfall.cook.CookSettings;
+import spoonfall.kitchen.KitchenPlan;
+import spoonfall.log.store.CookLine;
+import spoonfall.log.store.CookLog;
+import spoonfall.log.store.StoredCook;
+import spoonfall.log.store.StoredTrace;
+import spoonfall.probe.trace.Trace;
+import spoonfall.words.Plain;
+
+/** {@code spoonfall log}: the record of all cooks. */
+@Command(
+        name = "log",
+        description = "List, show, take out, take in, thin or delete the cooks that were recorded.",
+        synopsisSubcommandLabel = "COMMAND",
+        footer = {
+            "",
+            "For example:",
+            "  spoonfall log list",
+            "  spoonfall log export 12 cook.csv",
+            "  spoonfall log thin --older-than 365"
+        })
+final class LogCommand implements Runnable {
+    private static final DateTimeFormatter TIME =
+            DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT).withZone(ZoneId.systemDefault());
+    private static final int SECONDS_KEPT = 10;
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Mixin
+    private DataOption data = new DataOption();
+
+    @Override
+    public void run() {
+        if (spec != null) {
+            spec.commandLine().usage(spec.commandLine().getOut());
+        }
+    }
+
+    @Command(name = "list", description = "Every cook, the latest first.")
+    int list() {
+        PrintWriter out = Output.of(spec);
+        try (CookLog log = open()) {
+            List<CookLine> cooks = log.list();
+            for (CookLine cook : cooks) {
+                out.println(words(cook));
+            }
+            if (cooks.isEmpty()) {
+                out.println("No cook was recorded yet.");
+            }
+        }
+        return 0;
+    }
+
+    private static String words(CookLine cook) {
+        String pan = cook.pan().equals(KitchenPlan.ONLY_PAN) ? "" : cook.pan();
+        String name = (pan + " " + cook.batch()).strip();
+        String thinned = cook.thinned() == 0 ? "" : ", " + cook.thinned() + " thinned out";
+        return String.format(
+                Locale.ROOT,
+                "%5d  %s  %6s  %d readings, %d events%s%s%s",
+                cook.id(),
+                TIME.format(cook.startedAt()),
+                Plain.clock(cook.lastedMillis() / 1000.0),
+                cook.readings(),
+                cook.events(),
+                thinned,
+                cook.ended() ? "" : ", not ended",
+                name.isEmpty() ? "" : "  " + name);
+    }
+
+    @Command(name = "show", description = "What happened in a cook.")
+    int show(@Parameters(paramLabel = "ID", description = "Its number in the list.") long id) {
+        PrintWriter out = Output.of(spec);
+        try (CookLog log = open()) {
+            StoredCook cook = log.cook(id);
+            CookSettings settings = cook.header().basis().settings();
+            out.printf(
+                    Locale.ROOT,
+                    "Cook %d, begun %s%s. Sets at %.1f °C (%s).%n",
+                    id,
+                    TIME.format(cook.header().startedAt()),
+                    cook.header().batch().isEmpty() ? "" : ", " + cook.header().batch(),
+                    settings.gelPointC(),
+                    settings.waterBoil().detail());
+            cook.events()
+                    .forEach(event ->
+                            out.printf("%8s  %s%n", Plain.clock(event.atMillis() / 1000.0), EventLines.kept(event)));
+            if (cook.damaged() > 0) {
+                out.println(cook.damaged() + " minutes of readings were damaged and are lost.");
+            }
+        }
+        return 0;
+    }
+
+    @Command(name = "export", description = "Write a cook as a trace: CSV, with CSVW metadata beside it.")
+    int export(
+            @Parameters(paramLabel = "ID", description = "Its number in the list.") long id,
+            @Parameters(paramLabel = "FILE", description = "A CSV file that is not there yet.") Path file) {
+        if (Files.exists(file)) {
+            throw new CommandException(file + " is there already; name a file that is not");
+        }
+        try (CookLog log = open()) {
+            Trace trace = StoredTrace.of(log.cook(id));
+            if (trace.size() == 0) {
+                throw new CommandException("cook " + id + " has no readings to write");
+            }
+            trace.write(file);
+            Output.of(spec)
+                    .println("Wrote " + trace.size() + " readings to " + file + " and what they mean beside it.");
+        }
+        return 0;
+    }
+
+    @Command(name = "import", description = "Take a trace in as a cook.")
+    int take(@Parameters(paramLabel = "FILE", description = "A trace.") Path file, @Mixin CookOptions cook) {
+        Trace trace = Trace.read(file);
+        try (CookLog log = CookLog.openOrMake(data.folder().cooks())) {
+            long id = log.take(trace, cook.settings(trace.info()));
+            Output.of(spec).println("Took " + file + " in as cook " + id + ".");
+        }
+        return 0;
+    }
+
+    @Command(name = "delete", description = "Delete a cook for good, after a question.")
+    int delete(
+            @Parameters(paramLabel = "ID", description = "Its number in the list.") long id,
+            @Option(names = "--yes", description = "Do not ask.") boolean yes) {
+        try (CookLog log = open()) {
+            CookLine line = log.list().stream()
+                    .filter(one -> one.id() == id)
+                    .findFirst()
+                    .orElseThrow(() ->
+                            new CommandException("there is no cook " + id + "; \"spoonfall log list\" lists them"));
+            if (agreed(yes, "Delete for good: " + words(line).strip() + "?")) {
+                log.delete(id);
+                Output.of(spec).println("Deleted cook " + id + ".");
+            }
+        }
+        return 0;
+    }
+
+    @Command(
+            name = "thin",
+            description = "Keep one reading in " + SECONDS_KEPT + " s of old cooks, after a question. Events stay.")
+    int thin(
+            @Option(names = "--older-than", paramLabel = "DAYS", required = true, description = "How old, in days.")
+                    int days,
+            @Option(names = "--yes", description = "Do not ask.") boolean yes) {
+        if (days < 0) {
+            throw new CommandException("--older-than must be a number of days, such as 365, not " + days);
+        }
+        Instant before = Instant.now().minus(Duration.ofDays(days));
+        try (CookLog log = open()) {
+            long cooks = log.list().stream()
+                    .filter(line -> line.ended() && line.startedAt().isBefore(before))
+                    .count();
+            if (cooks > 0 && agreed(yes, "Thin out " + cooks + " cooks for good?")) {
+                long readings = log.thin(before, Duration.ofSeconds(SECONDS_KEPT));
+                log.compact();
+                Output.of(spec).println("Thinned out " + readings + " readings of " + cooks + " cooks.");
+            } else if (cooks == 0) {
+                Output.of(spec).println("No cook is that old.");
+            }
+        }
+        return 0;
+    }
+
+    private CookLog open() {
+        return CookLog.open(data.folder().cooks());
+    }
+
+    private boolean agreed(boolean yes, String question) {
+        if (yes) {
+            return true;
+        }
+        PrintWriter out = Output.of(spec);
+        out.print(question + " Type yes: ");
+        out.flush();
+        try {
+            BufferedReader in = new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
+            boolean agreed = Optional.ofNullable(in.readLine())
+                    .map(answer -> answer.strip().equalsIgnoreCase("yes"))
+                    .orElse(false);
+            if (!agreed) {
+                out.println("Nothing was changed.");
+            }
+            return agreed;
+        } catch (IOException e) {
+            throw new CommandException("nobody can be asked here; --yes does it without a question", e);
+        }
+    }
+}

@@ -1,0 +1,60 @@
+package spoonfall.kitchen;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import spoonfall.cook.TestWord;
+import spoonfall.log.CookJson;
+import spoonfall.settest.TestAnswer;
+
+/** The kinds of words that a cook's record keeps. */
+final class Words {
+    static final String ACKNOWLEDGE = "acknowledge";
+    static final String SHELVE = "shelve";
+    static final String UNSHELVE = "unshelve";
+
+    /** What the cook is measured against has changed. */
+    static final String BASIS = "basis";
+
+    /** What makes a thermometer's readings true has changed. */
+    static final String CORRECTION = "correction";
+
+    /** The watch went on after nobody watched. */
+    static final String CAME_BACK = "came-back";
+
+    /** Whether the cook is written down has changed. */
+    static final String RECORDING = "recording";
+
+    /** Somebody said something about a set test. */
+    static final String SET_TEST = "set-test";
+
+    /** Somebody said how far the afternoon is. */
+    static final String AFTERNOON = "afternoon";
+
+    /** The latest typed reading was taken back. */
+    static final String TAKEN_BACK = "taken-back";
+
+    private Words() {}
+
+    /** All that is needed to say it again. */
+    static ObjectNode detail(TestWord word) {
+        ObjectNode detail = CookJson.object().put("says", word.says().name().toLowerCase(Locale.ROOT));
+        detail.put("id", word.id()).put("plateS", word.plateS());
+        word.answer()
+                .ifPresent(
+                        answer -> detail.put("kind", answer.kind().wireName()).put("answer", answer.wireName()));
+        return detail;
+    }
+
+    /** The word on a set test that {@link #detail} kept. */
+    static TestWord testWord(ObjectNode detail) {
+        String says = CookJson.text(detail, "says").toUpperCase(Locale.ROOT);
+        Optional<TestAnswer> answer = Stream.of(TestAnswer.values())
+                .filter(one -> one.wireName().equals(detail.path("answer").asText())
+                        && one.kind().wireName().equals(detail.path("kind").asText()))
+                .findFirst();
+        return new TestWord(
+                TestWord.Says.valueOf(says), CookJson.text(detail, "id"), CookJson.number(detail, "plateS"), answer);
+    }
+}

@@ -1,0 +1,29 @@
+package spoonfall.log;
+
+import java.nio.file.Path;
+
+/**
+ * Where Spoonfall keeps what must last: the calibrations and the record of all cooks.
+ *
+ * @param path the folder, which need not be there yet
+ */
+public record DataFolder(Path path) {
+    /** The folder of this user: below XDG_CONFIG_HOME, else below .config in the home folder. */
+    public static DataFolder ofUser() {
+        String config = System.getenv("XDG_CONFIG_HOME");
+        Path home = config == null || config.isBlank()
+                ? Path.of(System.getProperty("user.home", "."), ".config")
+                : Path.of(config);
+        return new DataFolder(home.resolve("spoonfall"));
+    }
+
+    /** The calibrations of all thermometers. */
+    public CalibrationBook calibrations() {
+        return new CalibrationBook(path.resolve("calibrations.json"));
+    }
+
+    /** The file with the record of all cooks. */
+    public Path cooks() {
+        return path.resolve("cooks.db");
+    }
+}

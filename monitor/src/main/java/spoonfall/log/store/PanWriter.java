@@ -1,0 +1,158 @@
+package spoonfall.log.store;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+import spoonfall.log.CookHeader;
+import spoonfall.log.CookInput;
+import spoonfall.log.CookJson;
+
+/**
+ * Writes the cook of one pan, step by step, into a transaction of somebody else's. Whatever it writes may be written
+ * again: it says where each thing goes. A copy of it goes on from where it stood, when a transaction came to nothing.
+ */
+final class PanWriter {
+    private final String key;
+    private final CookHeader header;
+    private final List<String> probes;
+    private long id;
+    private ChunkWriter chunk;
+    private long readings;
+    private long words;
+    private long events;
+    private boolean chunkChanged;
+
+    /** The writer of a cook that is in no file yet. */
+    PanWriter(String key, CookHeader header) {
+        this.key = key;
+        this.header = header;
+        probes = header.basis().probes();
+        chunk = new ChunkWriter(probes.size());
+    }
+
+    /** The writer of a cook that is in the file already, with so much in it. */
+    static PanWriter resuming(CookStore.Whereabouts at, CookHeader header) {
+        PanWriter writer = new PanWriter(at.key(), header);
+        writer.readings = at.readings();
+        writer.words = at.words();
+        writer.events = at.events();
+        return writer;
+    }
+
+    PanWriter copy() {
+        PanWriter copy = new PanWriter(key, header);
+        copy.id = id;
+        copy.chunk = chunk.copy();
+        copy.readings = readings;
+        copy.words = words;
+        copy.events = events;
+        return copy;
+    }
+
+    /** Where the cook is kept; 0 before it was begun. */
+    long id() {
+        return id;
+    }
+
+    /** The file is another one, perhaps without this cook: it is begun in it again where it must be. */
+    void fileChanged() {
+        id = 0;
+    }
+
+    /** Sees to it that the cook is in the file. */
+    void begin(Handle handle, Marked marked) {
+        if (id != 0) {
+            return;
+        }
+        handle.createUpdate(
+                        "INSERT INTO cook (key, pan, number, started_ms, header, alive_ms, alive_wall_ms, alive_boot,"
+                                + " alive_uptime_ms) VALUES (:key, :pan, :number, :started, :header, :alive, :wall, :boot, :uptime)"
+                                + " ON CONFLICT (key) DO NOTHING")
+                .bind("key", key)
+                .bind("pan", header.pan())
+                .bind("number", header.number())
+                .bind("started", header.startedAt().toEpochMilli())
+                .bind("header", CookJson.text(CookJson.header(header)))
+                .bind("alive", marked.aliveMillis())
+                .bind("wall", marked.at().wallMillis())
+                .bind("boot", marked.at().boot())
+                .bind("uptime", marked.at().uptimeMillis())
+                .execute();
+        id = handle.createQuery("SELECT id FROM cook WHERE key = :key")
+                .bind("key", key)
+                .mapTo(Long.class)
+                .one();
+    }
+
+    void input(Handle handle, CookInput input) {
+        if (input instanceof CookInput.Heard heard) {
+            hear(handle, heard);
+        } else if (input instanceof CookInput.Word word) {
+            handle.createUpdate("INSERT OR REPLACE INTO word (cook, n, after, taken_ms, kind, detail)"
+                            + " VALUES (:cook, :n, :after, :taken, :kind, :detail)")
+                    .bind("cook", id)
+                    .bind("n", words)
+                    .bind("after", readings)
+                    .bind("taken", word.takenMillis())
+                    .bind("kind", word.kind())
+                    .bind("detail", CookJson.text(word.detail()))
+                    .execute();
+            words++;
+        }
+    }
+
+    private void hear(Handle handle, CookInput.Heard heard) {
+        if (chunk.full(heard.takenMillis())) {
+            flush(handle);
+            chunk = new ChunkWriter(probes.size());
+        }
+        chunk.add(probes.indexOf(heard.probe()), heard);
+        chunkChanged = true;
+        readings++;
+    }
+
+    void event(Handle handle, long atMillis, String kind, ObjectNode detail) {
+        handle.createUpdate("INSERT OR REPLACE INTO event (cook, n, at_ms, kind, detail)"
+                        + " VALUES (:cook, :n, :at, :kind, :detail)")
+                .bind("cook", id)
+                .bind("n", events)
+                .bind("at", atMillis)
+                .bind("kind", kind)
+                .bind("detail", CookJson.text(detail))
+                .execute();
+        events++;
+    }
+
+    /** Writes the chunk that is not full yet, over what was written of it before. */
+    void flush(Handle handle) {
+        if (!chunkChanged) {
+            return;
+        }
+        chunkChanged = false;
+        handle.createUpdate("INSERT OR REPLACE INTO chunk (cook, first, count, readings)"
+                        + " VALUES (:cook, :first, :count, :readings)")
+                .bind("cook", id)
+                .bind("first", readings - chunk.count())
+                .bind("count", chunk.count())
+                .bind("readings", chunk.toBytes())
+                .execute();
+    }
+
+    void mark(Handle handle, Marked marked) {
+        handle.createUpdate("UPDATE cook SET alive_ms = :alive, alive_wall_ms = :wall, alive_boot = :boot,"
+                        + " alive_uptime_ms = :uptime WHERE id = :cook")
+                .bind("alive", marked.aliveMillis())
+                .bind("wall", marked.at().wallMillis())
+                .bind("boot", marked.at().boot())
+                .bind("uptime", marked.at().uptimeMillis())
+                .bind("cook", id)
+                .execute();
+    }
+
+    void end(Handle handle, long atMillis) {
+        handle.createUpdate("UPDATE cook SET ended_ms = :ended WHERE id = :cook")
+                .bind("ended", atMillis)
+                .bind("cook", id)
+                .execute();
+    }
+}

@@ -1,0 +1,147 @@
+package spoonfall.log.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Collections;
+import java.util.List;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.sqlite.SQLiteDataSource;
+
+/**
+ * Reads what can be read of a damaged file: each table from its beginning up to the damage, and from its end back to it.
+ * Works on a copy, so that the file itself stays as it was found.
+ */
+final class Salvage {
+    private static final Logger LOG = LoggerFactory.getLogger(Salvage.class);
+
+    /** A table, the columns that are saved, and those that order it. */
+    private record Table(String name, List<String> columns, List<String> order) {}
+
+    private static final List<Table> TABLES = List.of(
+            new Table(
+                    "cook",
+                    List.of(
+                            "id",
+                            "key",
+                            "pan",
+                            "number",
+                            "started_ms",
+                            "header",
+                            "alive_ms",
+                            "alive_wall_ms",
+                            "alive_boot",
+                            "alive_uptime_ms",
+                            "ended_ms",
+                            "thinned"),
+                    List.of("id")),
+            new Table("chunk", List.of("cook", "first", "count", "readings"), List.of("cook", "first")),
+            new Table("word", List.of("cook", "n", "after", "taken_ms", "kind", "detail"), List.of("cook", "n")),
+            new Table("event", List.of("cook", "n", "at_ms", "kind", "detail"), List.of("cook", "n")));
+
+    private Salvage() {}
+
+    /**
+     * What was saved.
+     *
+     * @param cooks how many cooks
+     * @param parts how many chunks of readings, words and events
+     */
+    record Saved(int cooks, int parts) {}
+
+    /**
+     * Copies what can be read of {@code damaged} into a fresh file.
+     *
+     * @throws SQLException if the fresh file cannot be written
+     */
+    static Saved into(Database fresh, Path damaged) throws SQLException {
+        Path copy = damaged.resolveSibling(damaged.getFileName() + ".reading");
+        Path wal = damaged.resolveSibling(damaged.getFileName() + "-wal");
+        try {
+            Files.copy(damaged, copy, StandardCopyOption.REPLACE_EXISTING);
+            if (Files.exists(wal)) {
+                Files.copy(wal, copy.resolveSibling(copy.getFileName() + "-wal"), StandardCopyOption.REPLACE_EXISTING);
+            }
+            SQLiteDataSource source = new SQLiteDataSource();
+            source.setUrl("jdbc:sqlite:" + copy);
+            try (Connection from = source.getConnection()) {
+                return save(from, fresh);
+            }
+        } catch (SQLException | IOException e) {
+            if (e instanceof SQLException sql && cannotWrite(e)) {
+                throw sql;
+            }
+            LOG.warn("nothing could be read of {}: {}", damaged, e.getMessage());
+            return new Saved(0, 0);
+        } finally {
+            for (String part : List.of("", "-wal", "-shm", "-journal")) {
+                delete(copy.resolveSibling(copy.getFileName() + part));
+            }
+        }
+    }
+
+    private static boolean cannotWrite(Exception e) {
+        Fault fault = Fault.of(e);
+        return fault == Fault.FULL || fault == Fault.NOT_WRITABLE;
+    }
+
+    private static Saved save(Connection from, Database fresh) throws SQLException {
+        return fresh.handle().inTransaction(into -> {
+            Connection to = into.getConnection();
+            int cooks = 0;
+            int parts = 0;
+            for (Table table : TABLES) {
+                int saved = copy(from, to, table, false) + copy(from, to, table, true);
+                cooks += table.name().equals("cook") ? saved : 0;
+                parts += table.name().equals("cook") ? 0 : saved;
+            }
+            return new Saved(cooks, parts);
+        });
+    }
+
+    /** Copies rows until the damage stops it; those that are there already do not count. */
+    private static int copy(Connection from, Connection to, Table table, boolean backwards) throws SQLException {
+        String columns = String.join(", ", table.columns());
+        String order = String.join(backwards ? " DESC, " : ", ", table.order()) + (backwards ? " DESC" : "");
+        String marks = String.join(", ", Collections.nCopies(table.columns().size(), "?"));
+        boolean part = !table.name().equals("cook");
+        String insert = "INSERT OR IGNORE INTO " + table.name() + " (" + columns + ") SELECT " + marks
+                + (part ? " WHERE EXISTS (SELECT 1 FROM cook WHERE id = ?)" : "");
+        int saved = 0;
+        try (PreparedStatement write = to.prepareStatement(insert);
+                Statement read = from.createStatement();
+                ResultSet rows = read.executeQuery(
+                        "SELECT " + columns + " FROM " + table.name() + " NOT INDEXED ORDER BY " + order)) {
+            while (rows.next()) {
+                for (int i = 1; i <= table.columns().size(); i++) {
+                    write.setObject(i, rows.getObject(i));
+                }
+                if (part) {
+                    write.setObject(table.columns().size() + 1, rows.getObject(1));
+                }
+                saved += write.executeUpdate();
+            }
+        } catch (SQLException e) {
+            if (cannotWrite(e)) {
+                throw e;
+            }
+            LOG.debug("{} is damaged: {}", table.name(), e.getMessage());
+        }
+        return saved;
+    }
+
+    private static void delete(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            LOG.debug("{} stays: {}", file, e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package spoonfall.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spoonfall.cook.Cooks;
+import spoonfall.lab.Scenario;
+import spoonfall.probe.trace.Trace;
+
+final class LogTest {
+    @TempDir
+    private Path folder;
+
+    private String said = "";
+
+    private int run(String... args) {
+        StringWriter text = new StringWriter();
+        List<String> all = new ArrayList<>(List.of(args));
+        all.addAll(
+                args[0].equals("log") ? 1 : all.size(),
+                List.of("--data", folder.resolve("data").toString()));
+        int code = Main.run(new PrintWriter(text), new PrintWriter(text), all.toArray(String[]::new));
+        said = text.toString();
+        return code;
+    }
+
+    @Test
+    void aTrace_goesInAndComesOutAgain_theSame() throws IOException {
+        Trace trace = Cooks.trace(Scenario.STALL, 4);
+        Path in = folder.resolve("in.csv");
+        Path out = folder.resolve("out.csv");
+        trace.write(in);
+        assertThat(run("log", "import", in.toString())).isZero();
+        assertThat(run("log", "list")).isZero();
+        assertThat(said).contains(trace.size() + " readings").contains("(imported)");
+        assertThat(run("log", "show", "1")).isZero();
+        assertThat(said).contains("stalled: It is cooling").contains("rolling boil");
+        assertThat(run("log", "export", "1", out.toString())).isZero();
+        assertThat(Files.readString(out)).isEqualTo(Files.readString(in));
+        Trace back = Trace.read(out);
+        assertThat(Cooks.raised(Cooks.events(back.with(trace.info())))).isEqualTo(Cooks.raised(Cooks.events(trace)));
+        assertThat(run("log", "export", "1", out.toString())).isOne();
+        assertThat(said).contains("is there already");
+
+        Path copy = folder.resolve("copy.db");
+        assertThat(run("backup", copy.toString())).isZero();
+        assertThat(run("backup", copy.toString())).isOne();
+        assertThat(said).contains("is there already");
+
+        assertThat(run("log", "thin", "--older-than", "0", "--yes")).isZero();
+        assertThat(said).contains("Thinned out");
+        assertThat(run("log", "show", "1")).isZero();
+        assertThat(said).contains("stalled: It is cooling");
+        assertThat(run("log", "delete", "1", "--yes")).isZero();
+        assertThat(run("log", "show", "1")).isOne();
+        assertThat(said).contains("there is no cook 1");
+
+        Files.createDirectories(folder.resolve("again"));
+        Files.move(copy, folder.resolve("data").resolve("cooks.db"), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        assertThat(run("log", "list")).isZero();
+        assertThat(said).contains(trace.size() + " readings");
+    }
+
+    @Test
+    void whatIsNotThere_isSaidWithTheWayOut() {
+        assertThat(run("log", "list")).isOne();
+        assertThat(said).contains("nothing was recorded yet").contains("spoonfall serve");
+        assertThat(run("backup", folder.resolve("copy.db").toString())).isOne();
+    }
+}

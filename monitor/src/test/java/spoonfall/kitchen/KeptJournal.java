@@ -1,0 +1,93 @@
+package spoonfall.kitchen;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import spoonfall.cook.Unrecorded;
+import spoonfall.log.CookHeader;
+import spoonfall.log.CookInput;
+import spoonfall.log.CookJournal;
+import spoonfall.log.UnfinishedCook;
+
+/** A journal in memory, which outlives the kitchen that writes it as a file outlives a kill. */
+final class KeptJournal implements CookJournal {
+    final List<CookInput> inputs = new ArrayList<>();
+    final List<String> events = new ArrayList<>();
+    Duration away = Duration.ZERO;
+    volatile Optional<Unrecorded> trouble = Optional.empty();
+
+    @Nullable CookHeader header;
+
+    int resumed;
+    int ended;
+    private int last;
+    private long aliveMillis;
+
+    @Override
+    public String pan() {
+        return "";
+    }
+
+    @Override
+    public Optional<UnfinishedCook> unfinished() {
+        return Optional.ofNullable(header)
+                .map(begun -> new UnfinishedCook(1, begun, inputs, events.size(), latestMillis(), away));
+    }
+
+    private long latestMillis() {
+        long input = inputs.isEmpty() ? 0 : inputs.get(inputs.size() - 1).takenMillis();
+        return Math.max(aliveMillis, input);
+    }
+
+    @Override
+    public int lastNumber() {
+        return last;
+    }
+
+    @Override
+    public void began(CookHeader begun) {
+        header = begun;
+        last = begun.number();
+        inputs.clear();
+        events.clear();
+    }
+
+    @Override
+    public void resumed(UnfinishedCook cook) {
+        resumed++;
+    }
+
+    @Override
+    public void input(CookInput input) {
+        inputs.add(input);
+    }
+
+    @Override
+    public void event(long atMillis, String kind, ObjectNode detail) {
+        events.add(kind + " " + atMillis + " " + detail);
+    }
+
+    @Override
+    public void alive(long atMillis) {
+        aliveMillis = atMillis;
+    }
+
+    @Override
+    public void ended(long atMillis) {
+        ended++;
+        header = null;
+    }
+
+    @Override
+    public boolean settle() {
+        return true;
+    }
+
+    @Override
+    public Optional<Unrecorded> trouble() {
+        return trouble;
+    }
+}
