@@ -210,8 +210,10 @@ final class JarsTest {
         Page page = page(1180, 820, ColorScheme.LIGHT);
         page.getByTestId("to-jars").focus();
         page.keyboard().press("Enter");
+        assertThat(part(page, "elevation")).hasValue("1240m");
         part(page, "headspace").focus();
         page.keyboard().type("1"); // the first choice that begins with it
+        assertThat(part(page, "headspace")).hasValue("1/4in");
         part(page, "elevation").focus();
         page.keyboard().press("Enter");
         assertThat(part(page, "put")).isVisible();
