@@ -40,10 +40,11 @@ const updateHand = mountHand(part('hand'), part('temperature'), () => change(con
 const updateHeader = mountHeader({ kitchen: part('kitchen'), batch: part('batch'), probe: part('probe'), basis: part('basis') });
 const updateComingUp = mountComingUp(part('coming-up'), part('nothing-yet'));
 const once = oncePerTap();
-const updateCall = mountCall(part('call'), once(acknowledge), once(putAside));
+const answerCall = once(acknowledge); // by a tap or a key: one and the same, however it arrives twice
+const updateCall = mountCall(part('call'), answerCall, once(putAside));
 const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forgetMissed: () => change(forgetMissed(state)) });
 const updateClimb = mountClimb(part('climb'), part('below'));
-const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, acknowledge);
+const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, answerCall);
 const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateJars = mountJars(part('jars'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
