@@ -3,8 +3,6 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
@@ -83,16 +81,7 @@ final class AfternoonTest {
         if (server == null) {
             throw new IllegalStateException("nothing is served");
         }
-        Page page = browsers.browser()
-                .newContext(new Browser.NewContextOptions()
-                        .setViewportSize(width, height)
-                        .setColorScheme(scheme))
-                .newPage();
-        page.onPageError(error -> {
-            throw new AssertionError(error);
-        });
-        page.navigate("http://localhost:" + server.port() + "/" + view);
-        return page;
+        return Browsers.open(browsers.context(width, height, scheme), "http://localhost:" + server.port() + "/" + view);
     }
 
     private static Locator part(Page page, String name) {
@@ -101,14 +90,6 @@ final class AfternoonTest {
 
     private static Locator step(Page page, String id) {
         return part(page, "steps").locator("[data-id='" + id + "']");
-    }
-
-    private static void isAccessibleAndFits(Page page) {
-        assertThat(new AxeBuilder(page).analyze().getViolations())
-                .as("what axe finds")
-                .isEmpty();
-        Object wider = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
-        assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
     }
 
     @ParameterizedTest
@@ -123,10 +104,10 @@ final class AfternoonTest {
         assertThat(step(page, "soften")).hasAttribute("data-state", "done");
         assertThat(step(page, "boil")).hasAttribute("aria-current", "step");
         assertThat(step(page, "canner")).containsText("Heat the canner");
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         part(page, "steps").scrollIntoViewIfNeeded();
         page.getByText("Change the steps").click();
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         page.getByTestId("afternoon").getByText("Back to the pan").click();
         assertThat(page.getByTestId("temperature")).isVisible();
     }
@@ -153,7 +134,7 @@ final class AfternoonTest {
         assertThat(part(two, "due")).hasText("Check the seal of every jar.");
         assertThat(step(one, "spirit")).hasAttribute("data-state", "skipped");
         assertThat(step(two, "cool")).hasAttribute("data-state", "done");
-        isAccessibleAndFits(one);
+        Browsers.isAccessibleAndFits(one);
     }
 
     /** Taps the act once it has that label. */

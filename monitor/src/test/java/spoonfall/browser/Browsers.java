@@ -1,8 +1,14 @@
 package spoonfall.browser;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,6 +50,39 @@ final class Browsers implements AutoCloseable {
 
     Browser browser() {
         return browser;
+    }
+
+    /** A browser of its own, of that size and scheme. */
+    BrowserContext context(int width, int height, ColorScheme scheme) {
+        return browser.newContext(
+                new Browser.NewContextOptions().setViewportSize(width, height).setColorScheme(scheme));
+    }
+
+    /** A page at that address; an error in it fails the test. */
+    static Page open(BrowserContext context, String address) {
+        Page page = context.newPage();
+        page.onPageError(error -> {
+            throw new AssertionError(error);
+        });
+        page.navigate(address);
+        return page;
+    }
+
+    /** Axe finds nothing, and nothing sticks out sideways. */
+    static void isAccessibleAndFits(Page page) {
+        axeFindsNothing(page);
+        nothingSticksOut(page);
+    }
+
+    static void axeFindsNothing(Page page) {
+        assertThat(new AxeBuilder(page).analyze().getViolations())
+                .as("what axe finds")
+                .isEmpty();
+    }
+
+    static void nothingSticksOut(Page page) {
+        Object wider = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
+        assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
     }
 
     private static String program(String name) {

@@ -3,8 +3,6 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -75,15 +73,8 @@ final class HandPageTest {
         if (server == null) {
             throw new IllegalStateException("nothing is served");
         }
-        BrowserContext context = browsers.browser()
-                .newContext(new Browser.NewContextOptions()
-                        .setViewportSize(width, height)
-                        .setColorScheme(scheme));
-        Page page = context.newPage();
-        page.onPageError(error -> {
-            throw new AssertionError(error);
-        });
-        page.navigate("http://localhost:" + server.port() + "/");
+        BrowserContext context = browsers.context(width, height, scheme);
+        Page page = Browsers.open(context, "http://localhost:" + server.port() + "/");
         assertThat(part(page, "hand")).isVisible();
         return page;
     }
@@ -117,21 +108,13 @@ final class HandPageTest {
         }
     }
 
-    private static void fits(Page page) {
-        assertThat(new AxeBuilder(page).analyze().getViolations())
-                .as("what axe finds")
-                .isEmpty();
-        Object wider = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
-        assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
-    }
-
     @ParameterizedTest
     @CsvSource({"390,844,LIGHT", "390,844,DARK", "1180,820,LIGHT", "1180,820,DARK", "1440,900,LIGHT", "1440,900,DARK"})
     void thePad_isAccessibleAndFits_andItsKeysAreLarge(int width, int height, ColorScheme scheme) {
         Page page = page(width, height, scheme);
         assertThat(part(page, "sentence-state")).hasText("Type what the thermometer shows.");
         assertThat(key(page, "same")).isDisabled();
-        fits(page);
+        Browsers.isAccessibleAndFits(page);
         tap(page, "96.5");
         assertThat(part(page, "hand-back")).hasText("Take back 96.5 °C");
         climb(page, 97, 97, 97.5, 97.5, 98, 98, 98.5);
@@ -140,10 +123,10 @@ final class HandPageTest {
             assertThat(box.height).isGreaterThanOrEqualTo(72);
             assertThat(box.width).isGreaterThanOrEqualTo(72);
         }
-        fits(page);
+        Browsers.isAccessibleAndFits(page);
         tap(page, "1004");
         assertThat(part(page, "hand-question")).containsText("Did you mean 100.4 °C?");
-        fits(page);
+        Browsers.isAccessibleAndFits(page);
     }
 
     @Test
@@ -234,6 +217,6 @@ final class HandPageTest {
         assertThat(part(page, "call")).containsText("No reading was typed since");
         assertThat(part(page, "temperature")).isHidden();
         assertThat(part(page, "hand-keys")).isVisible();
-        fits(page);
+        Browsers.isAccessibleAndFits(page);
     }
 }

@@ -3,8 +3,6 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -118,16 +116,9 @@ final class HandsTest {
     }
 
     private Page page(String browserThat, int width, int height, ColorScheme scheme) {
-        BrowserContext context = browsers.browser()
-                .newContext(new Browser.NewContextOptions()
-                        .setViewportSize(width, height)
-                        .setColorScheme(scheme));
+        BrowserContext context = browsers.context(width, height, scheme);
         context.addInitScript(browserThat);
-        Page page = context.newPage();
-        page.onPageError(error -> {
-            throw new AssertionError(error);
-        });
-        page.navigate("http://localhost:" + port() + "/");
+        Page page = Browsers.open(context, "http://localhost:" + port() + "/");
         assertThat(part(page, "sentence-state")).hasText(Pattern.compile("Climbing .*"));
         return page;
     }
@@ -146,14 +137,6 @@ final class HandsTest {
 
     private static Object spoken(Page page) {
         return page.evaluate("window.spoken");
-    }
-
-    private static void isAccessibleAndFits(Page page) {
-        assertThat(new AxeBuilder(page).analyze().getViolations())
-                .as("what axe finds")
-                .isEmpty();
-        Object wider = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
-        assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
     }
 
     private void callTheCook(Page page) {
@@ -254,7 +237,7 @@ final class HandsTest {
         assertThat(part(page, "hands-learning")).containsText("Press the pedal now.");
         page.keyboard().press("b");
         assertThat(part(page, "hands-pedal")).containsText("Your pedal types b.");
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         page.reload();
         callTheCook(page);
         page.keyboard().press("x");
@@ -293,9 +276,9 @@ final class HandsTest {
         assertThat(part(page, "hands-voice")).containsText("has no voice");
         assertThat(part(page, "hands-screen")).containsText("cannot keep it on");
         assertThat(part(page, "hands-notices")).containsText("shows no notices");
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         callTheCook(page);
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
     }
 
     @Test
@@ -310,7 +293,7 @@ final class HandsTest {
         assertThat(part(page, "hands-screen")).containsText("would not keep it on just now");
         assertThat(part(page, "hands-notices")).containsText("refused in this browser");
         assertThat(page.getByText("Show calls as notices too")).isHidden();
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
     }
 
     @Test
@@ -341,7 +324,7 @@ final class HandsTest {
         assertThat(page.locator("h1")).hasText("Spoonfall cannot be reached.");
         assertThat(page.locator("body")).not().containsText("°");
         assertThat(part(page, "where")).hasText("localhost:" + port);
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         serve(port);
         assertThat(part(page, "temperature")).isVisible();
         assertThat((List<?>) page.evaluate("() => caches.keys()")).hasSize(1);
@@ -366,6 +349,6 @@ final class HandsTest {
                 }).map((each) => each.outerHTML.slice(0, 120))
                 """);
         assertThat(lost).as("what is cut off or sticks out").isEqualTo(List.of());
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
     }
 }

@@ -3,8 +3,6 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -71,16 +69,7 @@ final class JarsTest {
         if (server == null) {
             throw new IllegalStateException("nothing is served");
         }
-        Page page = browsers.browser()
-                .newContext(new Browser.NewContextOptions()
-                        .setViewportSize(width, height)
-                        .setColorScheme(scheme))
-                .newPage();
-        page.onPageError(error -> {
-            throw new AssertionError(error);
-        });
-        page.navigate("http://localhost:" + server.port() + "/");
-        return page;
+        return Browsers.open(browsers.context(width, height, scheme), "http://localhost:" + server.port() + "/");
     }
 
     private static Locator part(Page page, String name) {
@@ -103,14 +92,6 @@ final class JarsTest {
             passes(1);
             kitchens.jars().reading(Reading.good("canner", nanos.get(), temperatureC, ""));
         }
-    }
-
-    private static void isAccessibleAndFits(Page page) {
-        assertThat(new AxeBuilder(page).analyze().getViolations())
-                .as("what axe finds")
-                .isEmpty();
-        Object wider = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
-        assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
     }
 
     private static void putIn(Page page, int jars) {
@@ -170,7 +151,7 @@ final class JarsTest {
         page.keyboard().press("Enter");
         assertThat(part(other, "load-1")).containsText("Jar 2 did not seal. Refrigerate what did not seal");
         assertThat(quieter(page, "1-2-no")).isFocused();
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         quieter(page, "undo").click();
         assertThat(quieter(page, "1-2-no")).hasAttribute("aria-pressed", "false");
         quieter(page, "1-2-yes").click();
@@ -202,7 +183,7 @@ final class JarsTest {
         assertThat(part(page, "error")).containsText("The thermometer in the canner shows 91.0 °C");
         cannerSays(95.8, 40);
         assertThat(part(page, "note")).containsText("The whole time started again.");
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
     }
 
     @Test
@@ -236,7 +217,7 @@ final class JarsTest {
         Page page = page(width, height, scheme);
         page.getByTestId("to-jars").click();
         page.evaluate("percent => { document.documentElement.style.fontSize = percent + '%'; }", textPercent);
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         part(page, "canner").selectOption("steam");
         assertThat(part(page, "ph")).isVisible();
         part(page, "recipeTime").fill("10min");
@@ -245,18 +226,18 @@ final class JarsTest {
         part(page, "headspace").selectOption("1/4in");
         part(page, "look").click();
         assertThat(part(page, "put")).isVisible();
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         part(page, "put").click();
         tap(page, "It steams steadily");
         assertThat(part(page, "timer")).hasText("10:00");
         double digits = part(page, "timer").boundingBox().height;
         assertThat(digits).as("the height of the digits").isGreaterThanOrEqualTo(90);
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         double quiet = quieter(page, "boil-lost").boundingBox().height;
         assertThat(quiet).as("the height of a quiet act").isGreaterThanOrEqualTo(44);
         passes(600);
         assertThat(page.getByTestId("call-title")).hasText("The jars' time is up.");
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         double big = part(page, "main").boundingBox().height;
         assertThat(big).as("the height of the big act").isGreaterThanOrEqualTo(72);
     }

@@ -3,8 +3,6 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -79,31 +77,12 @@ final class PageTest {
     }
 
     private Page page(int width, int height, ColorScheme scheme) {
-        BrowserContext context = browsers.browser()
-                .newContext(new Browser.NewContextOptions()
-                        .setViewportSize(width, height)
-                        .setColorScheme(scheme));
-        Page page = context.newPage();
-        page.onPageError(error -> {
-            throw new AssertionError(error);
-        });
-        page.navigate(address());
-        return page;
+        BrowserContext context = browsers.context(width, height, scheme);
+        return Browsers.open(context, address());
     }
 
     private static Locator part(Page page, String name) {
         return page.getByTestId(name);
-    }
-
-    private static void axeFindsNothing(Page page) {
-        assertThat(new AxeBuilder(page).analyze().getViolations())
-                .as("what axe finds")
-                .isEmpty();
-    }
-
-    private static void nothingSticksOut(Page page) {
-        Object wider = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
-        assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
     }
 
     @ParameterizedTest
@@ -122,8 +101,8 @@ final class PageTest {
         serve(Scenario.CLEAN, untilS);
         Page page = page(width, height, scheme);
         assertThat(part(page, "temperature")).isVisible();
-        axeFindsNothing(page);
-        nothingSticksOut(page);
+        Browsers.axeFindsNothing(page);
+        Browsers.nothingSticksOut(page);
     }
 
     @ParameterizedTest
@@ -137,8 +116,8 @@ final class PageTest {
         assertThat(part(page, "temperature")).isHidden();
         assertThat(part(page, "probe")).hasText("probe on ttyUSB0 · not there");
         assertThat(page.locator("body")).hasAttribute("data-look", "lost");
-        axeFindsNothing(page);
-        nothingSticksOut(page);
+        Browsers.axeFindsNothing(page);
+        Browsers.nothingSticksOut(page);
     }
 
     @Test
@@ -147,7 +126,7 @@ final class PageTest {
         Page page = page(640, 900, ColorScheme.LIGHT);
         assertThat(part(page, "sentence-act")).containsText("Set tests in about");
         page.evaluate("document.documentElement.style.fontSize = '225%'");
-        nothingSticksOut(page);
+        Browsers.nothingSticksOut(page);
         assertThat(part(page, "sentence-act")).isVisible();
         assertThat(part(page, "coming-up")).isVisible();
     }
@@ -218,13 +197,13 @@ final class PageTest {
         serve(Scenario.STALL, 1270);
         Page page = page(390, 844, ColorScheme.LIGHT);
         assertThat(part(page, "not-now")).hasText("Not now");
-        axeFindsNothing(page);
-        nothingSticksOut(page);
+        Browsers.axeFindsNothing(page);
+        Browsers.nothingSticksOut(page);
         part(page, "not-now").click();
         assertThat(part(page, "call")).isHidden();
         assertThat(part(page, "others")).containsText(Pattern.compile("Put aside until \\d\\d:\\d\\d: It is cooling"));
-        axeFindsNothing(page);
-        nothingSticksOut(page);
+        Browsers.axeFindsNothing(page);
+        Browsers.nothingSticksOut(page);
         part(page, "others").getByText("Take back").click();
         assertThat(part(page, "call-title")).containsText("It is cooling");
         assertThat(part(page, "others")).not().containsText("Put aside");
@@ -244,7 +223,7 @@ final class PageTest {
         Page page = page(1180, 820, ColorScheme.LIGHT);
         assertThat(part(page, "call-title")).containsText("It is cooling");
         assertThat(part(page, "call-act")).hasText("Is the heat on?");
-        axeFindsNothing(page);
+        Browsers.axeFindsNothing(page);
     }
 
     @Test

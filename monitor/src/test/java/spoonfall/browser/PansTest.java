@@ -3,8 +3,6 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -82,17 +80,9 @@ final class PansTest {
     }
 
     private Page page(int width, int height, ColorScheme scheme, String hash) {
-        BrowserContext context = browsers.browser()
-                .newContext(new Browser.NewContextOptions()
-                        .setViewportSize(width, height)
-                        .setColorScheme(scheme));
+        BrowserContext context = browsers.context(width, height, scheme);
         contexts.add(context);
-        Page page = context.newPage();
-        page.onPageError(error -> {
-            throw new AssertionError(error);
-        });
-        page.navigate("http://localhost:" + server.port() + "/" + hash);
-        return page;
+        return Browsers.open(context, "http://localhost:" + server.port() + "/" + hash);
     }
 
     private static Locator part(Page page, String name) {
@@ -101,14 +91,6 @@ final class PansTest {
 
     private static Locator pan(Page page, String name) {
         return part(page, "pans").locator(".pan").filter(new Locator.FilterOptions().setHasText(name));
-    }
-
-    private static void isSound(Page page) {
-        assertThat(new AxeBuilder(page).analyze().getViolations())
-                .as("what axe finds")
-                .isEmpty();
-        Object wider = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
-        assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
     }
 
     @ParameterizedTest
@@ -120,11 +102,11 @@ final class PansTest {
         assertThat(pan(page, "Small pan")).not().hasAttribute("aria-current", "true");
         assertThat(pan(page, "Canner")).containsText("95.9 °C");
         assertThat(pan(page, "Small pan").boundingBox().height).isGreaterThanOrEqualTo(44);
-        isSound(page);
+        Browsers.isAccessibleAndFits(page);
         small.playUntil(1270);
         assertThat(part(page, "call-title")).containsText("Small pan: It is cooling");
         assertThat(pan(page, "Small pan")).containsText("Needs you.");
-        isSound(page);
+        Browsers.isAccessibleAndFits(page);
     }
 
     @Test
@@ -201,7 +183,7 @@ final class PansTest {
         Page page = page(390, 844, ColorScheme.LIGHT, "#pan=middle");
         assertThat(part(page, "batch")).hasText("Seville orange and ginger");
         assertThat(part(page, "pans")).containsText("No pan is called “middle” here. This is another one.");
-        isSound(page);
+        Browsers.isAccessibleAndFits(page);
         pan(page, "Small pan").click();
         assertThat(part(page, "batch")).hasText("Lemon and thyme");
         assertThat(part(page, "pans")).not().containsText("middle");

@@ -3,8 +3,6 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -63,28 +61,11 @@ final class SetTestPageTest {
     }
 
     private Page page(int width, int height, ColorScheme scheme) {
-        Page page = browsers.browser()
-                .newContext(new Browser.NewContextOptions()
-                        .setViewportSize(width, height)
-                        .setColorScheme(scheme))
-                .newPage();
-        page.onPageError(error -> {
-            throw new AssertionError(error);
-        });
-        page.navigate("http://localhost:" + server.port() + "/");
-        return page;
+        return Browsers.open(browsers.context(width, height, scheme), "http://localhost:" + server.port() + "/");
     }
 
     private static Locator part(Page page, String name) {
         return page.getByTestId(name);
-    }
-
-    private static void isAccessibleAndFits(Page page) {
-        assertThat(new AxeBuilder(page).analyze().getViolations())
-                .as("what axe finds")
-                .isEmpty();
-        Object wider = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
-        assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
     }
 
     private static void isLarge(Locator button) {
@@ -109,7 +90,7 @@ final class SetTestPageTest {
         part(page, "acknowledge").click();
         assertThat(part(page, "test-begin")).isVisible();
         isLarge(part(page, "test-begin"));
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         shoot(page, "offer-" + size);
         part(page, "test-begin").click();
         assertThat(part(page, "test-timer")).hasText("1:30");
@@ -118,7 +99,7 @@ final class SetTestPageTest {
         assertThat(part(page, "sentence-state")).hasText("Testing the set.");
         isLarge(part(page, "seen-runs"));
         isLarge(part(page, "seen-not-yet"));
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         shoot(page, "open-" + size);
         probe.glide(96, 94, 50);
         assertThat(part(page, "call-title")).hasText("The plate has had its 90 seconds.");
@@ -127,13 +108,13 @@ final class SetTestPageTest {
         assertThat(part(page, "test-title")).containsText("Two drops join, at 99.");
         assertThat(part(page, "call")).isHidden();
         isLarge(part(page, "test-undo"));
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         shoot(page, "seen-" + size);
         probe.glide(94, 99.5, 60);
         probe.play(IN_THE_WINDOW_S + 30);
         assertThat(part(page, "test-undo")).isHidden();
         assertThat(part(page, "sentence-act")).containsText("The next test is at");
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         shoot(page, "between-" + size);
         probe.play(IN_THE_WINDOW_S + 150);
         assertThat(part(page, "call-title")).hasText(Pattern.compile("Start the set tests now.|It has reached .*"));
@@ -143,7 +124,7 @@ final class SetTestPageTest {
         assertThat(part(page, "test-title")).containsText("It wrinkles, at");
         assertThat(part(page, "sentence-state")).hasText("Set. The boil is over.");
         assertThat(part(page, "call")).isHidden();
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         shoot(page, "set-" + size);
     }
 

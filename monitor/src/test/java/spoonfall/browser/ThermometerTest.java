@@ -3,8 +3,6 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -79,16 +77,7 @@ final class ThermometerTest {
         if (server == null) {
             throw new IllegalStateException("nothing is served");
         }
-        Page page = browsers.browser()
-                .newContext(new Browser.NewContextOptions()
-                        .setViewportSize(width, height)
-                        .setColorScheme(scheme))
-                .newPage();
-        page.onPageError(error -> {
-            throw new AssertionError(error);
-        });
-        page.navigate("http://localhost:" + server.port() + "/");
-        return page;
+        return Browsers.open(browsers.context(width, height, scheme), "http://localhost:" + server.port() + "/");
     }
 
     private static Locator part(Page page, String name) {
@@ -97,14 +86,6 @@ final class ThermometerTest {
 
     private static Locator quieter(Page page, String does) {
         return page.locator("[data-does='" + does + "']");
-    }
-
-    private static void isAccessibleAndFits(Page page) {
-        assertThat(new AxeBuilder(page).analyze().getViolations())
-                .as("what axe finds")
-                .isEmpty();
-        Object wider = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
-        assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
     }
 
     @Test
@@ -182,7 +163,7 @@ final class ThermometerTest {
         part(page, "to-thermometer").click();
         // a call takes the top of every view
         assertThat(part(page, "acknowledge")).isVisible();
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
     }
 
     @ParameterizedTest
@@ -193,15 +174,15 @@ final class ThermometerTest {
         Page page = page(width, height, scheme);
         part(page, "to-thermometer").click();
         page.evaluate("percent => { document.documentElement.style.fontSize = percent + '%'; }", textPercent);
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         part(page, "check-act").click();
         assertThat(part(page, "check-state")).hasText("Nothing has come from the thermometer yet.");
         pan.say(95.4, 20);
         assertThat(part(page, "check-picture")).isVisible();
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         pan.say(95.4, 60);
         assertThat(part(page, "check-act")).hasText("Use it as today’s water boil");
-        isAccessibleAndFits(page);
+        Browsers.isAccessibleAndFits(page);
         double high = part(page, "check-act").boundingBox().height;
         assertThat(high).as("the height of the big act").isGreaterThanOrEqualTo(72);
     }

@@ -3,7 +3,6 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
@@ -294,12 +293,7 @@ final class WholeAfternoonTest {
                         .setHasTouch(true)
                         .setColorScheme(scheme));
         contexts.add(context);
-        Page page = context.newPage();
-        page.onPageError(error -> {
-            throw new AssertionError(error);
-        });
-        page.navigate("http://localhost:" + server.port() + "/");
-        return page;
+        return Browsers.open(context, "http://localhost:" + server.port() + "/");
     }
 
     private static Locator part(Page page, String name) {
@@ -319,10 +313,6 @@ final class WholeAfternoonTest {
         if (cook instanceof CookAtPage.ByKeys) {
             return;
         }
-        assertThat(new AxeBuilder(page).analyze().getViolations())
-                .as("what axe finds")
-                .isEmpty();
-        Object wider = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
-        assertThat(wider).as("the page is wider than the screen").isEqualTo(false);
+        Browsers.isAccessibleAndFits(page);
     }
 }

@@ -3,11 +3,7 @@ package spoonfall.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,7 +22,6 @@ import spoonfall.kitchen.ToldProbe;
 
 /** The calls of the afternoon. */
 final class AfternoonRoutesTest {
-    private static final ObjectMapper MAPPER = new ObjectMapper();
 
     @TempDir
     Path folder = Path.of("");
@@ -35,7 +30,7 @@ final class AfternoonRoutesTest {
             KitchenPlan.live("Hollin Bank", "batch 14", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1);
     private final Kitchen kitchen = new Kitchen(plan, clock -> List.of(new ToldProbe("pan", 0)), System::nanoTime);
     private final WebServer server = new WebServer(kitchen, "127.0.0.1", 0);
-    private final HttpClient client = HttpClient.newHttpClient();
+    private final Caller caller = new Caller();
 
     AfternoonRoutesTest() {
         kitchen.start();
@@ -49,29 +44,13 @@ final class AfternoonRoutesTest {
     }
 
     private HttpResponse<String> send(String method, String path, String body) {
-        try {
-            return client.send(
-                    HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path))
-                            .method(method, HttpRequest.BodyPublishers.ofString(body))
-                            .build(),
-                    HttpResponse.BodyHandlers.ofString());
-        } catch (IOException | InterruptedException e) {
-            throw new AssertionError(e);
-        }
+        return caller.send(server.port(), method, path, body);
     }
 
     private JsonNode said(String method, String path, String body) {
         HttpResponse<String> answer = send(method, path, body);
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
-        return json(answer).path("afternoon");
-    }
-
-    private static JsonNode json(HttpResponse<String> answer) {
-        try {
-            return MAPPER.readTree(answer.body());
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
+        return Caller.json(answer).path("afternoon");
     }
 
     private static String stateOf(JsonNode afternoon, String step) {
@@ -98,7 +77,7 @@ final class AfternoonRoutesTest {
         assertThat(stateOf(late, "soften"))
                 .as("the tap that was undone comes again")
                 .isEqualTo("now");
-        JsonNode snapshot = json(send("GET", "/api/state", "")).path("afternoon");
+        JsonNode snapshot = Caller.json(send("GET", "/api/state", "")).path("afternoon");
         assertThat(stateOf(snapshot, "soften")).isEqualTo("now");
         assertThat(snapshot.path("startedAtMs").asLong()).isPositive();
     }
@@ -107,7 +86,7 @@ final class AfternoonRoutesTest {
     void aNewCook_beginsANewAfternoonByTheSameNotes_andTheOldOneCanBeHadBack() {
         said("POST", "/api/afternoon/notes/rest", "{\"minutes\": 15}");
         said("POST", "/api/afternoon/steps/off/done", "");
-        JsonNode fresh = json(send("POST", "/api/cook", "")).path("afternoon");
+        JsonNode fresh = Caller.json(send("POST", "/api/cook", "")).path("afternoon");
         assertThat(stateOf(fresh, "off")).isEqualTo("later");
         assertThat(fresh.path("steps").findValuesAsText("minutes")).contains("15");
         assertThat(fresh.path("undo").path("words").asText()).isEqualTo("A new cook");
@@ -147,6 +126,6 @@ final class AfternoonRoutesTest {
     void nonsense_isRefusedWithTheWayOut(String path, String body, String message) {
         HttpResponse<String> answer = send("POST", path, body == null ? "" : body);
         assertThat(answer.statusCode()).isEqualTo(400);
-        assertThat(json(answer).path("error").asText()).contains(message);
+        assertThat(Caller.json(answer).path("error").asText()).contains(message);
     }
 }

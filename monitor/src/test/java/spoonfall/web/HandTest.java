@@ -3,11 +3,6 @@ package spoonfall.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
@@ -29,11 +24,10 @@ import spoonfall.probe.hand.HandProbe;
 
 /** Readings typed over HTTP, on a clock that the test moves. */
 final class HandTest {
-    private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Offset<Double> EXACT = Offset.offset(1e-6);
 
     private final AtomicLong nanos = new AtomicLong(1_000_000_000L);
-    private final HttpClient client = HttpClient.newHttpClient();
+    private final Caller caller = new Caller();
     private int ids;
     private @Nullable Kitchen kitchen;
     private @Nullable WebServer server;
@@ -69,26 +63,11 @@ final class HandTest {
         if (server == null) {
             throw new IllegalStateException("nothing is served");
         }
-        HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path))
-                .method(method, HttpRequest.BodyPublishers.ofString(body))
-                .build();
-        try {
-            return client.send(request, HttpResponse.BodyHandlers.ofString());
-        } catch (IOException | InterruptedException e) {
-            throw new AssertionError(e);
-        }
-    }
-
-    private static JsonNode json(HttpResponse<String> response) {
-        try {
-            return MAPPER.readTree(response.body());
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
+        return caller.send(server.port(), method, path, body);
     }
 
     private JsonNode state() {
-        return json(send("GET", "/api/state", ""));
+        return Caller.json(send("GET", "/api/state", ""));
     }
 
     private String trace() {
@@ -112,7 +91,7 @@ final class HandTest {
 
     @Test
     void aTypedReading_isThePansTemperatureAtOnce() {
-        JsonNode taken = json(send("POST", "/api/readings", "{\"id\": \"a-1\", \"temperatureC\": 98.5}"))
+        JsonNode taken = Caller.json(send("POST", "/api/readings", "{\"id\": \"a-1\", \"temperatureC\": 98.5}"))
                 .path("taken");
         assertThat(taken.path("id").asText()).isEqualTo("a-1");
         assertThat(taken.path("temperatureC").asDouble()).isEqualTo(98.5);
@@ -134,7 +113,7 @@ final class HandTest {
         pass(60);
         assertThat(type("twice", "98.5C").statusCode()).isEqualTo(200);
         pass(3);
-        JsonNode again = json(type("twice", "98.5C")).path("taken");
+        JsonNode again = Caller.json(type("twice", "98.5C")).path("taken");
         assertThat(again.path("t").asDouble()).isCloseTo(60, EXACT);
         assertThat(trace().lines()).hasSize(3);
     }
@@ -145,7 +124,7 @@ final class HandTest {
         pass(60);
         HttpResponse<String> asked = type("x", "1004C");
         assertThat(asked.statusCode()).isEqualTo(409);
-        JsonNode question = json(asked).path("question");
+        JsonNode question = Caller.json(asked).path("question");
         assertThat(question.path("text").asText()).isEqualTo("Did you mean 100.4 °C?");
         assertThat(question.path("choices").get(0).path("reading").asText()).isEqualTo("100.4C");
         assertThat(question.path("choices").get(1).path("reading").isNull()).isTrue();
@@ -160,7 +139,7 @@ final class HandTest {
     void fahrenheitWhereCelsiusIsSet_isAskedAbout() {
         typed("100C");
         pass(60);
-        JsonNode question = json(type("x", "213C")).path("question");
+        JsonNode question = Caller.json(type("x", "213C")).path("question");
         assertThat(question.path("about").asText()).isEqualTo("unit");
         assertThat(question.path("text").asText()).isEqualTo("Is that °F?");
         assertThat(question.path("choices").get(0).path("reading").asText()).isEqualTo("213F");
@@ -176,14 +155,14 @@ final class HandTest {
         pass(30);
         HttpResponse<String> answer = send("DELETE", "/api/readings/" + wrong, "");
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
-        JsonNode status = json(answer).path("status");
+        JsonNode status = Caller.json(answer).path("status");
         assertThat(status.path("temperatureC").asDouble()).isEqualTo(97.5);
         assertThat(status.path("hand").path("last").isNull()).isTrue();
         assertThat(trace()).isEqualTo("elapsed_s,temperature_c\n0,97\n60,97.5\n");
         JsonNode climb = state().path("climb");
         assertThat(climb.get(climb.size() - 1).get(1).asDouble()).isEqualTo(97.5);
         assertThat(send("DELETE", "/api/readings/" + wrong, "").statusCode()).isEqualTo(200);
-        assertThat(json(type(wrong, "99.5C")).path("taken").isNull())
+        assertThat(Caller.json(type(wrong, "99.5C")).path("taken").isNull())
                 .as("a late copy of the tap")
                 .isTrue();
         assertThat(trace().lines()).hasSize(3);
@@ -255,7 +234,7 @@ final class HandTest {
         typed("97C");
         HttpResponse<String> answer = send("POST", "/api/readings", body);
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(400);
-        assertThat(json(answer).path("error").asText()).contains(why);
+        assertThat(Caller.json(answer).path("error").asText()).contains(why);
         assertThat(trace().lines()).hasSize(2);
     }
 
@@ -265,7 +244,7 @@ final class HandTest {
         serveWith(new ToldProbe("pan", 0));
         HttpResponse<String> answer = type("a", "98C");
         assertThat(answer.statusCode()).isEqualTo(400);
-        assertThat(json(answer).path("error").asText())
+        assertThat(Caller.json(answer).path("error").asText())
                 .contains("pan speaks by itself")
                 .contains("serve --hand");
         assertThat(state().path("status").path("hand").isNull()).isTrue();

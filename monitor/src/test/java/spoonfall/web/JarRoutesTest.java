@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.WebSocket;
 import java.util.List;
@@ -38,6 +37,7 @@ final class JarRoutesTest {
 
     private final AtomicLong nanos = new AtomicLong(START_NANOS);
     private final HttpClient client = HttpClient.newHttpClient();
+    private final Caller caller = new Caller();
     private @Nullable Kitchens kitchens;
     private @Nullable WebServer server;
     private int taps;
@@ -62,22 +62,15 @@ final class JarRoutesTest {
         }
     }
 
-    private URI uri(String scheme, String path) {
+    private int port() {
         if (server == null) {
             throw new IllegalStateException("nothing is served");
         }
-        return URI.create(scheme + "://127.0.0.1:" + server.port() + path);
+        return server.port();
     }
 
     private HttpResponse<String> send(String method, String path, String body) {
-        HttpRequest request = HttpRequest.newBuilder(uri("http", path))
-                .method(method, HttpRequest.BodyPublishers.ofString(body))
-                .build();
-        try {
-            return client.send(request, HttpResponse.BodyHandlers.ofString());
-        } catch (IOException | InterruptedException e) {
-            throw new AssertionError(e);
-        }
+        return caller.send(port(), method, path, body);
     }
 
     private static JsonNode json(String text) {
@@ -192,7 +185,9 @@ final class JarRoutesTest {
     @Test
     void theCannersThermometer_verifiesTheBoilAndALostOneCallsEveryPage() {
         Live live = new Live();
-        client.newWebSocketBuilder().buildAsync(uri("ws", "/live"), live).join();
+        client.newWebSocketBuilder()
+                .buildAsync(URI.create("ws://127.0.0.1:" + port() + "/live"), live)
+                .join();
         load(6);
         cannerSays(95.8, 40);
         Hearing.await("the boil", () -> phase().equals("processing"));
@@ -217,7 +212,9 @@ final class JarRoutesTest {
         load(6);
         tap("boils");
         Live late = new Live();
-        client.newWebSocketBuilder().buildAsync(uri("ws", "/live"), late).join();
+        client.newWebSocketBuilder()
+                .buildAsync(URI.create("ws://127.0.0.1:" + port() + "/live"), late)
+                .join();
         Hearing.await(
                 "the jars",
                 () -> late.heard.stream()

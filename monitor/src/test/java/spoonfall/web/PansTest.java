@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.WebSocket;
 import java.util.List;
@@ -41,6 +40,7 @@ final class PansTest {
             Optional.of(new Canner(clock -> inCanner, System::nanoTime, Thermometry.none())));
     private final WebServer server = new WebServer(kitchens, "127.0.0.1", 0);
     private final HttpClient client = HttpClient.newHttpClient();
+    private final Caller caller = new Caller();
 
     PansTest() {
         kitchens.start();
@@ -60,26 +60,11 @@ final class PansTest {
     }
 
     private HttpResponse<String> send(String method, String path, String body) {
-        HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path))
-                .method(method, HttpRequest.BodyPublishers.ofString(body))
-                .build();
-        try {
-            return client.send(request, HttpResponse.BodyHandlers.ofString());
-        } catch (IOException | InterruptedException e) {
-            throw new AssertionError(e);
-        }
+        return caller.send(server.port(), method, path, body);
     }
 
     private JsonNode state(String pan) {
-        return json(send("GET", "/api/pans/" + pan + "/state", ""));
-    }
-
-    private static JsonNode json(HttpResponse<String> answer) {
-        try {
-            return MAPPER.readTree(answer.body());
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
+        return Caller.json(send("GET", "/api/pans/" + pan + "/state", ""));
     }
 
     private static final class Page implements WebSocket.Listener {
@@ -133,7 +118,7 @@ final class PansTest {
         small.say(100.6, 120);
         Hearing.await(
                 "a call",
-                () -> !json(send("GET", "/api/pans/small%20pan/state", ""))
+                () -> !Caller.json(send("GET", "/api/pans/small%20pan/state", ""))
                         .path("alarms")
                         .isEmpty());
         return state("small%20pan").path("alarms").get(0).path("id").asText();
@@ -141,7 +126,8 @@ final class PansTest {
 
     @Test
     void everyCall_isThereForTheFirstPanAndForEachByItsName() {
-        assertThat(json(send("GET", "/api/state", "")).path("pan").asText()).isEqualTo("big");
+        assertThat(Caller.json(send("GET", "/api/state", "")).path("pan").asText())
+                .isEqualTo("big");
         assertThat(state("big").path("kitchen").path("batch").asText()).isEqualTo("Seville orange");
         assertThat(state("small%20pan").path("pan").asText()).isEqualTo("small pan");
         assertThat(state("small%20pan").path("kitchen").path("batch").asText()).isEqualTo("Lemon");
@@ -162,7 +148,7 @@ final class PansTest {
     void anUnknownPan_isSaidToBeUnknown(String method, String path) {
         HttpResponse<String> answer = send(method, path, "");
         assertThat(answer.statusCode()).isEqualTo(404);
-        assertThat(json(answer).path("error").asText())
+        assertThat(Caller.json(answer).path("error").asText())
                 .isEqualTo("no pan is called \"middle\"; there is big, small pan");
     }
 

@@ -3,11 +3,6 @@ package spoonfall.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -24,14 +19,12 @@ import spoonfall.probe.Hearing;
 
 /** The calls about set tests, over HTTP. */
 final class SetTestRoutesTest {
-    private static final ObjectMapper MAPPER = new ObjectMapper();
-
     private final ToldProbe probe = new ToldProbe("pan", 0.05);
     private final KitchenPlan plan =
             KitchenPlan.live("Hollin Bank", "batch 14", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1);
     private final Kitchen kitchen = new Kitchen(plan, clock -> List.of(probe), System::nanoTime);
     private final WebServer server = new WebServer(kitchen, "127.0.0.1", 0);
-    private final HttpClient client = HttpClient.newHttpClient();
+    private final Caller caller = new Caller();
 
     @BeforeEach
     void start() {
@@ -58,21 +51,18 @@ final class SetTestRoutesTest {
                         .orElse(false));
     }
 
-    private HttpResponse<String> call(String method, String path, String body)
-            throws IOException, InterruptedException {
-        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path));
-        request.method(method, HttpRequest.BodyPublishers.ofString(body));
-        return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
+    private HttpResponse<String> call(String method, String path, String body) {
+        return caller.send(server.port(), method, path, body);
     }
 
-    private JsonNode tests(String method, String path, String body) throws IOException, InterruptedException {
+    private JsonNode tests(String method, String path, String body) {
         HttpResponse<String> answer = call(method, path, body);
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
-        return MAPPER.readTree(answer.body()).path("status").path("tests");
+        return Caller.json(answer).path("status").path("tests");
     }
 
     @Test
-    void aTest_beginsIsAnsweredAndTakenBack_andEachTwiceIsHarmless() throws IOException, InterruptedException {
+    void aTest_beginsIsAnsweredAndTakenBack_andEachTwiceIsHarmless() {
         boil();
         for (int twice = 0; twice < 2; twice++) {
             JsonNode begun = tests("POST", "/api/test", "{\"id\": \"a-1\", \"plateS\": 75}");
@@ -100,13 +90,13 @@ final class SetTestRoutesTest {
     }
 
     @Test
-    void set_endsTheBoilForEveryPage() throws IOException, InterruptedException {
+    void set_endsTheBoilForEveryPage() {
         boil();
         assertThat(tests("POST", "/api/test/seen", "{\"id\": \"b\", \"verdict\": \"set\"}")
                         .path("set")
                         .asBoolean())
                 .isTrue();
-        JsonNode state = MAPPER.readTree(call("GET", "/api/state", "").body());
+        JsonNode state = Caller.json(call("GET", "/api/state", ""));
         assertThat(state.path("status").path("stage").asText()).isEqualTo("off-the-heat");
         assertThat(state.path("status").path("say").path("state").asText()).isEqualTo("Set. The boil is over.");
         assertThat(state.path("alarms")).isEmpty();
@@ -128,16 +118,15 @@ final class SetTestRoutesTest {
                 "POST | /api/test/seen | {\"id\": \"a\", \"plate\": \"runs\", \"verdict\": \"set\"} | one of",
                 "DELETE | /api/test | '' | \"id\" is needed"
             })
-    void whatCannotBeUnderstood_isSaid(String method, String path, String body, String says)
-            throws IOException, InterruptedException {
+    void whatCannotBeUnderstood_isSaid(String method, String path, String body, String says) {
         boil();
         HttpResponse<String> answer = call(method, path, body);
         assertThat(answer.statusCode()).isEqualTo(400);
-        assertThat(MAPPER.readTree(answer.body()).path("error").asText()).contains(says);
+        assertThat(Caller.json(answer).path("error").asText()).contains(says);
     }
 
     @Test
-    void aColdPan_cannotBeTested() throws IOException, InterruptedException {
+    void aColdPan_cannotBeTested() {
         assertThat(call("POST", "/api/test", "{\"id\": \"a\"}").body()).contains("nothing was read of the pan yet");
         probe.say(40, 60);
         Hearing.await("the pan", () -> kitchen.state().join().pan().status().isPresent());
@@ -145,7 +134,7 @@ final class SetTestRoutesTest {
     }
 
     @Test
-    void aNewBase_keepsTheTestsAndMeasuresThemAnew() throws IOException, InterruptedException {
+    void aNewBase_keepsTheTestsAndMeasuresThemAnew() {
         boil();
         double before = tests("POST", "/api/test/seen", "{\"id\": \"c\", \"plate\": \"runs\"}")
                 .path("list")
@@ -159,7 +148,7 @@ final class SetTestRoutesTest {
     }
 
     @Test
-    void aPanIsNamedInThePath_orIsTheFirst() throws IOException, InterruptedException {
+    void aPanIsNamedInThePath_orIsTheFirst() {
         boil();
         assertThat(tests("POST", "/api/pans/pan/test", "{\"id\": \"d\"}")
                         .path("open")

@@ -3,11 +3,6 @@ package spoonfall.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -33,7 +28,6 @@ import spoonfall.probe.Hearing;
 
 /** Two thermometers in a pan, checked over HTTP. Readings carry their own time, so that minutes pass at once. */
 final class TrustTest {
-    private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Instant NOW = Instant.parse("2026-11-25T18:00:00Z");
 
     @TempDir
@@ -42,7 +36,7 @@ final class TrustTest {
     private final AtomicReference<Instant> now = new AtomicReference<>(NOW);
     private final ToldProbe pan = new ToldProbe("pan", 0);
     private final ToldProbe second = new ToldProbe("second", 0);
-    private final HttpClient client = HttpClient.newHttpClient();
+    private final Caller caller = new Caller();
     private @Nullable Kitchen kitchen;
     private @Nullable WebServer server;
 
@@ -79,38 +73,23 @@ final class TrustTest {
         if (server == null) {
             throw new IllegalStateException("nothing is served");
         }
-        HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path))
-                .method(method, HttpRequest.BodyPublishers.ofString(body))
-                .build();
-        try {
-            return client.send(request, HttpResponse.BodyHandlers.ofString());
-        } catch (IOException | InterruptedException e) {
-            throw new AssertionError(e);
-        }
-    }
-
-    private static JsonNode json(HttpResponse<String> response) {
-        try {
-            return MAPPER.readTree(response.body());
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
+        return caller.send(server.port(), method, path, body);
     }
 
     private JsonNode state() {
-        return json(send("GET", "/api/state", ""));
+        return Caller.json(send("GET", "/api/state", ""));
     }
 
     private JsonNode done(String method, String path, String body) {
         HttpResponse<String> response = send(method, path, body);
         assertThat(response.statusCode()).as(response.body()).isEqualTo(200);
-        return json(response);
+        return Caller.json(response);
     }
 
     private String refused(String method, String path, String body) {
         HttpResponse<String> response = send(method, path, body);
         assertThat(response.statusCode()).as(response.body()).isEqualTo(400);
-        String error = json(response).path("error").asText();
+        String error = Caller.json(response).path("error").asText();
         assertThat(error).isNotBlank().doesNotContain("\n", "Exception");
         return error;
     }
