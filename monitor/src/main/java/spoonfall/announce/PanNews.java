@@ -1,14 +1,9 @@
 package spoonfall.announce;
 
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
-import java.util.stream.Collectors;
 import spoonfall.alarm.AlarmState;
 import spoonfall.alarm.Priority;
 import spoonfall.cook.CookAlarm;
@@ -24,13 +19,10 @@ import spoonfall.words.Saying;
  * to do, when that changes and no call stands. Used by the kitchen's thread alone.
  */
 final class PanNews implements KitchenListener {
-    private static final long AGAIN_NANOS = TimeUnit.SECONDS.toNanos(65);
-
     private final String pan;
     private final Waiting waiting;
     private final SpokenText spoken;
-    private final LongSupplier nanoClock;
-    private final Map<String, Long> calledAt = new HashMap<>();
+    private final Calls calls;
     private Newsworthy sentence = new Newsworthy();
     private Instant startedAt = Instant.EPOCH;
     private int cookNumber;
@@ -45,15 +37,14 @@ final class PanNews implements KitchenListener {
         this.pan = pan;
         this.waiting = waiting;
         this.spoken = spoken;
-        this.nanoClock = nanoClock;
+        calls = new Calls(nanoClock);
     }
 
     @Override
     public void begin(KitchenState state) {
         if (state.cookNumber() != cookNumber) {
             cookNumber = state.cookNumber();
-            calledAt.keySet().forEach(id -> waiting.forget(topic(id)));
-            calledAt.clear();
+            calls.clear(id -> waiting.forget(topic(id)));
             sentence = new Newsworthy();
             first = true;
         }
@@ -72,39 +63,25 @@ final class PanNews implements KitchenListener {
     @Override
     public void pan(PanView view) {
         startedAt = view.startedAt().orElse(startedAt);
-        List<CookAlarm> calls = view.alarms().stream()
+        List<CookAlarm> standing = view.alarms().stream()
                 .filter(alarm -> alarm.state() == AlarmState.UNACKNOWLEDGED)
                 .toList();
-        forgetAllBut(calls.stream().map(CookAlarm::id).collect(Collectors.toSet()));
-        calls.forEach(this::call);
+        calls.keep(standing.stream().map(CookAlarm::id).toList(), id -> waiting.forget(topic(id)));
+        standing.forEach(this::call);
         Saying saying = view.outlook().saying();
         boolean news = sentence.isNews(saying);
-        if (news && !first && calls.isEmpty()) {
+        if (news && !first && standing.isEmpty()) {
             say("sentence", Priority.LOW, (saying.state() + " " + saying.act()).strip());
-        } else if (!calls.isEmpty()) {
+        } else if (!standing.isEmpty()) {
             waiting.forget(topic("sentence"));
         }
         first = false;
     }
 
     private void call(CookAlarm alarm) {
-        long now = nanoClock.getAsLong();
-        Long before = calledAt.get(alarm.id());
-        boolean again = alarm.name().priority() == Priority.HIGH && before != null && now - before >= AGAIN_NANOS;
-        if (before == null || again) {
-            calledAt.put(alarm.id(), now);
+        if (calls.due(alarm.id(), alarm.name().priority())) {
             say(alarm.id(), alarm.name().priority(), alarm.text());
         }
-    }
-
-    private void forgetAllBut(Set<String> standing) {
-        calledAt.keySet().removeIf(id -> {
-            boolean over = !standing.contains(id);
-            if (over) {
-                waiting.forget(topic(id));
-            }
-            return over;
-        });
     }
 
     private void say(String about, Priority priority, String marked) {
