@@ -161,15 +161,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
     }
 
     private <T> CompletableFuture<T> ask(Supplier<T> question) {
-        CompletableFuture<T> answer = new CompletableFuture<>();
-        submit(() -> {
-            try {
-                answer.complete(question.get());
-            } catch (RuntimeException e) {
-                answer.completeExceptionally(e);
-            }
-        });
-        return answer;
+        return Asked.of(this::submit, question);
     }
 
     private void submit(Runnable task) {

@@ -397,15 +397,7 @@ public final class Kitchen implements AutoCloseable {
 
     /** Asks the kitchen's thread. */
     <T> CompletableFuture<T> ask(Supplier<T> question) {
-        CompletableFuture<T> answer = new CompletableFuture<>();
-        submit(() -> {
-            try {
-                answer.complete(question.get());
-            } catch (RuntimeException e) {
-                answer.completeExceptionally(e);
-            }
-        });
-        return answer;
+        return Asked.of(this::submit, question);
     }
 
     private void startProbes() {

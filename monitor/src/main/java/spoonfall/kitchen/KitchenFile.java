@@ -1,15 +1,9 @@
 package spoonfall.kitchen;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.tomlj.Toml;
-import org.tomlj.TomlParseResult;
-import org.tomlj.TomlPosition;
 import spoonfall.probe.NamedSpec;
 import spoonfall.units.Quantities;
 
@@ -38,7 +32,6 @@ public record KitchenFile(
 
     private static final List<String> KEYS =
             List.of("name", "batch", "elevation", "pressure", "rise", "port", "pan", "probe");
-    private static final long LARGEST_BYTES = 64 * 1024;
 
     /** Keeps a copy of the list. */
     public KitchenFile {
@@ -75,25 +68,7 @@ public record KitchenFile(
      * @throws IllegalArgumentException with one line naming file, line and key, and the way out
      */
     public static KitchenFile read(Path file) {
-        try {
-            if (Files.size(file) > LARGEST_BYTES) {
-                throw new IllegalArgumentException(file + " is larger than 64 KiB; a kitchen file never is");
-            }
-            TomlParseResult toml = Toml.parse(file);
-            if (toml.hasErrors()) {
-                String first = String.valueOf(toml.errors().get(0).getMessage())
-                        .lines()
-                        .findFirst()
-                        .orElse("");
-                TomlPosition at = toml.errors().get(0).position();
-                throw new IllegalArgumentException(file + ", line " + at.line() + ": " + first);
-            }
-            return new Reader(new KitchenToml(file, toml)).kitchen();
-        } catch (NoSuchFileException e) {
-            throw new IllegalArgumentException("there is no kitchen file " + file, e);
-        } catch (IOException e) {
-            throw new IllegalArgumentException(file + " cannot be read: " + e.getMessage(), e);
-        }
+        return new Reader(KitchenToml.read(file, "there is no kitchen file", "a kitchen file never is")).kitchen();
     }
 
     /** Reads the keys of one file; every complaint says where. */

@@ -1,5 +1,8 @@
 package spoonfall.kitchen;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -8,11 +11,43 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
 import org.tomlj.TomlArray;
+import org.tomlj.TomlParseError;
+import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
 
 /** The keys of one kitchen file; every complaint says where. */
 record KitchenToml(Path file, TomlTable toml) {
+    private static final long LARGEST_BYTES = 64 * 1024;
+
+    /**
+     * The keys of a file.
+     *
+     * @param missing what to say if there is no such file, before its name
+     * @param never what to say of one that is too large, as in "a kitchen file never is"
+     * @throws IllegalArgumentException with one line naming file and line, and the way out
+     */
+    static KitchenToml read(Path file, String missing, String never) {
+        try {
+            if (Files.size(file) > LARGEST_BYTES) {
+                throw new IllegalArgumentException(file + " is larger than 64 KiB; " + never);
+            }
+            TomlParseResult toml = Toml.parse(file);
+            if (toml.hasErrors()) {
+                TomlParseError error = toml.errors().get(0);
+                String first =
+                        String.valueOf(error.getMessage()).lines().findFirst().orElse("");
+                throw new IllegalArgumentException(
+                        file + ", line " + error.position().line() + ": " + first);
+            }
+            return new KitchenToml(file, toml);
+        } catch (NoSuchFileException e) {
+            throw new IllegalArgumentException(missing + " " + file, e);
+        } catch (IOException e) {
+            throw new IllegalArgumentException(file + " cannot be read: " + e.getMessage(), e);
+        }
+    }
+
     /** The tables of that heading, in order. */
     TomlArray tables(String key) {
         Object value = toml.get(key);

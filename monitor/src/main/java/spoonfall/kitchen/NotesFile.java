@@ -1,15 +1,11 @@
 package spoonfall.kitchen;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
-import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
 import spoonfall.afternoon.BatchNotes;
@@ -25,7 +21,6 @@ public final class NotesFile {
     private static final List<String> KEYS = List.of("steps", "prepare");
     private static final List<String> STEP_KEYS = List.of("name", "minutes", "after", "leave-out");
     private static final List<String> PREPARE_KEYS = List.of("name", "minutes", "before", "leave-out");
-    private static final long LARGEST_BYTES = 64 * 1024;
 
     private final Path file;
 
@@ -39,25 +34,9 @@ public final class NotesFile {
      * @throws IllegalArgumentException with one line naming file, line and key, and the way out
      */
     public static BatchNotes read(Path file) {
-        try {
-            if (Files.size(file) > LARGEST_BYTES) {
-                throw new IllegalArgumentException(file + " is larger than 64 KiB; batch notes never are");
-            }
-            TomlParseResult toml = Toml.parse(file);
-            if (toml.hasErrors()) {
-                String first = String.valueOf(toml.errors().get(0).getMessage())
-                        .lines()
-                        .findFirst()
-                        .orElse("");
-                throw new IllegalArgumentException(
-                        file + ", line " + toml.errors().get(0).position().line() + ": " + first);
-            }
-            return new NotesFile(file).notes(toml);
-        } catch (NoSuchFileException e) {
-            throw new IllegalArgumentException("there are no batch notes " + file, e);
-        } catch (IOException e) {
-            throw new IllegalArgumentException(file + " cannot be read: " + e.getMessage(), e);
-        }
+        return new NotesFile(file)
+                .notes(KitchenToml.read(file, "there are no batch notes", "batch notes never are")
+                        .toml());
     }
 
     private BatchNotes notes(TomlTable toml) {
