@@ -87,8 +87,9 @@ final class Senses {
         OptionalDouble earlier = points.highestBetween(t - PEAK_S, t - pace.quickS());
         double latelyC = Math.max(points.highestSince(t - pace.quickS()).orElse(levelC), levelC);
         double earlierPeakC = earlier.orElse(latelyC);
-        double ownC = points.highestSince(Math.max(t - PEAK_S, peakFromT)).orElse(levelC);
-        double peakC = Math.max(levelC, ownC);
+        double peakC = peakFromT <= t - PEAK_S
+                ? Math.max(earlierPeakC, latelyC)
+                : Math.max(levelC, points.highestSince(peakFromT).orElse(levelC));
         double fallC = Math.max(0, points.highestSince(t - FALL_S).orElse(levelC) - levelC);
         return Optional.of(new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, fallC, stepC));
     }

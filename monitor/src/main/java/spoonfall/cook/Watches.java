@@ -43,8 +43,7 @@ final class Watches {
     /** A reading that does so much of its climb within one third of the time has jumped: no base heats like that. */
     private static final double JUMP_SHARE = 0.75;
 
-    private static final double QUICK_S = 45;
-    private static final double STEADY_S = 120;
+    private static final double REMEMBERS_S = 240;
     private static final double REFERENCE_DELAY_S = 60;
 
     private static final double DEADBAND_C = 0.4;
@@ -56,7 +55,7 @@ final class Watches {
     private double climbsPerMinC;
     private double allowedPerMinC;
     private final Track expected = new Track(REFERENCE_S);
-    private final Track levels = new Track(2 * STEADY_S);
+    private final Track levels = new Track(REMEMBERS_S);
 
     Watches(CookSettings settings) {
         this.settings = settings;
@@ -153,7 +152,7 @@ final class Watches {
         allowedPerMinC = reference.getAsDouble();
         double surelyPerMinC = climbsPerMinC - SCORCH_SIGMAS * 60 * line.slopeError();
         Condition tooFast = Condition.above(surelyPerMinC, limit, limit / 2);
-        if (tooFast == Condition.PRESENT && jumped(t, coarse ? STEADY_S : QUICK_S)) {
+        if (tooFast == Condition.PRESENT && jumped(t, coarse ? Pace.BY_ITSELF.steadyS() : Pace.BY_ITSELF.quickS())) {
             return Condition.UNDECIDED;
         }
         // After a stir the reading climbs as fast, but only back to where it was.

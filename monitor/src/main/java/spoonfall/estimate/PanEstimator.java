@@ -66,7 +66,7 @@ public final class PanEstimator {
     private double lowSinceT = Double.NaN;
     private double highSinceT = Double.NaN;
     private boolean away;
-    private boolean cools;
+    private boolean offTheHeat;
     private boolean impossible;
     private int back;
 
@@ -120,7 +120,7 @@ public final class PanEstimator {
      */
     public void endSecond(double t, boolean follow, boolean settled, boolean cooling, double thermometerStepC) {
         stepC = Math.min(1, thermometerStepC);
-        cools = cooling;
+        offTheHeat = cooling;
         if (!follow) {
             forget();
             return;
@@ -262,7 +262,7 @@ public final class PanEstimator {
             whileAway(t, riseC, off, sigma);
             return;
         }
-        boolean low = off < -(cools ? LOW_GATE_C : Math.max(LOW_GATE_C, LOW_SIGMAS * sigma));
+        boolean low = off < -(offTheHeat ? LOW_GATE_C : Math.max(LOW_GATE_C, LOW_SIGMAS * sigma));
         boolean high = off > Math.max(HIGH_GATE_C, HIGH_SIGMAS * sigma);
         lowSinceT = low ? Double.isNaN(lowSinceT) ? t : lowSinceT : Double.NaN;
         highSinceT = high ? Double.isNaN(highSinceT) ? t : highSinceT : Double.NaN;
