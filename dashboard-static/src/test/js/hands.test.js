@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { noticeWords, pedalWords, screenWords, soundWords, troubles, voiceWords } from '../../main/resources/dashboard/hands-words.js';
-import { answers, canBePedal, oncePerTap } from '../../main/resources/dashboard/one-act.js';
+import { answers, canBePedal, oncePerCall, oncePerTap } from '../../main/resources/dashboard/one-act.js';
 import { PATTERNS, patternOf } from '../../main/resources/dashboard/sound-patterns.js';
 
 test('the three sounds differ in number, height, pace and colour', () => {
@@ -37,6 +37,19 @@ test('a tap that arrives twice acts once, whichever button it meets', () => {
   now = 900;
   answer('stalled-1');
   assert.deepEqual(done, ['answer gel-1', 'answer stalled-1']);
+});
+
+test('a call is answered once by whichever ways lead to it, and the next one at once', () => {
+  let now = 0;
+  const done = [];
+  const answer = oncePerCall((id) => done.push(id), () => now);
+  answer('gel-1');
+  now = 10;
+  answer('gel-1');
+  answer('stalled-1');
+  now = 900;
+  answer('stalled-1');
+  assert.deepEqual(done, ['gel-1', 'stalled-1', 'stalled-1']);
 });
 
 test('the usual keys answer, and the learnt one', () => {

@@ -8,7 +8,7 @@ import { mountJars } from './jars.js';
 import { remember, remembered } from './kept.js';
 import { mountHand } from './hand.js';
 import { listen } from './live.js';
-import { oncePerTap } from './one-act.js';
+import { oncePerCall, oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { keepShell } from './shell.js';
@@ -40,8 +40,8 @@ const updateHand = mountHand(part('hand'), part('temperature'), () => change(con
 const updateHeader = mountHeader({ kitchen: part('kitchen'), batch: part('batch'), probe: part('probe'), basis: part('basis') });
 const updateComingUp = mountComingUp(part('coming-up'), part('nothing-yet'));
 const once = oncePerTap();
-const answerCall = once(acknowledge); // by a tap or a key: one and the same, however it arrives twice
-const updateCall = mountCall(part('call'), answerCall, once(putAside));
+const answerCall = oncePerCall(acknowledge); // a key and the button it presses may both answer
+const updateCall = mountCall(part('call'), once(answerCall), once(putAside));
 const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forgetMissed: () => change(forgetMissed(state)) });
 const updateClimb = mountClimb(part('climb'), part('below'));
 const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, answerCall);

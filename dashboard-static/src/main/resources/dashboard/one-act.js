@@ -27,6 +27,22 @@ export function oncePerTap(nowMs = () => performance.now()) {
   };
 }
 
+/**
+ * Guards an act on a call against being done twice for the same call at once, whichever ways lead to it; another call is acted on.
+ * @param {(id: string) => void} act @param {() => number} nowMs
+ */
+export function oncePerCall(act, nowMs = () => performance.now()) {
+  let lastId = '';
+  let actedAtMs = -Infinity;
+  return (id) => {
+    if (id !== lastId || nowMs() - actedAtMs >= TWICE_MS) {
+      lastId = id;
+      actedAtMs = nowMs();
+      act(id);
+    }
+  };
+}
+
 /** Whether a key answers a call: a usual one, or the one that was learnt. @param {string} key @param {string} learnt '' for none */
 export function answers(key, learnt) {
   return USUAL.includes(key) || (learnt !== '' && key === learnt);
