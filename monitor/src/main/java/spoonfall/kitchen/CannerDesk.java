@@ -24,6 +24,7 @@ import spoonfall.canner.CannerWatch;
 import spoonfall.canner.JarLoad;
 import spoonfall.canner.NotNow;
 import spoonfall.canner.Seal;
+import spoonfall.log.Diary;
 import spoonfall.probe.Reading;
 
 /**
@@ -39,12 +40,14 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
 
     private final BlockingQueue<Runnable> inbox = new ArrayBlockingQueue<>(QUEUE);
     private final List<Consumer<News>> listeners = new ArrayList<>();
-    private final CannerWatch watch = new CannerWatch();
+    private final JarDiary diary;
+    private CannerWatch watch = new CannerWatch();
     private final LongSupplier nanoClock;
     private final InstantSource wallClock;
-    private final long startNanos;
+    private long startNanos;
     private final Thread thread = new Thread(this::run, "canner");
     private boolean changed;
+    private boolean unwritten;
     private long toldNanos = System.nanoTime();
     private final AtomicBoolean begun = new AtomicBoolean();
     private volatile boolean running = true;
@@ -65,8 +68,14 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
      * @param wallClock the time of day, for showing
      */
     public CannerDesk(LongSupplier nanoClock, InstantSource wallClock) {
+        this(nanoClock, wallClock, new JarDiary(Diary.none(), 1));
+    }
+
+    /** A desk that goes on with the jars that an earlier run left. */
+    CannerDesk(LongSupplier nanoClock, InstantSource wallClock, JarDiary diary) {
         this.nanoClock = nanoClock;
         this.wallClock = wallClock;
+        this.diary = diary;
         startNanos = nanoClock.getAsLong();
     }
 
@@ -103,6 +112,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
     public CompletableFuture<News> state() {
         return ask(() -> {
             note(watch.advanceTo(now()));
+            keep();
             return news();
         });
     }
@@ -138,6 +148,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
             List<CannerEvent> events = new ArrayList<>();
             Optional<CannerAlarm> alarm = watch.acknowledge(now(), id, events);
             note(events);
+            keep();
             return alarm;
         });
     }
@@ -147,6 +158,11 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
     public void close() {
         running = false;
         thread.interrupt();
+        try {
+            thread.join(2000);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private CompletableFuture<News> told(Supplier<List<CannerEvent>> act) {
@@ -156,6 +172,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
             } catch (NotNow e) {
                 throw new Refusal(String.valueOf(e.getMessage()), e);
             }
+            keep();
             return news();
         });
     }
@@ -180,6 +197,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
 
     private void run() {
         try {
+            diary.left().ifPresent(this::goOn);
             while (running) {
                 Runnable task = inbox.poll(TICK_MILLIS, TimeUnit.MILLISECONDS);
                 double passed = now(); // before the inbox is emptied: no reading that waits in it is overtaken
@@ -187,6 +205,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
                     task.run();
                 }
                 note(watch.advanceTo(passed));
+                keep();
                 publish();
             }
         } catch (InterruptedException e) {
@@ -198,8 +217,27 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
         }
     }
 
+    /** The watch's scale goes on where it was. */
+    private void goOn(CannerWatch left) {
+        watch = left;
+        startNanos = nanoClock.getAsLong() - Math.round(left.view().t() * 1e9);
+        changed = true;
+        unwritten = true;
+    }
+
     private void note(List<CannerEvent> events) {
         changed |= !events.isEmpty();
+        unwritten |= !events.isEmpty();
+    }
+
+    /** Writes down what changed, before anybody is told of it. */
+    private void keep() {
+        if (unwritten) {
+            unwritten = false;
+            diary.changed(watch.memory());
+        } else {
+            diary.alive(now());
+        }
     }
 
     private void publish() {

@@ -317,9 +317,11 @@ public final class Kitchen implements AutoCloseable {
     /** Goes on with the cook that an earlier run left, if it is still the one in the pan. */
     private void resume() {
         pan.number(journal.lastNumber() + 1);
+        pan.afternoon().recall(tickNanos());
         journal.unfinished()
                 .filter(left -> Resumption.worthwhile(left, plan, thermometers))
                 .ifPresent(this::resume);
+        pan.afternoon().caughtUp();
         publish();
         // What the probes said meanwhile is of many seconds: it does not wait for the record's next commit.
         for (Runnable next = inbox.poll(); next != null && running; next = inbox.poll()) {
@@ -333,12 +335,14 @@ public final class Kitchen implements AutoCloseable {
         try {
             pan.resume(left, tickNanos());
             if (pan.over(left)) {
-                beginCook(OptionalLong.of(tickNanos()));
+                pan.afternoon().caughtUp();
+                pan.nextCook(tickNanos());
             }
         } catch (RuntimeException e) {
             LOG.error("the cook that was left cannot be gone on with; a new one begins", e);
             pan.leave();
-            beginCook(OptionalLong.of(tickNanos()));
+            pan.afternoon().caughtUp();
+            pan.nextCook(tickNanos());
         }
     }
 

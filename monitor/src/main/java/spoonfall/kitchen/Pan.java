@@ -14,6 +14,8 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import spoonfall.afternoon.Reminder;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.alarm.AlarmState;
@@ -43,6 +45,7 @@ import spoonfall.words.TestSayings;
  */
 final class Pan {
     private static final int CHANGES_KEPT = 200;
+    private static final Logger LOG = LoggerFactory.getLogger(Pan.class);
 
     private final KitchenPlan plan;
     private final KitchenCounts counts;
@@ -58,7 +61,7 @@ final class Pan {
     private @Nullable Cook cook;
     private boolean news = true;
     private OptionalLong heardNanos = OptionalLong.empty();
-    private Optional<HandEntry> typed = Optional.empty();
+    private final TypedBook typed = new TypedBook();
     private long lastViewNanos = System.nanoTime();
     private Outlook outlook;
     private double outlookT = Double.NEGATIVE_INFINITY;
@@ -68,7 +71,7 @@ final class Pan {
         log = new PanLog(plan, thermometers, journal);
         this.counts = counts;
         this.thermometers = thermometers;
-        afternoon = new AfternoonBook(plan, originNanos);
+        afternoon = new AfternoonBook(plan, originNanos, new AfternoonDiary(journal.afternoon(), plan));
         outlook = ProbeWords.waiting(thermometers.state(thermometers.first()));
     }
 
@@ -97,28 +100,6 @@ final class Pan {
         log.heard(current, thermometer, raw); // before what came of it, which must never be in the record alone
         handle(events);
         followAfternoon(reading.atNanos());
-    }
-
-    /** Somebody says how far the afternoon is. */
-    void say(AfternoonWord word, long atNanos) {
-        word.say(afternoon.afternoon(), afternoon.now(atNanos));
-        if (cook != null) {
-            log.said(cook, Words.AFTERNOON, word.detail());
-        }
-    }
-
-    /** Takes back the newest word on the afternoon, if it is still the one of that number. */
-    void undo(long mark, long atNanos) {
-        boolean newest = afternoon
-                .view()
-                .timeline()
-                .undo()
-                .filter(undo -> undo.mark() == mark)
-                .isPresent();
-        afternoon.undo(mark, atNanos);
-        if (newest && cook != null) {
-            log.said(cook, Words.AFTERNOON, AfternoonWord.undo().detail());
-        }
     }
 
     /** The afternoon of this pan. */
@@ -368,8 +349,13 @@ final class Pan {
             case Words.BASIS -> rebase(resumption.basis(CookJson.basis(detail)), atNanos);
             case Words.CORRECTION -> resumption.correct(CookJson.text(detail, "probe"), CookJson.correction(detail));
             case Words.SET_TEST -> say(Words.testWord(detail), atNanos);
-            case Words.AFTERNOON -> say(AfternoonWord.of(detail), atNanos);
-            case Words.TAKEN_BACK -> withoutLast(current); // its basis follows, by which it is gone through again
+            case Words.AFTERNOON -> sayOfOld(AfternoonWord.of(detail), atNanos);
+            case Words.TYPED -> typed.took(Words.entry(detail, timeS(atNanos), atNanos));
+            case Words.TAKEN_BACK -> {
+                withoutLast(current);
+                typed.tookBack(detail.path("id").asText());
+                rebase(resumption.basis(), atNanos);
+            }
             case Words.CAME_BACK -> handle(current.monitor().comeBack(atNanos));
             case Words.RECORDING -> {
                 trouble = Resumption.unrecorded(detail);
@@ -379,11 +365,23 @@ final class Pan {
         }
     }
 
+    /** A word on the afternoon, of a time when cooks kept them: it goes into the diary. */
+    private void sayOfOld(AfternoonWord word, long atNanos) {
+        if (!afternoon.recalled()) {
+            try {
+                afternoon.say(word, atNanos);
+            } catch (IllegalArgumentException e) {
+                LOG.warn("a word on the afternoon is passed over: {}", e.getMessage());
+            }
+        }
+    }
+
     /** The latest reading of the followed thermometer, which somebody typed, was a mistake: the cook is gone through again. */
-    void takeBackLast(long atNanos) {
+    void takeBackLast(String id, long atNanos) {
         Cook current = Objects.requireNonNull(cook, "nothing was read in this cook");
         withoutLast(current);
-        log.said(current, Words.TAKEN_BACK, CookJson.object());
+        typed.tookBack(id);
+        log.said(current, Words.TAKEN_BACK, CookJson.object().put("id", id));
         rebase(atNanos);
     }
 
@@ -398,14 +396,17 @@ final class Pan {
         return cook == null ? 0 : cook.record().size();
     }
 
-    /** What was typed last of the followed thermometer; belongs to this cook. */
-    void typed(HandEntry entry) {
-        typed = Optional.of(entry);
+    /** A reading of the followed thermometer was typed, and taken; it belongs to this cook. */
+    HandAnswer typed(HandEntry entry) {
+        if (cook != null) {
+            log.said(cook, Words.TYPED, Words.detail(entry));
+        }
+        return typed.took(entry);
     }
 
     private Optional<HandView> hand(Optional<CookStatus> status) {
         Thermometer first = thermometers.first();
-        return first.byHand() ? Optional.of(HandView.of(first.name(), typed, status)) : Optional.empty();
+        return first.byHand() ? Optional.of(HandView.of(first.name(), typed.last(), status)) : Optional.empty();
     }
 
     /** Seconds of the cook at an instant on the readings' scale. */
@@ -413,24 +414,32 @@ final class Pan {
         return cook == null ? 0 : (atNanos - cook.originNanos()) / 1e9;
     }
 
-    /** The latest typed reading is none any more. */
-    void forgetTyped() {
-        typed = Optional.empty();
-    }
-
     /** The last good reading of the followed thermometer in this cook. */
     Optional<CookStatus.Seen> seen() {
         return cook == null ? Optional.empty() : cook.monitor().status().seen();
     }
 
-    /** What was typed last in this cook and not taken back. */
-    Optional<HandEntry> typed() {
+    /** What was typed. */
+    TypedBook typed() {
         return typed;
     }
 
     /** A new cook, and with it a new afternoon that begins at an instant, or the same one. */
     void beginCook(OptionalLong newAfternoonNanos) {
-        typed = Optional.empty();
+        endCook();
+        newAfternoonNanos.ifPresentOrElse(afternoon::begin, afternoon::forgetThePan);
+    }
+
+    /** A cook is over, or cannot be gone on with; an afternoon that somebody is in the middle of goes on. */
+    void nextCook(long atNanos) {
+        endCook();
+        if (!afternoon.underWay()) {
+            afternoon.begin(atNanos);
+        }
+    }
+
+    private void endCook() {
+        typed.forgetLast();
         if (cook != null) {
             log.ended(cook);
         }
@@ -439,8 +448,6 @@ final class Pan {
         kept.clear();
         fresh.clear();
         acknowledged.clear();
-        newAfternoonNanos.ifPresentOrElse(
-                afternoon::begin, () -> afternoon.afternoon().forgetThePan());
         heardNanos = OptionalLong.empty();
         outlookT = Double.NEGATIVE_INFINITY;
         news = true;

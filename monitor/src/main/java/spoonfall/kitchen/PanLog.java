@@ -100,6 +100,7 @@ final class PanLog {
             return;
         }
         journal.input(new CookInput.Word(current.takenMillis(), kind, detail));
+        unsettled = true;
     }
 
     /** Something came out of the cook; statuses are left out. */

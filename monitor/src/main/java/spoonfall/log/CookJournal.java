@@ -47,6 +47,11 @@ public interface CookJournal {
     /** The cook is over. */
     void ended(long atMillis);
 
+    /** Where the afternoon of this pan is written down, which may outlast a cook. */
+    default Diary afternoon() {
+        return Diary.none();
+    }
+
     /**
      * Waits until everything said so far is on the disk, half a second at most, and not at all while the disk is in
      * trouble: an alarm reaches the cook whatever the disk does.

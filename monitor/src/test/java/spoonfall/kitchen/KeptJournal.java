@@ -10,12 +10,14 @@ import spoonfall.cook.Unrecorded;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJournal;
+import spoonfall.log.Diary;
 import spoonfall.log.UnfinishedCook;
 
 /** A journal in memory, which outlives the kitchen that writes it as a file outlives a kill. */
 final class KeptJournal implements CookJournal {
     final List<CookInput> inputs = new ArrayList<>();
     final List<String> events = new ArrayList<>();
+    final KeptDiary afternoon = new KeptDiary();
     Duration away = Duration.ZERO;
     volatile Optional<Unrecorded> trouble = Optional.empty();
 
@@ -79,6 +81,11 @@ final class KeptJournal implements CookJournal {
     public void ended(long atMillis) {
         ended++;
         header = null;
+    }
+
+    @Override
+    public Diary afternoon() {
+        return afternoon;
     }
 
     @Override

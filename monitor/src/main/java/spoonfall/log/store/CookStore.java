@@ -22,6 +22,11 @@ final class CookStore {
         this.handle = handle;
     }
 
+    /** What asks the file. */
+    Handle handle() {
+        return handle;
+    }
+
     /**
      * Where writing a cook goes on.
      *

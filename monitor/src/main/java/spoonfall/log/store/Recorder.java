@@ -24,6 +24,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.cook.Unrecorded;
 import spoonfall.log.CookJournal;
+import spoonfall.log.Diary;
 
 /**
  * Writes cooks down: one thread, named {@code recorder}, owns the file and commits once a second, and at once when
@@ -49,7 +50,7 @@ public final class Recorder implements AutoCloseable {
     private final Queue<Settle> questions = new ConcurrentLinkedQueue<>();
     private final AtomicLong dropped = new AtomicLong();
     private final Thread thread;
-    private Map<PanJournal, PanWriter> writers = new LinkedHashMap<>();
+    private Map<Pen, Writer> writers = new LinkedHashMap<>();
     private @Nullable Database database;
     private long markedNanos;
     private volatile Optional<Unrecorded> trouble = Optional.empty();
@@ -62,7 +63,7 @@ public final class Recorder implements AutoCloseable {
 
     /** One thing to be written. It may be written again when a transaction came to nothing. */
     interface Step {
-        void write(Handle handle, Map<PanJournal, PanWriter> writers);
+        void write(Handle handle, Map<Pen, Writer> writers);
     }
 
     Recorder(Path file, Opener opener, Supplier<Moment> clock) {
@@ -93,6 +94,11 @@ public final class Recorder implements AutoCloseable {
     /** Where the cooks of one pan are written; the pan's name is empty where there is one only. */
     public CookJournal journal(String pan) {
         return new PanJournal(pan, this);
+    }
+
+    /** Where something beside the cooks is written down, such as {@code jars}. */
+    public Diary diary(String subject) {
+        return new DiaryPen(subject, this);
     }
 
     /** Why nothing can be written just now; empty if all is well. */
@@ -166,7 +172,7 @@ public final class Recorder implements AutoCloseable {
     /** Somebody who waits for what came before, and is told with the file if it is open. */
     private record Settle(Consumer<Optional<Database>> then) implements Step {
         @Override
-        public void write(Handle handle, Map<PanJournal, PanWriter> writers) {
+        public void write(Handle handle, Map<Pen, Writer> writers) {
             // there is nothing to write
         }
 
@@ -239,7 +245,7 @@ public final class Recorder implements AutoCloseable {
         }
         try {
             Database open = database == null ? reopened() : database;
-            Map<PanJournal, PanWriter> next = new LinkedHashMap<>();
+            Map<Pen, Writer> next = new LinkedHashMap<>();
             writers.forEach((journal, writer) -> next.put(journal, writer.copy()));
             open.handle().useTransaction(handle -> write(handle, next));
             writers = next;
@@ -257,11 +263,11 @@ public final class Recorder implements AutoCloseable {
     private Database reopened() throws SQLException {
         Database fresh = opener.open(file);
         database = fresh;
-        writers.values().forEach(PanWriter::fileChanged);
+        writers.values().forEach(Writer::fileChanged);
         return fresh;
     }
 
-    private void write(Handle handle, Map<PanJournal, PanWriter> next) {
+    private void write(Handle handle, Map<Pen, Writer> next) {
         next.forEach((journal, writer) -> writer.begin(handle, journal.marked()));
         for (Step step : batch) {
             step.write(handle, next);

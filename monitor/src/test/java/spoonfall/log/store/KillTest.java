@@ -47,6 +47,14 @@ final class KillTest {
     private static final double SPEED = 20;
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
+    /** Six half-pints, in the canner all the while. */
+    private static final String JARS = "{\"tap\": \"load-%d\", \"jars\": 6, \"food\": \"marmalade\", \"elevation\": \"1240m\","
+            + " \"jar\": \"half-pint\", \"sterilised\": \"no\", \"canner\": \"boiling-water\", \"headspace\": \"1/4in\"}";
+
+    /** What may be said of the jars after a kill, by what was said before: what boiled is asked, never taken for done. */
+    private static final Map<String, List<String>> JARS_GO =
+            Map.of("processing", List.of("processing", "unsure"), "unsure", List.of("unsure"));
+
     /** A reading may be on its way through the page while the one that the record holds is a second old. */
     private static final double MOST_LOST_S = 1 + 0.5;
 
@@ -132,8 +140,12 @@ final class KillTest {
     }
 
     private static JsonNode state(int port) {
+        return read(port, "/api/state");
+    }
+
+    private static JsonNode read(int port, String path) {
         try (InputStream in =
-                URI.create("http://127.0.0.1:" + port + "/api/state").toURL().openStream()) {
+                URI.create("http://127.0.0.1:" + port + path).toURL().openStream()) {
             return MAPPER.readTree(in);
         } catch (IOException e) {
             return MAPPER.createObjectNode();
@@ -215,11 +227,15 @@ final class KillTest {
                 post(port, "/api/cook", ""); // the thermometer plays another cook
             }
             long began = 0;
+            post(port, "/api/jars", JARS.formatted(number));
+            post(port, "/api/jars/tap", "{\"tap\": \"boils-%d\", \"does\": \"boils\"}".formatted(number));
             for (int kill = 1; kill <= kills && thermometer.isAlive(); kill++) {
                 Seen seen = watch(port);
                 TimeUnit.MILLISECONDS.sleep(200 + random.nextInt(1800));
                 String answered = acknowledgeAny(port, random);
+                tapAfternoon(port, kill);
                 JsonNode before = state(port);
+                JsonNode jarsBefore = jars(port);
                 List<JsonNode> shown = List.copyOf(seen.events);
                 double seenT = seen.seenT;
                 server.destroyForcibly().waitFor();
@@ -233,6 +249,9 @@ final class KillTest {
                 JsonNode after = state(port);
                 tally.mostStartS = Math.max(tally.mostStartS, (System.nanoTime() - began) / 1e9);
                 compare(before, shown, after, answered);
+                assertThat(done(after)).as("steps that are over").containsAll(done(before));
+                assertThat(jars(port).path("load")).isEqualTo(jarsBefore.path("load"));
+                assertThat(jars(port).path("phase").asText()).isIn(JARS_GO.get(jarsBefore.path("phase").asText()));
             }
         } catch (AssertionError e) {
             Files.readAllLines(folder.resolve("serve.log")).forEach(System.out::println);
@@ -303,6 +322,33 @@ final class KillTest {
                     .anyMatch(event -> event.path("change").asText().equals("acknowledged")
                             && event.path("alarm").path("id").asText().equals(answered));
         }
+    }
+
+    /** Somebody says that a preparation or a step is done, now and then. */
+    private void tapAfternoon(int port, int kill) throws Exception {
+        JsonNode afternoon = state(port).path("afternoon");
+        JsonNode preparations = afternoon.path("preparations");
+        if (kill % 4 == 1 && preparations.size() > kill / 4) {
+            String id = preparations.path(kill / 4).path("id").asText();
+            assertThat(post(port, "/api/afternoon/preparations/" + id + "/done", "{}"))
+                    .isEqualTo(200);
+        }
+    }
+
+    private static List<String> done(JsonNode state) {
+        List<String> done = new ArrayList<>();
+        for (String kind : List.of("steps", "preparations")) {
+            for (JsonNode one : state.path("afternoon").path(kind)) {
+                if (one.path("state").asText().equals("done")) {
+                    done.add(one.path("id").asText());
+                }
+            }
+        }
+        return done;
+    }
+
+    private static JsonNode jars(int port) {
+        return read(port, "/api/jars");
     }
 
     /** Half of the time somebody answers a call, just before the end. */

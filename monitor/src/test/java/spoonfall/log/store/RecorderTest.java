@@ -33,6 +33,7 @@ import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJournal;
 import spoonfall.log.CookJson;
+import spoonfall.log.Diary;
 import spoonfall.log.UnfinishedCook;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.Quality;
@@ -95,6 +96,40 @@ final class RecorderTest {
             journal.event(299_000, "stage", CookJson.object().put("stage", "warming"));
             Hearing.await("all of it", () -> journal.settle());
             journal.ended(300_000);
+            Diary diary = recorder.diary("jars");
+            diary.began(CookJson.object().put("what", "header"));
+            diary.line(new Diary.Line(1000, "stands", CookJson.object().put("t", 1.0)));
+            Hearing.await("the diary", () -> diary.settle());
+        }
+    }
+
+    @Test
+    void aDiary_isReadBackInOrder_acrossRuns() {
+        try (Recorder recorder = Recorder.open(file())) {
+            Diary jars = recorder.diary("jars");
+            assertThat(jars.left()).isEmpty();
+            jars.began(CookJson.object().put("n", 1));
+            jars.line(new Diary.Line(5, "a", CookJson.object()));
+            jars.alive(4000);
+            Hearing.await("all of it", () -> jars.settle());
+            assertThat(recorder.diary("afternoon pan").left()).isEmpty();
+        }
+        try (Recorder recorder = Recorder.open(file())) {
+            Diary jars = recorder.diary("jars");
+            Diary.Left left = jars.left().orElseThrow();
+            assertThat(left.aliveMillis()).isEqualTo(4000);
+            assertThat(left.away()).isBetween(Duration.ZERO, Duration.ofSeconds(30));
+            jars.resumed(left);
+            jars.line(new Diary.Line(6000, "b", CookJson.object().put("x", "y")));
+            Hearing.await("all of it", () -> jars.settle());
+            assertThat(jars.left().orElseThrow().lines())
+                    .containsExactly(
+                            new Diary.Line(5, "a", CookJson.object()),
+                            new Diary.Line(6000, "b", CookJson.object().put("x", "y")));
+            jars.began(CookJson.object().put("n", 2));
+            Hearing.await("all of it", () -> jars.settle());
+            assertThat(jars.left().orElseThrow().lines()).isEmpty();
+            assertThat(jars.left().orElseThrow().header().path("n").asInt()).isEqualTo(2);
         }
     }
 
