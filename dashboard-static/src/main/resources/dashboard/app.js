@@ -8,6 +8,7 @@ import { mountJars } from './jars.js';
 import { remember, remembered } from './kept.js';
 import { mountHand } from './hand.js';
 import { listen } from './live.js';
+import { mountNotes } from './notes.js';
 import { oncePerCall, oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
@@ -50,6 +51,7 @@ const updateJars = mountJars(part('jars'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updatePans = mountPans(part('pans'));
 const updateTests = mountTests(part('tests'), ask);
+const updateNotes = mountNotes(part('notes'), ask);
 const updateOtherProbes = mountLines(part('other-probes'));
 
 function change(next) {
@@ -82,6 +84,7 @@ function draw() {
   updateHeader(state, unit);
   updatePans(state, unit);
   updateComingUp(state);
+  updateNotes(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
   showView(view);

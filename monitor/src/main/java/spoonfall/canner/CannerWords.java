@@ -80,7 +80,8 @@ final class CannerWords {
         String keep = steam(batch) ? "Keep the steam up, and the canner shut" : "Keep the boil up, and the lid on";
         String act = "%s, until {clock:%.0f}.".formatted(keep, batch.dueT());
         String again = batch.run().restarts() == 0 ? "" : "The whole time started again. ";
-        String away = batch.run().awayS() > 0 ? "At its end you are asked whether it boiled: " + away(batch) + ". " : "";
+        String away =
+                batch.run().awayS() > 0 ? "At its end you are asked whether it boiled: " + away(batch) + ". " : "";
         String watch = switch (probe.state()) {
             case READING -> shown(probe, batch);
             case SILENT ->

@@ -23,6 +23,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spoonfall.cook.CookSettings;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.log.CookNote;
 import spoonfall.log.store.CookLine;
 import spoonfall.log.store.CookLog;
 import spoonfall.log.store.StoredCook;
@@ -33,12 +34,13 @@ import spoonfall.words.Plain;
 /** {@code spoonfall log}: the record of all cooks. */
 @Command(
         name = "log",
-        description = "List, show, take out, take in, thin or delete the cooks that were recorded.",
+        description = "List, show, note, take out, take in, thin or delete the cooks that were recorded.",
         synopsisSubcommandLabel = "COMMAND",
         footer = {
             "",
             "For example:",
             "  spoonfall log list",
+            "  spoonfall log note 12 \"a little dark; two minutes less next time\"",
             "  spoonfall log export 12 cook.csv",
             "  spoonfall log thin --older-than 365"
         })
@@ -106,9 +108,7 @@ final class LogCommand implements Runnable {
                     cook.header().batch().isEmpty() ? "" : ", " + cook.header().batch(),
                     settings.gelPointC(),
                     settings.waterBoil().detail());
-            cook.events()
-                    .forEach(event ->
-                            out.printf("%8s  %s%n", Plain.clock(event.atMillis() / 1000.0), EventLines.kept(event)));
+            EventLines.print(cook, out);
             if (cook.damaged() > 0) {
                 out.println(cook.damaged() + " minutes of readings were damaged and are lost.");
             }
@@ -141,6 +141,17 @@ final class LogCommand implements Runnable {
         try (CookLog log = CookLog.openOrMake(data.folder().cooks())) {
             long id = log.take(trace, cook.settings(trace.info()));
             Output.of(spec).println("Took " + file + " in as cook " + id + ".");
+        }
+        return 0;
+    }
+
+    @Command(name = "note", description = "Write a line of a cook, running or over.")
+    int note(
+            @Parameters(paramLabel = "ID", description = "Its number in the list.") long id,
+            @Parameters(paramLabel = "TEXT", arity = "1..*", description = "The line.") List<String> words) {
+        try (CookLog log = open()) {
+            CookNote note = log.note(id, String.join(" ", words));
+            Output.of(spec).println("Cook " + id + ": " + note.text());
         }
         return 0;
     }

@@ -116,8 +116,7 @@ final class AfternoonBook {
 
     /** Whether somebody is in the middle of an afternoon that was taken up. */
     boolean underWay() {
-        return recalled
-                && afternoon.timeline().steps().stream().anyMatch(line -> line.state() == Timeline.State.NOW);
+        return recalled && afternoon.timeline().steps().stream().anyMatch(line -> line.state() == Timeline.State.NOW);
     }
 
     /** Says again what was said until then. */

@@ -77,7 +77,8 @@ public final class HandDesk {
             if (before.get() instanceof HandAnswer.TakenBack) {
                 return Optional.of(kitchen.told());
             }
-            Optional<HandEntry> last = pan.typed().last().filter(entry -> entry.id().equals(id));
+            Optional<HandEntry> last =
+                    pan.typed().last().filter(entry -> entry.id().equals(id));
             if (last.isEmpty()) {
                 throw new Refusal("only the latest reading can be taken back; type a new one instead");
             }

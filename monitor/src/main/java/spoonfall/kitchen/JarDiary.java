@@ -42,8 +42,7 @@ final class JarDiary {
             return Optional.empty();
         }
         try {
-            CannerMemory memory =
-                    JarsJson.memory(lines.get(lines.size() - 1).detail());
+            CannerMemory memory = JarsJson.memory(lines.get(lines.size() - 1).detail());
             if (memory.nothingThere()) {
                 return Optional.empty();
             }

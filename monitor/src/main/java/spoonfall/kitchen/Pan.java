@@ -32,6 +32,7 @@ import spoonfall.log.CookBasis;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJournal;
 import spoonfall.log.CookJson;
+import spoonfall.log.CookNote;
 import spoonfall.log.CookRecord;
 import spoonfall.log.UnfinishedCook;
 import spoonfall.probe.Quality;
@@ -61,6 +62,7 @@ final class Pan {
     private @Nullable Cook cook;
     private boolean news = true;
     private OptionalLong heardNanos = OptionalLong.empty();
+    private final List<CookNote> notes = new ArrayList<>();
     private final TypedBook typed = new TypedBook();
     private long lastViewNanos = System.nanoTime();
     private Outlook outlook;
@@ -286,6 +288,7 @@ final class Pan {
         Cook begun = resumption.cook();
         cook = begun;
         log.resumed(left, begun, resumption.corrections());
+        notes.addAll(left.notes());
         afternoon.goOn(begun.originNanos(), begun.startedAt());
         left.inputs().forEach(input -> takeAgain(resumption, input));
         Cook current = cook;
@@ -419,6 +422,34 @@ final class Pan {
         return cook == null ? Optional.empty() : cook.monitor().status().seen();
     }
 
+    /** Somebody writes a line of the cook; one of that key that is there already is harmless. */
+    CookNote write(String key, String text, long atNanos) {
+        Cook current = cook;
+        if (current == null) {
+            throw new Refusal("nothing was read of the pan yet, so there is no cook to write of; \"spoonfall log note\" writes"
+                    + " of one that is over");
+        }
+        Optional<CookNote> before =
+                notes.stream().filter(note -> note.key().equals(key)).findFirst();
+        if (before.isPresent()) {
+            return before.get();
+        }
+        if (notes.size() >= CookNote.MOST) {
+            throw new Refusal("this cook has " + CookNote.MOST + " notes, and no more fit");
+        }
+        long atMillis = Math.max(0, current.millisAt(atNanos));
+        CookNote note = new CookNote(key, atMillis, Instant.now(), text);
+        notes.add(note);
+        log.noted(note);
+        add(new KitchenChange.Noted(++seq, note));
+        return note;
+    }
+
+    /** What somebody wrote of this cook, in order. */
+    List<CookNote> notes() {
+        return List.copyOf(notes);
+    }
+
     /** What was typed. */
     TypedBook typed() {
         return typed;
@@ -448,6 +479,7 @@ final class Pan {
         kept.clear();
         fresh.clear();
         acknowledged.clear();
+        notes.clear();
         heardNanos = OptionalLong.empty();
         outlookT = Double.NEGATIVE_INFINITY;
         news = true;
@@ -490,6 +522,7 @@ final class Pan {
                 view(),
                 List.copyOf(kept),
                 cook == null ? List.of() : cook.climb().points(),
+                notes(),
                 afternoon.view());
     }
 

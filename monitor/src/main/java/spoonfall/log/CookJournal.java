@@ -41,6 +41,9 @@ public interface CookJournal {
      */
     void event(long atMillis, String kind, ObjectNode detail);
 
+    /** Somebody wrote a line of the cook. */
+    void note(CookNote note);
+
     /** The cook has been watched up to that millisecond. */
     void alive(long atMillis);
 

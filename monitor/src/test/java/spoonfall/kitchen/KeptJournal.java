@@ -10,6 +10,7 @@ import spoonfall.cook.Unrecorded;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJournal;
+import spoonfall.log.CookNote;
 import spoonfall.log.Diary;
 import spoonfall.log.UnfinishedCook;
 
@@ -17,6 +18,7 @@ import spoonfall.log.UnfinishedCook;
 final class KeptJournal implements CookJournal {
     final List<CookInput> inputs = new ArrayList<>();
     final List<String> events = new ArrayList<>();
+    final List<CookNote> notes = new ArrayList<>();
     final KeptDiary afternoon = new KeptDiary();
     Duration away = Duration.ZERO;
     volatile Optional<Unrecorded> trouble = Optional.empty();
@@ -36,7 +38,7 @@ final class KeptJournal implements CookJournal {
     @Override
     public Optional<UnfinishedCook> unfinished() {
         return Optional.ofNullable(header)
-                .map(begun -> new UnfinishedCook(1, begun, inputs, events.size(), latestMillis(), away));
+                .map(begun -> new UnfinishedCook(1, begun, inputs, notes, events.size(), latestMillis(), away));
     }
 
     private long latestMillis() {
@@ -54,6 +56,7 @@ final class KeptJournal implements CookJournal {
         header = begun;
         last = begun.number();
         inputs.clear();
+        notes.clear();
         events.clear();
     }
 
@@ -65,6 +68,11 @@ final class KeptJournal implements CookJournal {
     @Override
     public void input(CookInput input) {
         inputs.add(input);
+    }
+
+    @Override
+    public void note(CookNote note) {
+        notes.add(note);
     }
 
     @Override

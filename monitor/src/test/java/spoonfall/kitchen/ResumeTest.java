@@ -88,6 +88,7 @@ final class ResumeTest {
         KitchenState before;
         try (Run first = run(trace)) {
             first.play(trace, 0, half);
+            first.kitchen.notes().write("n-1", "skimmed twice").join();
             before = first.state();
         }
         int eventsBefore = journal.events.size();
@@ -103,6 +104,7 @@ final class ResumeTest {
             assertThat(told.get(told.size() - 1)).isInstanceOf(CookEvent.CameBack.class);
             assertThat(journal.events).hasSize(eventsBefore + 1);
             assertThat(after.climb()).isNotEmpty();
+            assertThat(after.notes()).isEqualTo(before.notes()).hasSize(1);
 
             second.play(trace, half, half + 30);
             CookStatus now = second.state().pan().status().orElseThrow();
@@ -250,8 +252,9 @@ final class ResumeTest {
             first.kitchen.afternoon().skip(Optional.empty(), "soften").join();
         }
         journal.afternoon.lines.replaceAll(line -> new spoonfall.log.Diary.Line(
-                line.atMillis(), line.kind(), AfternoonWord.on(AfternoonWord.What.SKIP, "gone")
-                        .detail()));
+                line.atMillis(),
+                line.kind(),
+                AfternoonWord.on(AfternoonWord.What.SKIP, "gone").detail()));
         try (Run second = run(trace)) {
             assertThat(second.state().cookNumber()).isOne();
             assertThat(journal.resumed).isOne();

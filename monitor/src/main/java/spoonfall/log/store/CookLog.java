@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -23,9 +24,11 @@ import spoonfall.log.CookBasis;
 import spoonfall.log.CookEventJson;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
+import spoonfall.log.CookNote;
 import spoonfall.log.TraceReplay;
 import spoonfall.probe.Quality;
 import spoonfall.probe.trace.Trace;
+import spoonfall.probe.trace.TraceInfo;
 
 /**
  * The record of all cooks for people: lists, shows, takes in and out, thins and copies. May be used while the service
@@ -127,10 +130,19 @@ public final class CookLog implements AutoCloseable {
                     }
                 }
             }
+            takeNotes(handle, writer, trace.info().notes());
             writer.flush(handle);
             writer.end(handle, lastMillis);
             return writer.id();
         });
+    }
+
+    private static void takeNotes(Handle handle, PanWriter writer, List<TraceInfo.Note> notes) {
+        for (TraceInfo.Note note : notes.subList(0, Math.min(notes.size(), CookNote.MOST))) {
+            String text = CookNote.checked(note.text());
+            long atMillis = Math.round(note.t() * 1000);
+            writer.note(handle, new CookNote(UUID.randomUUID().toString(), atMillis, Instant.now(), text));
+        }
     }
 
     /** Takes a cook out for good. */
@@ -139,6 +151,23 @@ public final class CookLog implements AutoCloseable {
         if (!store.delete(id)) {
             throw new IllegalArgumentException("there is no cook " + id + "; \"spoonfall log list\" lists them");
         }
+    }
+
+    /**
+     * Writes a line of a cook, running or over.
+     *
+     * @return the note as it is kept
+     */
+    public CookNote note(long id, String text) {
+        StoredCook cook = cook(id);
+        if (cook.notes().size() >= CookNote.MOST) {
+            throw new IllegalArgumentException("cook " + id + " has " + CookNote.MOST + " notes, and no more fit");
+        }
+        long sinceMillis = (long) (Moment.now().since(cook.aliveAt()).toMillis() * cook.header().speed());
+        CookNote note = new CookNote(
+                UUID.randomUUID().toString(), cook.aliveMillis() + sinceMillis, Instant.now(), CookNote.checked(text));
+        database.handle().useTransaction(handle -> NoteRow.insert(handle, id, note));
+        return note;
     }
 
     private void refuseRunning(long id) {

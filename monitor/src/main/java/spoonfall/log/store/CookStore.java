@@ -13,6 +13,7 @@ import org.jdbi.v3.core.statement.StatementContext;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
+import spoonfall.log.CookNote;
 
 /** Reads cooks out of an open file, lists and deletes them. */
 final class CookStore {
@@ -103,7 +104,19 @@ final class CookStore {
                 .map((event, context) -> new StoredCook.Event(
                         event.getLong("at_ms"), event.getString("kind"), parsed(event.getString("detail"))))
                 .list();
-        return new StoredCook(id, header, inputs.merged(), events, aliveMillis, aliveAt, endedMillis, inputs.damaged);
+        return new StoredCook(id, header, inputs.merged(), events, notes(id), aliveMillis, aliveAt, endedMillis, inputs.damaged);
+    }
+
+    /** What somebody wrote of a cook, in order. */
+    List<CookNote> notes(long id) {
+        return handle.createQuery("SELECT key, at_ms, wall_ms, text FROM note WHERE cook = :cook ORDER BY wall_ms, key")
+                .bind("cook", id)
+                .map((note, context) -> new CookNote(
+                        note.getString("key"),
+                        note.getLong("at_ms"),
+                        Instant.ofEpochMilli(note.getLong("wall_ms")),
+                        note.getString("text")))
+                .list();
     }
 
     private static ObjectNode parsed(String detail) {

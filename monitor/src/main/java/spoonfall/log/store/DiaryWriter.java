@@ -38,8 +38,9 @@ final class DiaryWriter implements Writer {
         if (id != 0) {
             return;
         }
-        handle.createUpdate("INSERT INTO diary (key, subject, header, alive_ms, alive_wall_ms, alive_boot, alive_uptime_ms)"
-                        + " VALUES (:key, :subject, :header, :alive, :wall, :boot, :uptime) ON CONFLICT (key) DO NOTHING")
+        handle.createUpdate(
+                        "INSERT INTO diary (key, subject, header, alive_ms, alive_wall_ms, alive_boot, alive_uptime_ms)"
+                                + " VALUES (:key, :subject, :header, :alive, :wall, :boot, :uptime) ON CONFLICT (key) DO NOTHING")
                 .bind("key", key)
                 .bind("subject", subject)
                 .bind("header", CookJson.text(header))

@@ -7,6 +7,7 @@ import spoonfall.cook.Unrecorded;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJournal;
+import spoonfall.log.CookNote;
 import spoonfall.log.Diary;
 import spoonfall.log.UnfinishedCook;
 
@@ -34,6 +35,7 @@ final class PanJournal extends Pen implements CookJournal {
                         cook.id(),
                         cook.header(),
                         cook.inputs(),
+                        cook.notes(),
                         cook.events().size(),
                         Math.max(cook.aliveMillis(), cook.latestMillis()),
                         recorder().now().since(cook.aliveAt())));
@@ -84,6 +86,15 @@ final class PanJournal extends Pen implements CookJournal {
         recorder().offer((handle, writers) -> {
             if (writers.get(this) instanceof PanWriter writer) {
                 writer.event(handle, atMillis, kind, detail);
+            }
+        });
+    }
+
+    @Override
+    public void note(CookNote note) {
+        recorder().offer((handle, writers) -> {
+            if (writers.get(this) instanceof PanWriter writer) {
+                writer.note(handle, note);
             }
         });
     }

@@ -6,6 +6,7 @@ import org.jdbi.v3.core.Handle;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
+import spoonfall.log.CookNote;
 
 /** Writes the cook of one pan. */
 final class PanWriter implements Writer {
@@ -119,6 +120,10 @@ final class PanWriter implements Writer {
                 .bind("detail", CookJson.text(detail))
                 .execute();
         events++;
+    }
+
+    void note(Handle handle, CookNote note) {
+        NoteRow.insert(handle, id, note);
     }
 
     /** Writes the chunk that is not full yet, over what was written of it before. */

@@ -51,7 +51,8 @@ final class Salvage {
                             "thinned"),
                     List.of("id")),
             new Table("chunk", "cook", List.of("cook", "first", "count", "readings"), List.of("cook", "first")),
-            new Table("word", "cook", List.of("cook", "n", "after", "taken_ms", "kind", "detail"), List.of("cook", "n")),
+            new Table(
+                    "word", "cook", List.of("cook", "n", "after", "taken_ms", "kind", "detail"), List.of("cook", "n")),
             new Table("event", "cook", List.of("cook", "n", "at_ms", "kind", "detail"), List.of("cook", "n")),
             new Table("note", "cook", List.of("cook", "key", "at_ms", "wall_ms", "text"), List.of("cook", "key")),
             new Table(

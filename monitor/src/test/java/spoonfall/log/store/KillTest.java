@@ -48,8 +48,9 @@ final class KillTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     /** Six half-pints, in the canner all the while. */
-    private static final String JARS = "{\"tap\": \"load-%d\", \"jars\": 6, \"food\": \"marmalade\", \"elevation\": \"1240m\","
-            + " \"jar\": \"half-pint\", \"sterilised\": \"no\", \"canner\": \"boiling-water\", \"headspace\": \"1/4in\"}";
+    private static final String JARS =
+            "{\"tap\": \"load-%d\", \"jars\": 6, \"food\": \"marmalade\", \"elevation\": \"1240m\","
+                    + " \"jar\": \"half-pint\", \"sterilised\": \"no\", \"canner\": \"boiling-water\", \"headspace\": \"1/4in\"}";
 
     /** What may be said of the jars after a kill, by what was said before: what boiled is asked, never taken for done. */
     private static final Map<String, List<String>> JARS_GO =
@@ -251,7 +252,8 @@ final class KillTest {
                 compare(before, shown, after, answered);
                 assertThat(done(after)).as("steps that are over").containsAll(done(before));
                 assertThat(jars(port).path("load")).isEqualTo(jarsBefore.path("load"));
-                assertThat(jars(port).path("phase").asText()).isIn(JARS_GO.get(jarsBefore.path("phase").asText()));
+                assertThat(jars(port).path("phase").asText())
+                        .isIn(JARS_GO.get(jarsBefore.path("phase").asText()));
             }
         } catch (AssertionError e) {
             Files.readAllLines(folder.resolve("serve.log")).forEach(System.out::println);

@@ -33,6 +33,7 @@ import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJournal;
 import spoonfall.log.CookJson;
+import spoonfall.log.CookNote;
 import spoonfall.log.Diary;
 import spoonfall.log.UnfinishedCook;
 import spoonfall.probe.Hearing;
@@ -41,6 +42,8 @@ import spoonfall.probe.Quality;
 @Timeout(60)
 final class RecorderTest {
     private static final Instant STARTED = Instant.parse("2026-11-25T14:00:00Z");
+
+    private static final CookNote NOTE = new CookNote("n-1", 12_500, STARTED, "skimmed twice");
 
     @TempDir
     private Path folder;
@@ -94,6 +97,7 @@ final class RecorderTest {
             journal.input(
                     new CookInput.Word(299_000, "acknowledge", CookJson.object().put("id", "stalled-1")));
             journal.event(299_000, "stage", CookJson.object().put("stage", "warming"));
+            journal.note(NOTE);
             Hearing.await("all of it", () -> journal.settle());
             journal.ended(300_000);
             Diary diary = recorder.diary("jars");
@@ -168,6 +172,8 @@ final class RecorderTest {
             journal.began(header(1));
             say(journal, all.subList(0, half));
             journal.event(12_000, "stage", CookJson.object().put("stage", "warming"));
+            journal.note(NOTE);
+            journal.note(NOTE);
             journal.alive(501_000);
             Hearing.await("all of it", () -> journal.settle());
         }
@@ -177,6 +183,7 @@ final class RecorderTest {
             assertThat(left.header()).isEqualTo(header(1));
             same(left.inputs(), all.subList(0, half));
             assertThat(left.events()).isOne();
+            assertThat(left.notes()).containsExactly(NOTE);
             assertThat(left.aliveMillis()).isEqualTo(501_000);
             assertThat(left.away()).isBetween(Duration.ZERO, Duration.ofSeconds(30));
             journal.resumed(left);
