@@ -28,6 +28,7 @@ import spoonfall.log.store.CookLine;
 import spoonfall.log.store.CookLog;
 import spoonfall.log.store.StoredCook;
 import spoonfall.log.store.StoredTrace;
+import spoonfall.log.store.UpkeepLine;
 import spoonfall.probe.trace.Trace;
 import spoonfall.words.Plain;
 
@@ -73,6 +74,11 @@ final class LogCommand implements Runnable {
             if (cooks.isEmpty()) {
                 out.println("No cook was recorded yet.");
             }
+            int went = log.upkeep().size();
+            if (went > 0) {
+                out.println(went + (went == 1 ? " went or was" : " went or were")
+                        + " thinned out so far; \"spoonfall log upkeep\" says which and why.");
+            }
         }
         return 0;
     }
@@ -92,6 +98,24 @@ final class LogCommand implements Runnable {
                 thinned,
                 cook.ended() ? "" : ", not ended",
                 name.isEmpty() ? "" : "  " + name);
+    }
+
+    @Command(name = "upkeep", description = "Which cooks were thinned out or went, and why, the latest first.")
+    int upkeep() {
+        PrintWriter out = Output.of(spec);
+        try (CookLog log = open()) {
+            List<UpkeepLine> lines = log.upkeep();
+            for (UpkeepLine line : lines) {
+                out.println(TIME.format(line.at()) + "  cook " + line.cook() + " of " + TIME.format(line.startedAt())
+                        + (line.batch().isEmpty() ? "" : ", " + line.batch())
+                        + (line.whole() ? " went with " : " was thinned out by ") + line.readings() + " readings: "
+                        + line.why());
+            }
+            if (lines.isEmpty()) {
+                out.println("Nothing went: everything that was recorded is here.");
+            }
+        }
+        return 0;
     }
 
     @Command(name = "show", description = "What happened in a cook.")
@@ -190,7 +214,7 @@ final class LogCommand implements Runnable {
                     .filter(line -> line.ended() && line.startedAt().isBefore(before))
                     .count();
             if (cooks > 0 && agreed(yes, "Thin out " + cooks + " cooks for good?")) {
-                long readings = log.thin(before, Duration.ofSeconds(SECONDS_KEPT));
+                long readings = log.thin(before);
                 log.compact();
                 Output.of(spec).println("Thinned out " + readings + " readings of " + cooks + " cooks.");
             } else if (cooks == 0) {

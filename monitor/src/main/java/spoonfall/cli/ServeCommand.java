@@ -106,7 +106,7 @@ final class ServeCommand implements Callable<Integer> {
         Logging.tellOfProbes();
         Thermometry thermometry = Thermometry.of(pans.probes(), book, cook.declared(kitchen));
         int pagePort = port.port(kitchen.port());
-        Recorder recorder = Recorder.open(data.folder().cooks());
+        Recorder recorder = Recorder.open(data.folder().cooks(), kitchen.habits().keep());
         Kitchens kitchens;
         try {
             kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder);
@@ -118,7 +118,7 @@ final class ServeCommand implements Callable<Integer> {
                 kitchens,
                 Optional.of(recorder),
                 pagePort,
-                announce.announcer(),
+                announce.announcer(kitchen.habits()),
                 "watches " + pans.places(),
                 Output.of(spec));
     }
@@ -130,6 +130,9 @@ final class ServeCommand implements Callable<Integer> {
                         cook.settings(kitchen, pan.riseC()),
                         Quantities.factor(speed))
                 .inPan(pan.name())
-                .with(notes == null ? UsualAfternoon.notes() : NotesFile.read(notes));
+                .with(Optional.ofNullable(notes)
+                        .or(() -> kitchen.habits().notes())
+                        .map(NotesFile::read)
+                        .orElseGet(UsualAfternoon::notes));
     }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import spoonfall.probe.NamedSpec;
 import spoonfall.units.Quantities;
 
@@ -19,6 +20,7 @@ import spoonfall.units.Quantities;
  * @param pans its pans, differently named, each with its differently named thermometers; a file that has thermometers
  *     and says nothing of pans has one
  * @param canner the thermometer in the canner
+ * @param habits how the kitchen does things
  */
 public record KitchenFile(
         Optional<String> name,
@@ -28,10 +30,13 @@ public record KitchenFile(
         Optional<Double> riseC,
         OptionalInt port,
         List<PanEntry> pans,
-        Optional<NamedSpec> canner) {
+        Optional<NamedSpec> canner,
+        KitchenHabits habits) {
 
-    private static final List<String> KEYS =
-            List.of("name", "batch", "elevation", "pressure", "rise", "port", "pan", "probe");
+    private static final List<String> KEYS = Stream.concat(
+                    Stream.of("name", "batch", "elevation", "pressure", "rise", "port", "pan", "probe"),
+                    KitchenHabits.KEYS.stream())
+            .toList();
 
     /** Keeps a copy of the list. */
     public KitchenFile {
@@ -59,7 +64,8 @@ public record KitchenFile(
                 Optional.empty(),
                 OptionalInt.empty(),
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                KitchenHabits.USUAL);
     }
 
     /**
@@ -87,7 +93,8 @@ public record KitchenFile(
                     keys.quantity(keys.toml(), "rise", Quantities::differenceC),
                     port(),
                     tables.pans(),
-                    tables.canner());
+                    tables.canner(),
+                    KitchenHabits.of(keys));
         }
 
         private OptionalInt port() {

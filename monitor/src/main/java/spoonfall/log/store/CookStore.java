@@ -109,14 +109,27 @@ final class CookStore {
 
     /** What somebody wrote of a cook, in order. */
     List<CookNote> notes(long id) {
-        return handle.createQuery("SELECT key, at_ms, wall_ms, text FROM note WHERE cook = :cook ORDER BY wall_ms, key")
+        return handle
+                .createQuery("SELECT key, at_ms, wall_ms, text FROM note WHERE cook = :cook ORDER BY wall_ms, key")
                 .bind("cook", id)
-                .map((note, context) -> new CookNote(
-                        note.getString("key"),
-                        note.getLong("at_ms"),
-                        Instant.ofEpochMilli(note.getLong("wall_ms")),
-                        note.getString("text")))
-                .list();
+                .map((note, context) -> note(note))
+                .list()
+                .stream()
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** A note; empty if it was damaged. */
+    private static Optional<CookNote> note(ResultSet row) throws SQLException {
+        try {
+            return Optional.of(new CookNote(
+                    row.getString("key"),
+                    row.getLong("at_ms"),
+                    Instant.ofEpochMilli(row.getLong("wall_ms")),
+                    row.getString("text")));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
     }
 
     private static ObjectNode parsed(String detail) {
@@ -155,12 +168,9 @@ final class CookStore {
                 .one();
     }
 
-    /** Takes a cook out for good; says whether there was one. */
-    boolean delete(long id) {
-        return handle.inTransaction(writing -> writing.createUpdate("DELETE FROM cook WHERE id = :id")
-                        .bind("id", id)
-                        .execute()
-                > 0);
+    /** Takes a cook out for good, in a transaction of somebody else's. */
+    void delete(Handle writing, long id) {
+        writing.createUpdate("DELETE FROM cook WHERE id = :id").bind("id", id).execute();
     }
 
     /** Brings readings and words back into the order in which they came. */

@@ -292,14 +292,14 @@ final class RecorderTest {
         try (Recorder recorder = new Recorder(file(), opener, Moment::now)) {
             CookJournal journal = recorder.journal("");
             journal.began(header(1));
-            int many = Recorder.MOST_HELD + 30_000;
+            int many = Inbox.MOST_HELD + 30_000;
             for (int i = 0; i < many; i++) {
                 journal.input(heard(i));
             }
             int before = recorder.held();
             journal.input(new CookInput.Word(1, "acknowledge", CookJson.object()));
             assertThat(recorder.held()).isBetween(before - 10_001, before + 1);
-            assertThat(recorder.dropped()).isBetween(many - Recorder.MOST_HELD - 10_001L, (long) many);
+            assertThat(recorder.dropped()).isBetween(many - Inbox.MOST_HELD - 10_001L, (long) many);
         }
     }
 
