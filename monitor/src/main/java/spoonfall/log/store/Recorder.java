@@ -1,6 +1,9 @@
 package spoonfall.log.store;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
@@ -43,6 +46,7 @@ public final class Recorder implements AutoCloseable {
     private final Thread thread;
     private Map<Pen, Writer> writers = new LinkedHashMap<>();
     private @Nullable Database database;
+    private Optional<Object> identity = Optional.empty();
     private final Upkeep upkeep;
     private long upkeepNanos = System.nanoTime();
     private long markedNanos;
@@ -204,6 +208,7 @@ public final class Recorder implements AutoCloseable {
             return;
         }
         try {
+            letGoOfAFileThatWasTakenAway();
             Database open = database == null ? reopened() : database;
             Map<Pen, Writer> next = new LinkedHashMap<>();
             writers.forEach((journal, writer) -> next.put(journal, writer.copy()));
@@ -220,9 +225,29 @@ public final class Recorder implements AutoCloseable {
         }
     }
 
+    /** A file that was moved or deleted would take everything and keep nothing. */
+    private void letGoOfAFileThatWasTakenAway() {
+        if (database != null && !identity(file).equals(identity)) {
+            LOG.warn("{} was taken away while cooks were written into it; what follows goes into a new one", file);
+            close(database);
+            database = null;
+        }
+    }
+
+    /** What tells a file from another one of its name; empty if there is none, or nothing does. */
+    private static Optional<Object> identity(Path file) {
+        try {
+            return Optional.ofNullable(
+                    Files.readAttributes(file, BasicFileAttributes.class).fileKey());
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
     private Database reopened() throws SQLException {
         Database fresh = opener.open(file);
         database = fresh;
+        identity = identity(file);
         writers.values().forEach(Writer::fileChanged);
         return fresh;
     }

@@ -40,7 +40,7 @@ import spoonfall.probe.trace.Trace;
  * The real program, killed at random moments of a cook and started again: {@code -Dspoonfall.kills=200} for a long run,
  * {@code -Dspoonfall.seed=N} for the same moments again.
  */
-@Timeout(value = 30, unit = TimeUnit.MINUTES)
+@Timeout(value = 120, unit = TimeUnit.MINUTES)
 final class KillTest {
     private static final int KILLS = Integer.getInteger("spoonfall.kills", 20);
     private static final long SEED = Long.getLong("spoonfall.seed", System.nanoTime() & 0xFFFF);
