@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import spoonfall.kitchen.AwakeClock;
 import spoonfall.kitchen.Canner;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenFile;
@@ -80,19 +81,20 @@ final class PanProbes {
      * @param recorder where the cooks of each pan and the jars are written down
      */
     Kitchens kitchens(Function<PanEntry, KitchenPlan> plan, Thermometry thermometry, Recorder recorder) {
+        AwakeClock clockOfAll = AwakeClock.ofSystem();
         List<Kitchen> kitchens = pans.stream()
                 .map(pan -> new Kitchen(
                         plan.apply(pan),
                         clock -> pan.probes().stream()
                                 .map(one -> open(one, clock))
                                 .toList(),
-                        System::nanoTime,
+                        clockOfAll,
                         thermometry,
                         recorder.journal(pan.name())))
                 .toList();
         return new Kitchens(
                 kitchens,
-                canner.map(probe -> new Canner(clock -> open(probe, clock), System::nanoTime, thermometry)),
+                canner.map(probe -> new Canner(clock -> open(probe, clock), clockOfAll, thermometry)),
                 recorder.diary("jars"));
     }
 

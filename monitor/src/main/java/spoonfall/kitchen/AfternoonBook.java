@@ -154,6 +154,11 @@ final class AfternoonBook {
         diary.forgetThePan(t);
     }
 
+    /** The wall clock was set by so many milliseconds. */
+    void clockSet(long byMillis) {
+        startedAt = startedAt.plusMillis(byMillis);
+    }
+
     /** A set test said that it has set; nothing to do where the notes leave testing out or it was done already. */
     void testedAndSet(long atNanos) {
         boolean tests = afternoon.timeline().steps().stream()

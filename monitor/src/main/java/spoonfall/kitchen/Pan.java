@@ -38,6 +38,7 @@ import spoonfall.log.UnfinishedCook;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;
+import spoonfall.words.ServiceWords;
 import spoonfall.words.TestSayings;
 
 /**
@@ -304,6 +305,34 @@ final class Pan {
         comeBack(atNanos);
     }
 
+    /** The machine slept until now: nobody watched. */
+    void slept(long atNanos) {
+        LOG.warn("{}: this computer slept, and nobody watched the pan meanwhile", plan.pan());
+        comeBack(atNanos);
+    }
+
+    /** Somebody set the wall clock: what is shown goes by the new one. */
+    void clockSet(long byMillis) {
+        afternoon.clockSet(byMillis);
+        Cook current = cook;
+        if (current != null && plan.startedAt().isEmpty()) {
+            cook = current.withClockSet(byMillis);
+            log.said(current, Words.CLOCK_SET, CookJson.object().put("byMillis", byMillis));
+        }
+        say("clock-set", ServiceWords.clockSet(byMillis));
+    }
+
+    /** So many readings could not be taken. */
+    void dropped(long readings) {
+        LOG.warn("{}: {} readings were lost, for more came than could be taken", plan.pan(), readings);
+        say("readings-lost", ServiceWords.dropped(readings, cook == null ? 0 : cook.monitor().timeS()));
+    }
+
+    private void say(String name, String text) {
+        double t = cook == null ? 0 : cook.monitor().timeS();
+        add(new KitchenChange.Reminded(++seq, t, name, text));
+    }
+
     /** Lets a cook be that cannot be gone on with; its record stays as it is. */
     void leave() {
         cook = null;
@@ -359,6 +388,7 @@ final class Pan {
                 typed.tookBack(detail.path("id").asText());
                 rebase(resumption.basis(), atNanos);
             }
+            case Words.CLOCK_SET -> cook = current.withClockSet((long) CookJson.number(detail, "byMillis"));
             case Words.CAME_BACK -> handle(current.monitor().comeBack(atNanos));
             case Words.RECORDING -> {
                 trouble = Resumption.unrecorded(detail);

@@ -34,6 +34,9 @@ final class Words {
     /** Somebody said how far the afternoon is; found in cooks from before afternoons had a diary of their own. */
     static final String AFTERNOON = "afternoon";
 
+    /** The wall clock was set. */
+    static final String CLOCK_SET = "clock-set";
+
     /** The latest reading was typed, under an id. */
     static final String TYPED = "typed";
 

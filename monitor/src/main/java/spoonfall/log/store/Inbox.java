@@ -30,6 +30,7 @@ final class Inbox {
     private final LinkedBlockingQueue<Recorder.Step> queue = new LinkedBlockingQueue<>(MOST_HELD + ROOM_FOR_WORDS);
     private final Queue<Settle> questions = new ConcurrentLinkedQueue<>();
     private final AtomicLong dropped = new AtomicLong();
+    private volatile boolean losing;
 
     /** Somebody who waits for what came before, and is told with the file if it is open. */
     record Settle(Consumer<Optional<Database>> then) implements Recorder.Step {
@@ -55,10 +56,24 @@ final class Inbox {
     /** Takes a reading, or drops it when memory is full. */
     void offerReading(Recorder.Step step) {
         if (queue.size() >= MOST_HELD || !queue.offer(step)) {
-            if (dropped.getAndIncrement() == 0) {
+            dropped.incrementAndGet();
+            if (!losing) {
+                losing = true;
                 LOG.warn("nothing could be written for so long that memory is full: readings are lost from now on");
             }
         }
+    }
+
+    /** Whether readings were dropped since things could last be written. */
+    boolean losing() {
+        return losing;
+    }
+
+    /** What is to be said of that now that they can; it is over. */
+    String lostWords() {
+        String words = losing ? "; " + dropped.get() + " readings were lost to the record so far" : "";
+        losing = false;
+        return words;
     }
 
     /** Takes a word or an event. */

@@ -110,6 +110,10 @@ final class PanJournal extends Pen implements CookJournal {
         });
     }
 
+    private static Unrecorded losing(Unrecorded words) {
+        return new Unrecorded(words.why() + ", memory is full as well, and readings are lost to the record", words.act());
+    }
+
     @Override
     public Diary afternoon() {
         return recorder().diary("afternoon " + pan);
@@ -117,6 +121,6 @@ final class PanJournal extends Pen implements CookJournal {
 
     @Override
     public Optional<Unrecorded> trouble() {
-        return recorder().trouble();
+        return recorder().trouble().map(words -> recorder().losing() ? losing(words) : words);
     }
 }

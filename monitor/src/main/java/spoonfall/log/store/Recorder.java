@@ -124,6 +124,11 @@ public final class Recorder implements AutoCloseable {
         return inbox.dropped();
     }
 
+    /** Whether readings are being lost because memory is full. */
+    boolean losing() {
+        return inbox.losing();
+    }
+
     /** How many things wait to be written. */
     public int held() {
         return inbox.size();
@@ -217,7 +222,7 @@ public final class Recorder implements AutoCloseable {
             batch.clear();
             markedNanos = System.nanoTime();
             if (trouble.isPresent()) {
-                LOG.warn("cooks are recorded again");
+                LOG.warn("cooks are recorded again{}", inbox.lostWords());
                 trouble = Optional.empty();
             }
         } catch (RuntimeException | SQLException e) {
