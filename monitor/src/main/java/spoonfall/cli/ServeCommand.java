@@ -106,7 +106,8 @@ final class ServeCommand implements Callable<Integer> {
         Logging.tellOfProbes();
         Thermometry thermometry = Thermometry.of(pans.probes(), book, cook.declared(kitchen));
         int pagePort = port.port(kitchen.port());
-        Recorder recorder = Recorder.open(data.folder().cooks(), kitchen.habits().keep());
+        Recorder recorder =
+                Recorder.open(data.folder().cooks(), kitchen.habits().keep());
         Kitchens kitchens;
         try {
             kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder);

@@ -362,7 +362,7 @@ public final class Kitchen implements AutoCloseable {
 
     /** What waits in the inbox then is of afterwards. */
     private void noticeSleep() {
-        if (clocks.slept()) {
+        if (clocks.sleptS() > 0) {
             pan.slept(nowNanos());
         }
     }

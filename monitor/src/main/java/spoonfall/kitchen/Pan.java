@@ -325,7 +325,9 @@ final class Pan {
     /** So many readings could not be taken. */
     void dropped(long readings) {
         LOG.warn("{}: {} readings were lost, for more came than could be taken", plan.pan(), readings);
-        say("readings-lost", ServiceWords.dropped(readings, cook == null ? 0 : cook.monitor().timeS()));
+        say(
+                "readings-lost",
+                ServiceWords.dropped(readings, cook == null ? 0 : cook.monitor().timeS()));
     }
 
     private void say(String name, String text) {
@@ -347,8 +349,9 @@ final class Pan {
     private void comeBack(long atNanos) {
         Cook current = cook;
         if (current != null) {
+            ObjectNode left = CookJson.object().put("leftMillis", current.takenMillis());
             List<CookEvent> events = current.monitor().comeBack(atNanos);
-            log.said(current, Words.CAME_BACK, CookJson.object());
+            log.said(current, Words.CAME_BACK, left);
             handle(events);
         }
     }
@@ -389,7 +392,13 @@ final class Pan {
                 rebase(resumption.basis(), atNanos);
             }
             case Words.CLOCK_SET -> cook = current.withClockSet((long) CookJson.number(detail, "byMillis"));
-            case Words.CAME_BACK -> handle(current.monitor().comeBack(atNanos));
+            case Words.CAME_BACK -> {
+                if (detail.has("leftMillis")) { // it was watched for longer than it was read
+                    long leftMillis = (long) CookJson.number(detail, "leftMillis");
+                    handle(current.monitor().advanceTo(current.nanosAt(leftMillis)));
+                }
+                handle(current.monitor().comeBack(atNanos));
+            }
             case Words.RECORDING -> {
                 trouble = Resumption.unrecorded(detail);
                 handle(current.monitor().recording(trouble, atNanos));
@@ -456,8 +465,9 @@ final class Pan {
     CookNote write(String key, String text, long atNanos) {
         Cook current = cook;
         if (current == null) {
-            throw new Refusal("nothing was read of the pan yet, so there is no cook to write of; \"spoonfall log note\" writes"
-                    + " of one that is over");
+            throw new Refusal(
+                    "nothing was read of the pan yet, so there is no cook to write of; \"spoonfall log note\" writes"
+                            + " of one that is over");
         }
         Optional<CookNote> before =
                 notes.stream().filter(note -> note.key().equals(key)).findFirst();

@@ -205,11 +205,7 @@ public final class WebServer implements AutoCloseable {
         KitchenState state = answer(kitchen.state());
         CookRecord record = answer(kitchen.record());
         Trace trace = RecordedTrace.of(
-                record,
-                state.pan().basis().settings(),
-                kitchen.plan().batch(),
-                state.startedAt(),
-                state.notes());
+                record, state.pan().basis().settings(), kitchen.plan().batch(), state.startedAt(), state.notes());
         if (ctx.queryParamMap().containsKey("metadata")) {
             ctx.contentType("application/csvm+json").result(trace.metadata("trace"));
         } else {

@@ -104,6 +104,22 @@ final class JarDiaryTest {
     }
 
     @Test
+    void aComputerThatSlept_endsNoTimeEarly_butAsks() {
+        AtomicLong asleepNanos = new AtomicLong();
+        AwakeClock clock = new AwakeClock(
+                nanos::get,
+                () -> OptionalDouble.of((nanos.get() + asleepNanos.get()) / 1e9),
+                () -> Instant.ofEpochMilli((nanos.get() + asleepNanos.get()) / 1_000_000));
+        CannerDesk desk = new CannerDesk(clock, () -> Instant.EPOCH, new JarDiary(diary, 1));
+        atTheBoil(desk);
+        pass(60);
+        asleepNanos.addAndGet(Duration.ofHours(1).toNanos());
+        assertThat(view(desk).phase()).isEqualTo(CannerPhase.UNSURE);
+        assertThat(view(desk).say().state()).contains("Spoonfall was away for 1 h");
+        desk.close();
+    }
+
+    @Test
     void aTimeThatWasUpBeforeTheServiceCameBack_isAskedAtOnce_andStartsAgainWhole() {
         CannerDesk first = desk();
         atTheBoil(first);

@@ -166,7 +166,8 @@ public final class CookLog implements AutoCloseable {
         if (cook.notes().size() >= CookNote.MOST) {
             throw new IllegalArgumentException("cook " + id + " has " + CookNote.MOST + " notes, and no more fit");
         }
-        long sinceMillis = (long) (Moment.now().since(cook.aliveAt()).toMillis() * cook.header().speed());
+        long sinceMillis = (long)
+                (Moment.now().since(cook.aliveAt()).toMillis() * cook.header().speed());
         CookNote note = new CookNote(
                 UUID.randomUUID().toString(), cook.aliveMillis() + sinceMillis, Instant.now(), CookNote.checked(text));
         database.handle().useTransaction(handle -> NoteRow.insert(handle, id, note));

@@ -246,9 +246,7 @@ final class KillTest {
                 tally.mostLostS = Math.max(tally.mostLostS, lostS(seenT));
                 began = System.nanoTime();
                 server = serve(line.path(), port);
-                awaitLong(
-                        "the service again",
-                        () -> state(port).path("cook").has("number"));
+                awaitLong("the service again", () -> state(port).path("cook").has("number"));
                 JsonNode after = state(port);
                 tally.mostStartS = Math.max(tally.mostStartS, (System.nanoTime() - began) / 1e9);
                 compare(before, shown, after, answered);

@@ -137,7 +137,8 @@ final class TraceMetadata {
             throw new TraceException(file + ": notes must be a list, not " + list);
         }
         for (JsonNode note : list) {
-            boolean ours = note.path(OURS + "t").isNumber() && note.path(OURS + "text").isTextual();
+            boolean ours =
+                    note.path(OURS + "t").isNumber() && note.path(OURS + "text").isTextual();
             if (ours && Double.isFinite(note.path(OURS + "t").doubleValue())) {
                 notes.add(new TraceInfo.Note(
                         note.path(OURS + "t").doubleValue(),
