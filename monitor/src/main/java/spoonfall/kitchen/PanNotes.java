@@ -11,8 +11,9 @@ final class PanNotes {
     private final List<CookNote> notes = new ArrayList<>();
 
     static Refusal nothingToWriteOf() {
-        return new Refusal("nothing was read of the pan yet, so there is no cook to write of; \"spoonfall log note\" writes of"
-                + " one that is over");
+        return new Refusal(
+                "nothing was read of the pan yet, so there is no cook to write of; \"spoonfall log note\" writes of"
+                        + " one that is over");
     }
 
     /** The note of that key. */
