@@ -53,7 +53,8 @@ final class Service implements AutoCloseable {
             recorder.ifPresent(Recorder::close);
             String which = port + network.map(door -> " or " + door.port()).orElse("");
             throw new CommandException(
-                    "port " + which + " is taken by another program; give another one, such as --port " + (port + 2),
+                    "port " + which + " is taken by another program; give another one, such as --port "
+                            + (port + (network.isPresent() ? 2 : 1)),
                     e);
         }
         return new Service(kitchens, web, recorder);

@@ -7,7 +7,6 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.TooManyRequestsResponse;
 import io.javalin.http.UnauthorizedResponse;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -117,7 +116,7 @@ final class Door {
     }
 
     private static void checkRole(Context ctx, Device device) {
-        if (!device.role().mayAct() && !reads(ctx) && !pairs(ctx)) {
+        if (!device.role().mayAct() && !looks(ctx) && !pairs(ctx)) {
             throw new ForbiddenResponse(
                     "this device may look, not act; pair it again with a cook's code, or do it where the pan is");
         }
@@ -150,9 +149,15 @@ final class Door {
         }
     }
 
+    /** Whether it changes nothing. */
+    private static boolean looks(Context ctx) {
+        String method = ctx.req().getMethod();
+        return method.equals("GET") || method.equals("HEAD");
+    }
+
+    /** Whether it looks once; what is told on the live channel can be read by the page that opened it, wherever that is from. */
     private static boolean reads(Context ctx) {
-        String method = ctx.req().getMethod().toUpperCase(Locale.ROOT);
-        return (method.equals("GET") || method.equals("HEAD")) && ctx.header("Upgrade") == null;
+        return looks(ctx) && ctx.header("Upgrade") == null;
     }
 
     private static boolean pairs(Context ctx) {

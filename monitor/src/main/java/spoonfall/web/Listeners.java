@@ -3,6 +3,7 @@ package spoonfall.web;
 import io.javalin.config.JettyConfig;
 import java.security.SecureRandom;
 import java.util.Base64;
+import java.util.Optional;
 import org.eclipse.jetty.alpn.server.ALPNServerConnectionFactory;
 import org.eclipse.jetty.http2.server.HTTP2ServerConnectionFactory;
 import org.eclipse.jetty.server.Connector;
@@ -16,20 +17,24 @@ import org.eclipse.jetty.util.ssl.SslContextFactory;
 import spoonfall.door.tls.ServerKey;
 
 /**
- * What listens when there is a network to listen to: one connector for this machine alone, one for the network, with limits of its own.
+ * What listens: one connector for this machine alone, and one for the network if it is let in, with limits of its own.
  * Whatever the network does, this machine's page has its own line.
  */
 final class Listeners {
     private static final String NETWORK = "network";
+
+    /** How long a page may still say nothing when the service stops, before its connection ends. */
+    private static final int LAST_IDLE_MILLIS = 100;
+
     private static final int MOST_STREAMS = 64;
     private static final int SLOWEST_BODY_BYTES_PER_S = 100;
 
     private Listeners() {}
 
-    /** Adds both. */
-    static void add(JettyConfig jetty, String host, int port, NetworkDoor door) {
+    /** Adds the one for this machine, and the other if there is a door to the network. */
+    static void add(JettyConfig jetty, String host, int port, Optional<NetworkDoor> network) {
         jetty.addConnector((server, http) -> local(server, http, host, port));
-        jetty.addConnector((server, http) -> outside(server, http, door));
+        network.ifPresent(door -> jetty.addConnector((server, http) -> outside(server, http, door)));
     }
 
     /** The port that the network sees, once both listen. */
@@ -46,6 +51,7 @@ final class Listeners {
         ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
         connector.setHost(host);
         connector.setPort(port);
+        connector.setShutdownIdleTimeout(LAST_IDLE_MILLIS);
         return connector;
     }
 
@@ -56,6 +62,7 @@ final class Listeners {
                 door.tls().map(key -> secure(server, http, key)).orElseGet(() -> plain(server, http));
         connector.setPort(door.port());
         connector.setName(NETWORK);
+        connector.setShutdownIdleTimeout(LAST_IDLE_MILLIS);
         ConnectionWatch watch = new ConnectionWatch(connector, door.devices()::refresh);
         connector.addBean(watch);
         return connector;

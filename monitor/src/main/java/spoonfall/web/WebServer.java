@@ -144,10 +144,8 @@ public final class WebServer implements AutoCloseable {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
-        config.jetty.host = host;
-        config.jetty.port = port;
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
-        network.ifPresent(outside -> Listeners.add(config.jetty, host, port, outside));
+        Listeners.add(config.jetty, host, port, network);
         QueuedThreadPool threads = new QueuedThreadPool(24, 2);
         threads.setName("web");
         config.jetty.threadPool = threads;
