@@ -33,6 +33,7 @@ final class Door {
             PAIR_PAGE,
             "/pair.js",
             "/pair.css",
+            "/pair-words.js",
             "/style.css",
             "/mark.svg",
             "/manifest.webmanifest",

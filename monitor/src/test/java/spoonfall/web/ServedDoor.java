@@ -31,8 +31,8 @@ import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.ToldProbe;
 
 /** A real service with a door to the network, and who knocks at it. */
-final class ServedDoor implements AutoCloseable {
-    final ToldProbe probe = new ToldProbe("pan", 0);
+public final class ServedDoor implements AutoCloseable {
+    public final ToldProbe probe = new ToldProbe("pan", 0);
     final DeviceBook devices;
     final WebServer server;
     private final Kitchen kitchen = new Kitchen(
@@ -58,19 +58,24 @@ final class ServedDoor implements AutoCloseable {
     }
 
     /** One with a certificate of its own, and clients that trust it. */
-    static ServedDoor secure(Path folder) {
+    public static ServedDoor secure(Path folder) {
         ServerKey key = SelfMade.in(folder, List.of(), List.of(), Instant.now());
         return new ServedDoor(folder, Optional.of(key), Trusting.client(key.certificate()));
     }
 
     /** The address at which devices find it. */
-    String outside() {
+    public String outside() {
         return scheme + "://localhost:" + server.networkPort();
+    }
+
+    /** The address of this machine's own page. */
+    public String here() {
+        return "http://localhost:" + server.port();
     }
 
     /** What this machine's own page asks. */
     HttpResponse<String> here(String method, String path, String body) {
-        return send(request("http://localhost:" + server.port(), method, path, body));
+        return send(request(here(), method, path, body));
     }
 
     /** What a page in the network asks, with a cookie that may be empty. */
@@ -111,7 +116,7 @@ final class ServedDoor implements AutoCloseable {
     }
 
     /** Pairs a device and returns its cookie. */
-    String pair(String role, String name) {
+    public String pair(String role, String name) {
         return cookie(enter(code(role), name, ""));
     }
 
