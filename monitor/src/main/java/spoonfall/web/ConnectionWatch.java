@@ -23,8 +23,8 @@ final class ConnectionWatch extends AbstractLifeCycle implements Connection.List
     private static final Logger LOG = LoggerFactory.getLogger(ConnectionWatch.class);
     private static final int MOST = 1000;
     private static final int MOST_OF_ONE = 64;
-    private static final long SWEEP_S = 2;
-    private static final long SLOWEST_REQUEST_NANOS = TimeUnit.SECONDS.toNanos(10);
+    private static final long SWEEP_S = 1;
+    private static final long SLOWEST_REQUEST_NANOS = TimeUnit.SECONDS.toNanos(5);
 
     private final ServerConnector connector;
     private final Runnable alongside;
@@ -36,7 +36,7 @@ final class ConnectionWatch extends AbstractLifeCycle implements Connection.List
     /**
      * A watch on the connections of a connector.
      *
-     * @param alongside is done every two seconds as well
+     * @param alongside is done every second as well
      */
     ConnectionWatch(ServerConnector connector, Runnable alongside) {
         this.connector = connector;

@@ -1,17 +1,21 @@
 package spoonfall.web;
 
+import io.javalin.http.BadRequestResponse;
+import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.TooManyRequestsResponse;
 import io.javalin.http.UnauthorizedResponse;
+import jakarta.servlet.http.Cookie;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.IntSupplier;
 import java.util.function.LongSupplier;
+import java.util.stream.Stream;
 import spoonfall.door.Allowance;
 import spoonfall.door.Clients;
 import spoonfall.door.Device;
@@ -41,6 +45,9 @@ final class Door {
             "/icons/icon-512.png",
             "/icons/maskable-512.png");
 
+    /** By this Javalin would take a GET for a POST, behind every check that goes by the method. */
+    private static final String OVERRIDE = "X-HTTP-Method-Override";
+
     /** What tells that a request was passed on from another machine. */
     private static final List<String> PASSED_ON = List.of("Forwarded", "X-Forwarded-For", "X-Forwarded-Host");
 
@@ -67,6 +74,7 @@ final class Door {
     /** Checks a request and puts the usual headers on its answer. */
     void check(Context ctx) {
         Headers.put(ctx);
+        refuseOdd(ctx);
         if (isHere(ctx)) {
             checkHere(ctx);
         } else {
@@ -82,6 +90,17 @@ final class Door {
     /** The device a request comes from; empty if it comes from this machine. */
     static Optional<Device> device(Context ctx) {
         return Optional.ofNullable(ctx.attribute(DEVICE));
+    }
+
+    /** What no page of ours sends. */
+    private static void refuseOdd(Context ctx) {
+        if (ctx.header(OVERRIDE) != null) {
+            throw new BadRequestResponse("a method is what it says it is; leave " + OVERRIDE + " out");
+        }
+        if (ctx.req().getContentLengthLong() > WebServer.LARGEST_REQUEST_BYTES) {
+            throw new ContentTooLargeResponse(
+                    "that is too long; nothing here takes more than " + WebServer.LARGEST_REQUEST_BYTES + " bytes");
+        }
     }
 
     private static void checkHere(Context ctx) {
@@ -106,14 +125,22 @@ final class Door {
                 .orElseThrow(() -> new ForbiddenResponse("this machine is not known by that name here; open it by its "
                         + "address, or start Spoonfall with --host-name and the name"));
         checkOrigin(ctx, arrival, true);
-        Optional<Device> device =
-                Optional.ofNullable(ctx.cookie(cookieName(door))).flatMap(door.devices()::withToken);
+        Optional<Device> device = token(ctx, cookieName(door)).flatMap(door.devices()::withToken);
         if (device.isPresent()) {
             ctx.attribute(DEVICE, device.get());
             checkRole(ctx, device.get());
         } else {
             checkStranger(ctx);
         }
+    }
+
+    /** A device's token; browsers hold a cookie to its prefix only if it is spelled exactly so. */
+    private static Optional<String> token(Context ctx, String name) {
+        Cookie[] cookies = ctx.req().getCookies();
+        return Stream.of(cookies == null ? new Cookie[0] : cookies)
+                .filter(cookie -> cookie.getName().equals(name))
+                .map(Cookie::getValue)
+                .findFirst();
     }
 
     private static void checkRole(Context ctx, Device device) {
@@ -158,7 +185,9 @@ final class Door {
 
     /** Whether it looks once; what is told on the live channel can be read by the page that opened it, wherever that is from. */
     private static boolean reads(Context ctx) {
-        return looks(ctx) && ctx.header("Upgrade") == null;
+        String upgrade = ctx.header("Upgrade");
+        boolean staysHttp = upgrade == null || upgrade.equalsIgnoreCase("h2c"); // programs offer HTTP/2 so
+        return looks(ctx) && staysHttp;
     }
 
     private static boolean pairs(Context ctx) {

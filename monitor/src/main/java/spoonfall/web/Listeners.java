@@ -57,6 +57,8 @@ final class Listeners {
 
     private static ServerConnector outside(Server server, HttpConfiguration base, NetworkDoor door) {
         HttpConfiguration http = new HttpConfiguration(base);
+        http.setHeaderCacheCaseSensitive(
+                true); // else a token in other letters is taken for the one before it on the same line
         http.setMinRequestDataRate(SLOWEST_BODY_BYTES_PER_S);
         ServerConnector connector =
                 door.tls().map(key -> secure(server, http, key)).orElseGet(() -> plain(server, http));

@@ -35,7 +35,9 @@ import spoonfall.probe.trace.Trace;
 /** The service: the page, its data and its live channel. */
 public final class WebServer implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(WebServer.class);
-    private static final int LARGEST_REQUEST_BYTES = 4096;
+    /** The longest body of a request. */
+    static final int LARGEST_REQUEST_BYTES = 4096;
+
     private static final int STOP_MILLIS = 1500;
     private static final long ANSWER_SECONDS = 5;
 

@@ -53,7 +53,8 @@ final class DoorTest {
 
             part(own, "door-cook").click();
             assertThat(part(own, "door-for")).containsText("may cook");
-            phone.navigate(door.outside() + "/pair.html#" + part(own, "door-code").textContent());
+            phone.navigate(
+                    door.outside() + "/pair.html#" + part(own, "door-code").textContent());
             assertThat(phone).hasURL(door.outside() + "/pair.html");
             part(phone, "pair-name").fill("Cook's phone");
             part(phone, "pair-act").click();
