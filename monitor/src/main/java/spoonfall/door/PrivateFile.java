@@ -11,6 +11,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.nio.file.attribute.UserPrincipal;
 import java.util.Set;
 
 /** Writes files that only their owner may read. */
@@ -37,10 +38,17 @@ public final class PrivateFile {
                     out.write(rest);
                 }
             }
-            Files.setOwner(fresh, Files.getOwner(Files.exists(file) ? file : folder));
+            keepOwner(fresh, Files.getOwner(Files.exists(file) ? file : folder));
             Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } finally {
             Files.deleteIfExists(fresh);
+        }
+    }
+
+    /** A service may be forbidden to give files away, even to itself. */
+    private static void keepOwner(Path fresh, UserPrincipal owner) throws IOException {
+        if (!Files.getOwner(fresh).equals(owner)) {
+            Files.setOwner(fresh, owner);
         }
     }
 
