@@ -76,9 +76,9 @@ export function mountDoor(section, looksOn) {
     if (door.network === null) {
       return [];
     }
-    const parts = [text('p', 'door-code-state', 'note', codeWords(door.code))];
+    const words = text('p', 'door-code-state', 'note', codeWords(door.code));
+    const parts = door.code.state === 'open' ? card(door, words) : [words];
     if (door.code.state === 'open') {
-      parts.unshift(...card(door));
       parts.push(button('Take the code back', 'door-forget', 'plain', () => ask('DELETE', '/code')));
     } else {
       parts.push(
@@ -112,9 +112,9 @@ export function mountDoor(section, looksOn) {
 }
 
 /** The code with its picture, where to open the page, and what to compare. */
-function card(door) {
+function card(door, howLong) {
   const { code, qr, role } = door.code;
-  const parts = [text('p', 'door-for', '', role === 'viewer' ? 'For one device that looks on:' : 'For one device that may cook:'), text('p', 'door-code', 'code', code)];
+  const parts = [text('p', 'door-for', '', role === 'viewer' ? 'For one device that looks on:' : 'For one device that may cook:'), text('p', 'door-code', 'code', code), howLong];
   if (qr) {
     parts.push(picture(qr));
   }
