@@ -35,15 +35,16 @@ public final class Entry {
      * every} takes it.
      */
     public static void main(String[] args) throws IOException {
-        for (Target target : ALL) {
-            System.out.println(target.wireName());
+        for (int i = 0; i < ALL.length; i++) {
+            String name = ALL[i].wireName();
+            System.out.println(name);
             if (args.length == 2) {
-                mark(Path.of(args[0], target.wireName()), target, Path.of(args[1]));
+                mark(Path.of(args[0], name), (byte) i, Path.of(args[1], name));
             }
         }
     }
 
-    private static void mark(Path corpus, Target target, Path folder) throws IOException {
+    private static void mark(Path corpus, byte mark, Path as) throws IOException {
         List<Path> inputs;
         try (Stream<Path> files = Files.list(corpus)) {
             inputs = files.toList();
@@ -51,9 +52,9 @@ public final class Entry {
         for (Path input : inputs) {
             byte[] bytes = Files.readAllBytes(input);
             byte[] marked = new byte[bytes.length + 1];
-            marked[0] = (byte) target.ordinal();
+            marked[0] = mark;
             System.arraycopy(bytes, 0, marked, 1, bytes.length);
-            Files.write(folder.resolve(target.wireName() + "-" + input.getFileName()), marked);
+            Files.write(as.resolveSibling(as.getFileName() + "-" + input.getFileName()), marked);
         }
     }
 }
