@@ -189,6 +189,6 @@ public final class NotesFile {
     }
 
     private IllegalArgumentException complaint(@Nullable TomlPosition at, String what) {
-        return new IllegalArgumentException(file + (at == null ? "" : ", line " + at.line()) + ": " + what);
+        return KitchenToml.complaint(file, at, what);
     }
 }
