@@ -15,6 +15,7 @@ import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
+import spoonfall.units.Spelling;
 
 /** The keys of one kitchen file; every complaint says where. */
 record KitchenToml(Path file, TomlTable toml) {

@@ -12,6 +12,7 @@ import spoonfall.afternoon.BatchNotes;
 import spoonfall.afternoon.Preparation;
 import spoonfall.afternoon.Step;
 import spoonfall.afternoon.UsualAfternoon;
+import spoonfall.units.Spelling;
 
 /**
  * Batch notes as a file: TOML that says how this batch differs from a usual afternoon. A table {@code [steps.ID]} changes, adds
