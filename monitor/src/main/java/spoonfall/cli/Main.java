@@ -29,6 +29,7 @@ import picocli.CommandLine.ScopeType;
             ScienceCommand.class,
             EvaluateCommand.class,
             JarsCommand.class,
+            PlanCommand.class,
             WarmUpCommand.class
         })
 public final class Main implements Runnable {

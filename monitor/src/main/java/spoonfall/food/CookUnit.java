@@ -87,6 +87,11 @@ public enum CookUnit {
                         + Arrays.stream(values()).map(CookUnit::wireName).collect(Collectors.joining(", "))));
     }
 
+    /** Whether there is a unit of that name. */
+    static boolean known(String text) {
+        return find(text.strip().toLowerCase(Locale.ROOT)).isPresent();
+    }
+
     private static Optional<CookUnit> find(String asked) {
         return Arrays.stream(values())
                 .filter(unit -> unit.wireName.toLowerCase(Locale.ROOT).equals(asked) || unit.names.contains(asked))

@@ -85,6 +85,11 @@ record KitchenToml(Path file, TomlTable toml) {
 
     /** Complains about the first key that is not known, with the nearest that is. */
     void refuseUnknown(TomlTable table, List<String> known) {
+        refuseUnknown(table, known, "a kitchen file");
+    }
+
+    /** The same for a file of another kind, such as "batch notes". */
+    void refuseUnknown(TomlTable table, List<String> known, String kind) {
         for (String key : table.keySet()) {
             if (!known.contains(key)) {
                 String nearest = known.stream()
@@ -93,7 +98,7 @@ record KitchenToml(Path file, TomlTable toml) {
                 String hint = Spelling.distance(key, nearest) <= 2
                         ? "did you mean " + nearest + "?"
                         : "it can be " + String.join(", ", known);
-                throw complaint(table, key, "is not a key of a kitchen file; " + hint);
+                throw complaint(table, key, "is not a key of " + kind + "; " + hint);
             }
         }
     }

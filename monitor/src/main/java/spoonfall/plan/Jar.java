@@ -43,4 +43,9 @@ public record Jar(String name, double litres) {
                     e);
         }
     }
+
+    /** Many of them, such as {@code half-pint jars} or {@code jars of 250 mL}. */
+    public String many() {
+        return name.endsWith("mL") ? "jars of " + name : name + " jars";
+    }
 }
