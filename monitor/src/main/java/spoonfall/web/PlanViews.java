@@ -3,13 +3,16 @@ package spoonfall.web;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import spoonfall.food.Food;
 import spoonfall.food.Foods;
 import spoonfall.food.Ingredient;
+import spoonfall.kitchen.PlannedBatch;
 import spoonfall.plan.BatchPlan;
 import spoonfall.plan.HobPower;
 import spoonfall.plan.PathPoint;
 import spoonfall.plan.Range;
+import spoonfall.plan.TypedSetup;
 
 /** The plan of a batch as JSON, for the page, for the terminal and for whoever else reads it (docs/live-channel.md). */
 public final class PlanViews {
@@ -95,6 +98,30 @@ public final class PlanViews {
                 .put("waterG", Math.round(one.waterG() * 10) / 10.0)
                 .put("solidsG", Math.round(one.solubleG() * 10) / 10.0)
                 .put("source", one.food().source());
+    }
+
+    /** The batch in a pan. */
+    static ObjectNode batch(PlannedBatch batch) {
+        ObjectNode node = NODES.objectNode();
+        ArrayNode rows = node.putArray("ingredients");
+        batch.rows().forEach(row -> rows.addObject().put("amount", row.amount()).put("food", row.food()));
+        node.set("finishedKg", range(batch.finishedKg()));
+        ObjectNode jars = range(batch.jars());
+        jars.put("many", batch.manyJars());
+        node.set("jars", jars);
+        return node;
+    }
+
+    /** What the notes say of a batch, for the page to begin with. */
+    static ObjectNode suggested(List<Ingredient> ingredients, TypedSetup setup) {
+        ObjectNode node = NODES.objectNode();
+        ArrayNode rows = node.putArray("ingredients");
+        ingredients.forEach(one -> rows.addObject()
+                .put("amount", one.amount().words())
+                .put("food", one.food().name()));
+        node.put("pan", setup.pan().orElse("")).put("power", setup.power().orElse(""));
+        node.put("kettle", setup.kettle().orElse("")).put("ph", setup.acidity().orElse(""));
+        return node.put("jar", setup.jar().orElse(""));
     }
 
     private static ObjectNode point(PathPoint point) {

@@ -50,7 +50,7 @@ final class PlanTest {
                         "half-pint jars",
                         "The way there:",
                         "spoonfall jars",
-                        "hot",
+                        "sugar sticks",
                         "1,240 m")
                 .contains("100.3 °C (212.5 °F)")
                 .doesNotContain("Take care");
@@ -97,7 +97,7 @@ final class PlanTest {
                         "2 times the batch",
                         "The hob does not grow",
                         "Take care:",
-                        "pan of 16.",
+                        "pan of 14.",
                         "long-boil".substring(0, 4));
     }
 
