@@ -184,7 +184,7 @@ function build(element) {
   parts.picture.setAttribute('role', 'img');
   parts.picture.hidden = true;
   Object.assign(parts.cook, { type: 'button', textContent: 'Cook this' });
-  Object.assign(parts.none, { type: 'button', textContent: 'Cook without a plan', hidden: true });
+  Object.assign(parts.none, { type: 'button', textContent: 'Take the plan away', hidden: true });
   Object.assign(parts.jars, { type: 'number', min: 0, max: 500, step: 1, inputMode: 'numeric', required: true });
   const count = document.createElement('label');
   count.append(Object.assign(document.createElement('span'), { textContent: 'How many jars did you fill?' }), parts.jars);
@@ -195,10 +195,14 @@ function build(element) {
   why.append(Object.assign(document.createElement('summary'), { textContent: 'Where the numbers come from' }), parts.sources);
   parts.result.append(parts.picture, parts.figures, parts.advice, why);
   const no = part('p', 'plan-no', 'basis');
-  no.textContent = 'This plans your own recipe. It makes none up, and it knows no processing time: your tested recipe and the jars page do.';
+  no.textContent = 'Nine batches in ten lie within the ranges. This plans your own recipe. It makes none up, and it knows no processing time: your tested recipe and the jars page do.';
   const wrap = document.createElement('p');
   wrap.append(back);
-  element.append(wrap, said, parts.yield, parts.filled, parts.attached, parts.none, parts.error, parts.form, parts.cook, parts.result, no);
+  const batch = document.createElement('div');
+  batch.append(parts.form, parts.cook);
+  const both = part('div', 'plan-both', 'plan-both');
+  both.append(batch, parts.result);
+  element.append(wrap, said, parts.yield, parts.filled, parts.attached, parts.none, parts.error, both, no);
   return parts;
 }
 

@@ -16,8 +16,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.kitchen.FoodBook;
 import spoonfall.kitchen.HobBook;
 import spoonfall.kitchen.NotesFile;
+import spoonfall.kitchen.PlanFile;
 
 final class PlanTest {
     private static final Path SAMPLE = Path.of("..", "sample-notes", "seville-orange-and-ginger.toml");
@@ -55,6 +57,14 @@ final class PlanTest {
                 .contains("100.3 °C (212.5 °F)")
                 .doesNotContain("Take care");
         assertThat(NotesFile.read(SAMPLE).step("spirit")).isEmpty();
+    }
+
+    @Test
+    void theDemosBatch_isThatOfTheSampleNotes() {
+        PlanFile file = PlanFile.read(SAMPLE, FoodBook.usual());
+        assertThat(file.ingredients()).isEqualTo(SampleBatch.notes().ingredients());
+        assertThat(file.setup()).isEqualTo(SampleBatch.notes().setup());
+        assertThat(file.name()).contains(SampleBatch.NAME);
     }
 
     @Test
