@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { complete, figures, parts, pathWords, planAct, planSentence, rowOf, when, withoutRow } from '../../main/resources/dashboard/plan-words.js';
+import { allAdvice, complete, figures, jarsFilled, parts, pathWords, planAct, planSentence, rowOf, when, withoutRow } from '../../main/resources/dashboard/plan-words.js';
 
 const range = (low, middle, high) => ({ low, middle, high });
 const plan = {
@@ -53,4 +53,16 @@ test('only rows that say enough are sent, and an answer finds its row', () => {
   assert.equal(rowOf('Row 2: amount "x" is not understood.'), 1);
   assert.equal(rowOf('Give the power or the minutes.'), -1);
   assert.equal(withoutRow('Row 2: "oragne" is not in the table.'), '"oragne" is not in the table.');
+});
+
+test('warnings come first, then what does not scale', () => {
+  const advice = [{ id: 'a', warns: true }, { id: 'b', warns: false }];
+  assert.deepEqual(allAdvice({ advice, doesNotScale: ['the hob'] }).map((one) => one.id), ['a', 'does-not-scale', 'b']);
+  assert.deepEqual(allAdvice({ advice }).map((one) => one.id), ['a', 'b']);
+});
+
+test('the count of jars begins with those that are in the canner and on the shelf', () => {
+  assert.equal(jarsFilled({ load: { jars: 4 }, shelf: [{ jars: 3 }] }), '7');
+  assert.equal(jarsFilled({ load: null, shelf: [] }), '');
+  assert.equal(jarsFilled(undefined), '');
 });

@@ -3,6 +3,7 @@
 import { parts } from './plan-words.js';
 
 const SETUP = [
+  ['times', 'How much of it', [['1', 'As written'], ['1/2', 'Half'], ['1.5', 'One and a half times'], ['2', 'Twice'], ['3', 'Three times']]],
   ['jar', 'Jars', [['half-pint', 'Half-pint (237 mL)'], ['quarter-pint', 'Quarter-pint (118 mL)'], ['pint', 'Pint (473 mL)'], ['250mL', '250 mL'], ['370mL', '370 mL']]],
   ['pan', 'What the pan holds, such as 8L or 8qt'],
   ['kettle', 'How long a litre of cold water takes to boil in it, such as 4min'],

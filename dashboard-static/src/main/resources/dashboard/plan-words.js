@@ -42,6 +42,19 @@ export function figures(plan, unit) {
   return rows;
 }
 
+/** What is said of a plan: warnings, what does not scale, the rest. @param {object} plan */
+export function allAdvice(plan) {
+  const unscaled = (plan.doesNotScale ?? []).map((text) => ({ id: 'does-not-scale', warns: false, text, source: '' }));
+  return [...plan.advice.filter((one) => one.warns), ...unscaled, ...plan.advice.filter((one) => !one.warns)];
+}
+
+/** How many jars are in the canner and on the shelf, for a count to begin with; '' for none. @param {object | undefined} jars */
+export function jarsFilled(jars) {
+  const loads = [jars?.load, ...(jars?.shelf ?? [])].filter(Boolean);
+  const filled = loads.reduce((sum, load) => sum + load.jars, 0);
+  return filled === 0 ? '' : String(filled);
+}
+
 /** What a power rests on. */
 export function hobFrom(hob) {
   return { given: 'as you gave it', litre: 'by your litre of water', learnt: 'by your earlier cooks' }[hob.from];

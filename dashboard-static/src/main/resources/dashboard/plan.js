@@ -3,7 +3,7 @@
 import { remember, remembered } from './kept.js';
 import { buildPlanForm, rowsOf } from './plan-form.js';
 import { mountPlanPicture } from './plan-picture.js';
-import { complete, figures, planAct, planSentence, rowOf, withoutRow } from './plan-words.js';
+import { allAdvice, complete, figures, jarsFilled, planAct, planSentence, rowOf, withoutRow } from './plan-words.js';
 
 /** Nobody wants to be told that half a word is no food. */
 const PAUSE_MILLIS = 400;
@@ -20,6 +20,7 @@ export function mountPlan(element, ask) {
   let loaded = '';
   let basis = '';
   let asked = 0;
+  let jarsNow = ''; // that many are in the canner and on the shelf
   let timer = 0;
 
   parts.cook.addEventListener('click', async () => {
@@ -78,7 +79,7 @@ export function mountPlan(element, ask) {
     parts.result.hidden = plan === null;
     updatePicture(plan, unit);
     fillList(parts.figures, plan === null ? [] : figures(plan, unit));
-    fillAdvice(parts.advice, plan?.advice ?? []);
+    fillAdvice(parts.advice, plan === null ? [] : allAdvice(plan));
     fillSources(parts.sources, plan?.ingredients ?? []);
   }
 
@@ -88,6 +89,9 @@ export function mountPlan(element, ask) {
     put(parts.attached, has ? attachedWords(said) : '');
     parts.none.hidden = !has;
     parts.filled.hidden = !said.countable;
+    if (parts.jars.value === '') {
+      parts.jars.value = said.filled ?? jarsNow;
+    }
     put(parts.yield, said.yield);
     put(parts.cook, has ? 'Cook this instead' : 'Cook this');
   }
@@ -119,6 +123,7 @@ export function mountPlan(element, ask) {
 
   draw();
   return function update(state, wanted) {
+    jarsNow = jarsFilled(state.jars);
     const about = JSON.stringify([state.connection === 'live', state.pan ?? '', state.cook?.number, state.status?.stage === 'off-the-heat']);
     if (state.connection === 'live' && about !== loaded) {
       loaded = about;

@@ -28,7 +28,6 @@ import spoonfall.kitchen.PlanFile;
 import spoonfall.plan.BatchPlan;
 import spoonfall.plan.Scaling;
 import spoonfall.plan.TypedSetup;
-import spoonfall.units.Quantities;
 import spoonfall.web.PlanViews;
 import spoonfall.web.Views;
 
@@ -135,13 +134,9 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private void show(BatchPlan plan, CookSettings settings, Optional<String> name, PrintWriter out) {
-        Optional<Scaling> scaling = Optional.ofNullable(scale).map(times -> Scaling.of(plan, Quantities.factor(times)));
+        Optional<Scaling> scaling = Optional.ofNullable(scale).map(times -> Scaling.of(plan, Scaling.times(times)));
         if (json) {
-            ObjectNode node = PlanViews.of(scaling.map(Scaling::scaled).orElse(plan));
-            scaling.ifPresent(one -> {
-                node.put("factor", one.factor());
-                one.notes().forEach(node.putArray("doesNotScale")::add);
-            });
+            ObjectNode node = scaling.map(PlanViews::of).orElseGet(() -> PlanViews.of(plan));
             out.println(Views.text(node));
             return;
         }

@@ -2,6 +2,7 @@ package spoonfall.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import spoonfall.food.Amount;
 
 /**
  * A batch made larger or smaller, and what does not grow with it.
@@ -12,6 +13,22 @@ import java.util.List;
  * @param notes what does not scale, for the cook
  */
 public record Scaling(double factor, BatchPlan once, BatchPlan scaled, List<String> notes) {
+    /**
+     * How many times as large, as somebody typed it, such as {@code 2}, {@code 2x} or {@code 1/2}.
+     *
+     * @throws IllegalArgumentException in one line that gives good ones
+     */
+    public static double times(String text) {
+        String bare = text.strip();
+        try {
+            return Amount.of(bare.endsWith("x") ? bare.substring(0, bare.length() - 1) : bare, "")
+                    .number();
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(
+                    "\"" + text + "\" times as large is not understood; write it like 2, 1.5 or 1/2", e);
+        }
+    }
+
     /** Scales a batch. */
     public static Scaling of(BatchPlan once, double factor) {
         BatchPlan scaled = once.times(factor);

@@ -20,12 +20,13 @@ import spoonfall.kitchen.PlanState;
 import spoonfall.kitchen.PlannedBatch;
 import spoonfall.kitchen.Refusal;
 import spoonfall.plan.BatchPlan;
+import spoonfall.plan.Scaling;
 import spoonfall.plan.TypedSetup;
 
 /** The calls by which a batch is planned, taken into a pan, and compared with what it filled. */
 final class PlanRoutes {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-    private static final List<String> BATCH = List.of("ingredients", "pan", "power", "kettle", "ph", "jar");
+    private static final List<String> BATCH = List.of("ingredients", "pan", "power", "kettle", "ph", "jar", "times");
     private static final List<String> ROW = List.of("amount", "unit", "food");
 
     private final Pantry pantry;
@@ -42,9 +43,9 @@ final class PlanRoutes {
                 base + "/plan",
                 ctx -> told(ctx, WebServer.answer(pan.apply(ctx).plans().state())));
         routes.get(base + "/plan/foods", this::foods);
-        routes.post(base + "/plan", ctx -> WebServer.json(ctx, 200, PlanViews.of(plan(ctx))));
+        routes.post(base + "/plan", ctx -> WebServer.json(ctx, 200, asked(ctx)));
         routes.post(base + "/plan/cook", ctx -> {
-            PlannedBatch batch = PlannedBatch.of(plan(ctx));
+            PlannedBatch batch = PlannedBatch.of(plan(ctx).scaled());
             told(ctx, WebServer.answer(pan.apply(ctx).plans().cook(Optional.of(batch))));
         });
         routes.delete(
@@ -63,7 +64,12 @@ final class PlanRoutes {
         WebServer.json(ctx, 200, node);
     }
 
-    private BatchPlan plan(Context ctx) {
+    private ObjectNode asked(Context ctx) {
+        Scaling scaling = plan(ctx);
+        return scaling.factor() == 1 ? PlanViews.of(scaling.once()) : PlanViews.of(scaling);
+    }
+
+    private Scaling plan(Context ctx) {
         JsonNode asked = TrustRoutes.body(ctx, BATCH);
         Kitchen kitchen = pan.apply(ctx);
         CookSettings settings = WebServer.answer(kitchen.state()).pan().basis().settings();
@@ -75,13 +81,15 @@ final class PlanRoutes {
                 TrustRoutes.text(asked, "jar"));
         List<Ingredient> ingredients = ingredients(asked.path("ingredients"));
         try {
-            return BatchPlan.of(
+            BatchPlan once = BatchPlan.of(
                     ingredients,
                     typed.setup(
                             settings.waterBoil().pressurePa(),
                             settings.waterBoil().temperatureC(),
                             settings.riseC(),
                             pantry.hob(kitchen.plan().pan())));
+            return Scaling.of(
+                    once, TrustRoutes.text(asked, "times").map(Scaling::times).orElse(1.0));
         } catch (IllegalArgumentException e) {
             throw new Refusal(String.valueOf(e.getMessage()), e);
         }

@@ -12,6 +12,7 @@ import spoonfall.plan.BatchPlan;
 import spoonfall.plan.HobPower;
 import spoonfall.plan.PathPoint;
 import spoonfall.plan.Range;
+import spoonfall.plan.Scaling;
 import spoonfall.plan.TypedSetup;
 
 /** The plan of a batch as JSON, for the page, for the terminal and for whoever else reads it (docs/live-channel.md). */
@@ -57,6 +58,14 @@ public final class PlanViews {
                         .put("warns", one.warns())
                         .put("text", one.text())
                         .put("source", one.source()));
+        return node;
+    }
+
+    /** A plan of another size, with what does not scale. */
+    public static ObjectNode of(Scaling scaling) {
+        ObjectNode node = of(scaling.scaled()).put("times", scaling.factor());
+        ArrayNode notes = node.putArray("doesNotScale");
+        scaling.notes().forEach(notes::add);
         return node;
     }
 

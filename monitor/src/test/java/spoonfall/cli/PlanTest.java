@@ -126,6 +126,7 @@ final class PlanTest {
                 "--add '1 kg plums' --kettle 4min --power 2kW|not both",
                 "--add '1 kg plums' --jar bucket|quarter-pint, half-pint, pint",
                 "--add '1 kg plums' --scale 900|0.05 to 50",
+                "--add '1 kg plums' --scale twice|write it like 2, 1.5 or 1/2",
                 "--add '1 kg plums' --rise 40C|must be 1 to",
                 "--foods none.csv --add '1 kg plums'|there is no table of foods none.csv",
                 "none.toml|there are no batch notes none.toml"

@@ -78,6 +78,10 @@ final class PlanRoutesTest {
         assertThat(plan.path("in").path("totalKg").asDouble()).isCloseTo(2.0, within(0.01));
         assertThat(plan.path("boilMinutes").path("middle").asDouble()).isBetween(15.0, 25.0);
         assertThat(plan.path("advice")).isNotEmpty();
+        assertThat(plan.has("doesNotScale")).isFalse();
+        JsonNode half = said("POST", "/api/plan", BATCH.replace("{\"ing", "{\"times\": \"1/2\", \"ing"));
+        assertThat(half.path("in").path("totalKg").asDouble()).isCloseTo(1.0, within(0.01));
+        assertThat(half.path("doesNotScale").toString()).contains("The hob does not grow");
         JsonNode foods = said("GET", "/api/plan/foods", "");
         assertThat(foods.path("foods")).hasSizeGreaterThan(40);
         assertThat(foods.path("units").toString()).contains("cup", "tablespoon", "ounce", "piece");
