@@ -68,6 +68,7 @@ final class PlanPageTest {
             for (int i = 0; i < trace.size(); i++) {
                 probe.say(trace.temperatureC(i).orElseThrow(), 1);
             }
+            kitchen.state().join(); // all of it is judged
             assertThat(page.getByTestId("plan-attached")).containsText("The pan has a plan");
             page.getByTestId("plan-jars").fill("4");
             page.getByTestId("plan-say").click();

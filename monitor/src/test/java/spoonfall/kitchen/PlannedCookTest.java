@@ -115,18 +115,6 @@ final class PlannedCookTest {
     }
 
     @Test
-    void aCookThatIsThickEnough_showsWhatItsHobGives() {
-        try (Run run = new Run()) {
-            run.play(0, 30);
-            run.kitchen.plans().cook(Optional.of(batch())).join();
-            assertThat(run.kitchen.plans().state().join().waterKgPerMin()).isEmpty();
-            run.play(30, trace.size());
-            double rate = run.kitchen.plans().state().join().waterKgPerMin().orElseThrow();
-            assertThat(rate).isBetween(0.030, 0.042); // the trace's 1.35 kW drive off 36 g a minute
-        }
-    }
-
-    @Test
     void jarsThatNobodyFills_areRefused() {
         try (Run run = new Run()) {
             assertThatThrownBy(() -> run.kitchen.plans().filled(-1).join()).hasMessageContaining("how many jars?");
