@@ -104,8 +104,9 @@ final class Forecaster {
      * that left, and never more than that water allows.
      */
     double temperatureC(double t, double trendC) {
-        double knownC = settings.waterBoil().temperatureC() + estimator.riseC(t);
-        if (estimator.follows() && Math.abs(knownC - trendC) < pace.agreesC()) {
+        double knownC = settings.waterBoil().temperatureC() + estimator.riseC(t + pace.noticesS());
+        double belowC = knownC - trendC;
+        if (estimator.follows() && belowC > -pace.agreesC() && belowC < pace.agreesC() + estimator.dipsC()) {
             return knownC;
         }
         return estimator.misledUpwards() ? Math.min(trendC, knownC) : trendC;

@@ -56,6 +56,7 @@ public final class PanEstimator {
     private final Points points = new Points();
     private final StallWatch stall = new StallWatch();
     private final Remembered remembered;
+    private final Sawtooth sawtooth = new Sawtooth();
     private final Warming warming = new Warming();
     private NoiseMeter noise = new NoiseMeter();
     private boolean begun;
@@ -187,6 +188,11 @@ public final class PanEstimator {
         return begun && !away && Double.isNaN(lowSinceT) && Double.isNaN(highSinceT);
     }
 
+    /** How deep the readings dip again and again because the burner switches off, in °C; 0 where they do not. */
+    public double dipsC() {
+        return begun && !byHand ? sawtooth.depthC() : 0;
+    }
+
     /** Whether the pan has stopped climbing. */
     public boolean still() {
         return begun && stall.still();
@@ -237,6 +243,7 @@ public final class PanEstimator {
         noise = new NoiseMeter();
         stall.begin();
         remembered.forget();
+        sawtooth.forget();
         double u = curve.u(riseC / Inverting.firstScale());
         warmed = warming.known(t);
         double v = warmed ? warming.v(u) : Math.max(LEAST_FIRST_V, (u - SETS_AT_U) / USUAL_MIN);
@@ -254,6 +261,11 @@ public final class PanEstimator {
             bank.predict(minutes);
         }
         lastT = t;
+        sawtooth.point(t, riseC, bank.climbPerMinC());
+        if (!byHand && !away && sawtooth.dips()) {
+            lowSinceT = Double.NaN;
+            return;
+        }
         followStall(t, riseC);
         double expectedVariance = bank.riseVariance();
         double off = riseC - bank.riseC();
