@@ -24,6 +24,7 @@ import picocli.CommandLine.ScopeType;
             CalibrateCommand.class,
             LogCommand.class,
             BackupCommand.class,
+            DevicesCommand.class,
             ReplayCommand.class,
             SimulateCommand.class,
             ScienceCommand.class,

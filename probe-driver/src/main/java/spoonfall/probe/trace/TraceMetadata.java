@@ -66,7 +66,8 @@ final class TraceMetadata {
                 number(file, root, "riseC"),
                 seed(file, root),
                 startedAt(file, root),
-                labels(file, root));
+                labels(file, root),
+                notes(file, root));
     }
 
     private static String provenance(Path file, JsonNode root) {
@@ -133,6 +134,25 @@ final class TraceMetadata {
         return labels;
     }
 
+    /** The annotations of CSV on the Web (section 5.4.1 of its metadata vocabulary), as far as they are ours. */
+    private static List<TraceInfo.Note> notes(Path file, JsonNode root) {
+        List<TraceInfo.Note> notes = new ArrayList<>();
+        JsonNode list = root.path("notes");
+        if (!list.isMissingNode() && !list.isArray()) {
+            throw new TraceException(file + ": notes must be a list, not " + shown(list));
+        }
+        for (JsonNode note : list) {
+            boolean ours =
+                    note.path(OURS + "t").isNumber() && note.path(OURS + "text").isTextual();
+            if (ours && Double.isFinite(note.path(OURS + "t").doubleValue())) {
+                notes.add(new TraceInfo.Note(
+                        note.path(OURS + "t").doubleValue(),
+                        note.path(OURS + "text").textValue()));
+            }
+        }
+        return notes;
+    }
+
     /** A value as it is shown in a complaint, which is one line. */
     private static String shown(JsonNode node) {
         String text = node.toString();
@@ -163,6 +183,11 @@ final class TraceMetadata {
             ArrayNode labels = root.putArray(OURS + "labels");
             info.labels()
                     .forEach(label -> labels.addObject().put("t", label.t()).put("what", label.what()));
+        }
+        if (!info.notes().isEmpty()) {
+            ArrayNode notes = root.putArray("notes");
+            info.notes()
+                    .forEach(note -> notes.addObject().put(OURS + "t", note.t()).put(OURS + "text", note.text()));
         }
         ArrayNode columns = root.putObject("tableSchema").putArray("columns");
         column(columns, TIME, "seconds since the trace began", "s", true);
