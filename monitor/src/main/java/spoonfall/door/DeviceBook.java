@@ -101,7 +101,7 @@ public final class DeviceBook {
         Optional<Device> gone =
                 devices.stream().filter(device -> device.id().equals(id)).findFirst();
         gone.ifPresent(device ->
-                devices = devices.stream().filter(other -> other != device).toList());
+                devices = devices.stream().filter(other -> !other.id().equals(id)).toList());
         return gone;
     }
 
