@@ -23,7 +23,7 @@ final class StallWatch {
     private static final double THIN_C = 0.8;
 
     /** Neighbouring points are alike; over minutes they tell more than a filter may make of them one by one. */
-    private static final double OVER_MINUTES = 0.65;
+    private static final double OVER_MINUTES = 0.3;
 
     private static final int POINTS = 32;
 

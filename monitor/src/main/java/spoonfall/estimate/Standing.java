@@ -11,15 +11,15 @@ final class Standing {
     static final double STANDS = 0.06;
 
     /** What is left of it where the heat was only turned down. */
-    static final double CLIMBS = 0.45;
+    static final double CLIMBS = 0.55;
 
     /** The logarithm of how many times likelier a standstill must be. */
-    static final double SURE = 8;
+    static final double SURE = 6;
 
     private static final double EVERY_S = 15;
     private static final int KEPT = 64;
     private static final double LEAST_S = 60;
-    private static final double LEAST_CLIMB_PER_MIN_C = 0.015;
+    private static final double LEAST_CLIMB_PER_MIN_C = 0.01;
 
     /** No pan is steadier than that, however fine its thermometer: burners cycle, and cooks stir. */
     private static final double UNSTEADY_C = 0.04;
@@ -27,11 +27,11 @@ final class Standing {
     /** A burner that switches makes a pan climb in flights of stairs of so many minutes. */
     private static final double FLIGHTS_MIN = 0.3;
 
-    private static final double LEVEL_C = 0.03;
+    private static final double LEVEL_C = 0.02;
     private static final double EDGES = 2;
 
     /** A reading that climbs in steps is behind or ahead by such a part of one, and stays so for a while. */
-    private static final double STEP_PART = 0.4;
+    private static final double STEP_PART = 0.2;
 
     /** The latest readings must lie on the way of a pan that stands, rather than on that of one that goes on. */
     private static final double LATEST = 0.5;
