@@ -16,7 +16,7 @@ final class Stillness {
     private static final double KEEP_S = 600;
     private static final int LEAST_RUNS = 12;
 
-    /** Runs of chance end at a steady rate: of m runs the longest takes about ln m mean ones, and as many again ... */
+    /** Of m runs that end by chance the longest lasts ln m mean ones; one in a million lasts 14. */
     private static final double UNLIKELY = 14;
 
     private static final double LEAST_TIMES = 2.2;
@@ -30,11 +30,11 @@ final class Stillness {
 
     private static final double COARSE_OVERDUE = 0.9;
 
-    private static final double OVERDUE_STEPS = 2.2;
-    private static final double OVERDUE_IF_LONG_STEPS = 1.5;
+    private static final double OVERDUE_STEPS = 1.8;
+    private static final double OVERDUE_IF_LONG_STEPS = 1.3;
     private static final double LONG_TIMES = 2;
     private static final int LONG_RUNS = 4;
-    private static final double LEAST_OVERDUE_S = 75;
+    private static final double LEAST_OVERDUE_S = 60;
     private static final double SUSPECT_SHARE = 0.4;
     private static final double CAUGHT_UP_STEPS = 1.5;
     private static final double GAP_S = 15;
