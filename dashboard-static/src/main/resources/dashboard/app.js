@@ -9,6 +9,7 @@ import { mountJars } from './jars.js';
 import { remember, remembered } from './kept.js';
 import { mountHand } from './hand.js';
 import { listen } from './live.js';
+import { mountNotes } from './notes.js';
 import { oncePerCall, oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
@@ -52,6 +53,7 @@ const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updateDoor = mountDoor(part('door'), part('looks-on'));
 const updatePans = mountPans(part('pans'));
 const updateTests = mountTests(part('tests'), ask);
+const updateNotes = mountNotes(part('notes'), ask);
 const updateOtherProbes = mountLines(part('other-probes'));
 
 function change(next) {
@@ -84,6 +86,7 @@ function draw() {
   updateHeader(state, unit);
   updatePans(state, unit);
   updateComingUp(state);
+  updateNotes(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
   showView(view);

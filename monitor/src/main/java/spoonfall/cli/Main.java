@@ -30,6 +30,7 @@ import picocli.CommandLine.ScopeType;
             ScienceCommand.class,
             EvaluateCommand.class,
             JarsCommand.class,
+            LicencesCommand.class,
             WarmUpCommand.class
         })
 public final class Main implements Runnable {

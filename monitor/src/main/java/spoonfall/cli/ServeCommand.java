@@ -112,10 +112,11 @@ final class ServeCommand implements Callable<Integer> {
         Thermometry thermometry = Thermometry.of(pans.probes(), book, cook.declared(kitchen));
         int pagePort = port.port(kitchen.port());
         Optional<NetworkDoor> door = network.door(kitchen.network(), pagePort, data.folder());
-        Recorder recorder = Recorder.open(data.folder().cooks());
+        Recorder recorder =
+                Recorder.open(data.folder().cooks(), kitchen.habits().keep());
         Kitchens kitchens;
         try {
-            kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder::journal);
+            kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder);
         } catch (RuntimeException e) {
             recorder.close();
             throw e;
@@ -125,7 +126,7 @@ final class ServeCommand implements Callable<Integer> {
                 Optional.of(recorder),
                 pagePort,
                 door,
-                announce.announcer(),
+                announce.announcer(kitchen.habits()),
                 "watches " + pans.places(),
                 Output.of(spec));
     }
@@ -137,6 +138,9 @@ final class ServeCommand implements Callable<Integer> {
                         cook.settings(kitchen, pan.riseC()),
                         Quantities.factor(speed))
                 .inPan(pan.name())
-                .with(notes == null ? UsualAfternoon.notes() : NotesFile.read(notes));
+                .with(Optional.ofNullable(notes)
+                        .or(() -> kitchen.habits().notes())
+                        .map(NotesFile::read)
+                        .orElseGet(UsualAfternoon::notes));
     }
 }

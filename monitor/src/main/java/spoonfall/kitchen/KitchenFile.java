@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import spoonfall.probe.NamedSpec;
 import spoonfall.units.Quantities;
 
@@ -20,6 +21,7 @@ import spoonfall.units.Quantities;
  * @param pans its pans, differently named, each with its differently named thermometers; a file that has thermometers
  *     and says nothing of pans has one
  * @param canner the thermometer in the canner
+ * @param habits how the kitchen does things
  */
 public record KitchenFile(
         Optional<String> name,
@@ -30,10 +32,13 @@ public record KitchenFile(
         OptionalInt port,
         Optional<NetworkEntry> network,
         List<PanEntry> pans,
-        Optional<NamedSpec> canner) {
+        Optional<NamedSpec> canner,
+        KitchenHabits habits) {
 
-    private static final List<String> KEYS =
-            List.of("name", "batch", "elevation", "pressure", "rise", "port", "network", "pan", "probe");
+    private static final List<String> KEYS = Stream.concat(
+                    Stream.of("name", "batch", "elevation", "pressure", "rise", "port", "network", "pan", "probe"),
+                    KitchenHabits.KEYS.stream())
+            .toList();
 
     /** Keeps a copy of the list. */
     public KitchenFile {
@@ -62,7 +67,8 @@ public record KitchenFile(
                 OptionalInt.empty(),
                 Optional.empty(),
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                KitchenHabits.USUAL);
     }
 
     /**
@@ -91,7 +97,8 @@ public record KitchenFile(
                     port(),
                     new NetworkTable(keys).entry(),
                     tables.pans(),
-                    tables.canner());
+                    tables.canner(),
+                    KitchenHabits.of(keys));
         }
 
         private OptionalInt port() {

@@ -213,6 +213,7 @@ public final class WebServer implements AutoCloseable {
         new TrustRoutes(kitchens, asked, snapshots).add(routes, base);
         new TestRoutes(asked, snapshots).add(routes, base);
         new HandRoutes(asked, snapshots).add(routes, base);
+        new NoteRoutes(asked).add(routes, base);
         new AfternoonRoutes(asked).add(routes, base);
     }
 
@@ -241,7 +242,7 @@ public final class WebServer implements AutoCloseable {
         KitchenState state = answer(kitchen.state());
         CookRecord record = answer(kitchen.record());
         Trace trace = RecordedTrace.of(
-                record, state.pan().basis().settings(), kitchen.plan().batch(), state.startedAt());
+                record, state.pan().basis().settings(), kitchen.plan().batch(), state.startedAt(), state.notes());
         if (ctx.queryParamMap().containsKey("metadata")) {
             ctx.contentType("application/csvm+json").result(trace.metadata("trace"));
         } else {
