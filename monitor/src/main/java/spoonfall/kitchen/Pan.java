@@ -57,6 +57,7 @@ final class Pan {
     private final PanLog log;
     private final Set<AlarmName> acknowledged = EnumSet.noneOf(AlarmName.class);
     private final AfternoonBook afternoon;
+    private final PlannedCook planned = new PlannedCook();
     private long seq;
     private int cookNumber = 1;
     private Optional<Unrecorded> trouble = Optional.empty();
@@ -108,6 +109,29 @@ final class Pan {
     /** The afternoon of this pan. */
     AfternoonBook afternoon() {
         return afternoon;
+    }
+
+    /** Somebody says what batch is in the pan, or comes into it next; empty for none. */
+    void plan(Optional<PlannedBatch> batch) {
+        boolean over = cook == null || cook.monitor().status().stage() == Stage.OFF_THE_HEAT;
+        boolean next = batch.isPresent() ? over : cook == null || planned.hasNext();
+        planned.say(batch, next);
+        if (cook != null && !next) {
+            log.said(cook, Words.PLAN, PlannedBatch.detail(batch));
+        }
+    }
+
+    /** Somebody says how many jars this cook filled. */
+    void filled(int jars) {
+        planned.filled(jars);
+        if (cook != null) {
+            log.said(cook, Words.FILLED, CookJson.object().put("jars", jars));
+        }
+    }
+
+    /** What was planned, and what came of it. */
+    PlanState planState() {
+        return planned.state(Optional.ofNullable(cook).map(Cook::record), thermometers.settings(), status());
     }
 
     private void followAfternoon(long atNanos) {
@@ -385,6 +409,8 @@ final class Pan {
             case Words.CORRECTION -> resumption.correct(CookJson.text(detail, "probe"), CookJson.correction(detail));
             case Words.SET_TEST -> say(Words.testWord(detail), atNanos);
             case Words.AFTERNOON -> sayOfOld(AfternoonWord.of(detail), atNanos);
+            case Words.PLAN -> planned.say(PlannedBatch.of(detail), false);
+            case Words.FILLED -> planned.filled((int) CookJson.number(detail, "jars"));
             case Words.TYPED -> typed.took(Words.entry(detail, timeS(atNanos), atNanos));
             case Words.TAKEN_BACK -> {
                 withoutLast(current);
@@ -509,6 +535,7 @@ final class Pan {
         kept.clear();
         fresh.clear();
         acknowledged.clear();
+        planned.end();
         notes.clear();
         heardNanos = OptionalLong.empty();
         outlookT = Double.NEGATIVE_INFINITY;
@@ -568,6 +595,7 @@ final class Pan {
                 plan.startedAt().orElseGet(Instant::now));
         cook = started;
         log.began(cookNumber, started);
+        planned.begin().ifPresent(batch -> log.said(started, Words.PLAN, PlannedBatch.detail(Optional.of(batch))));
         trouble = Optional.empty();
         return started;
     }
