@@ -6,7 +6,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -64,6 +66,7 @@ final class Pan {
     private @Nullable Cook cook;
     private boolean news = true;
     private OptionalLong heardNanos = OptionalLong.empty();
+    private final Map<String, Double> remindedT = new HashMap<>();
     private final PanNotes notes = new PanNotes();
     private final TypedBook typed = new TypedBook();
     private long lastViewNanos = System.nanoTime();
@@ -137,8 +140,10 @@ final class Pan {
     private void followAfternoon(long atNanos) {
         for (Reminder reminder : afternoon.follow(atNanos, status())) {
             double laterS = cook == null ? 0 : afternoon.secondsAt(cook.originNanos());
-            double t = cook == null ? 0 : cook.monitor().timeS();
-            add(new KitchenChange.Reminded(++seq, t, reminder.name(), reminder.marked(laterS)));
+            boolean said = remindedT.getOrDefault(reminder.name(), Double.NEGATIVE_INFINITY) > timeS(atNanos) - 60;
+            if (!log.again() && !said) {
+                say(reminder.name(), reminder.marked(laterS));
+            }
         }
         tellAfternoon();
     }
@@ -356,7 +361,18 @@ final class Pan {
 
     private void say(String name, String text) {
         double t = cook == null ? 0 : cook.monitor().timeS();
+        if (cook != null) {
+            ObjectNode detail = CookJson.object().put("t", t).put("name", name).put("text", text);
+            log.said(cook, Words.REMINDED, detail);
+        }
         add(new KitchenChange.Reminded(++seq, t, name, text));
+    }
+
+    private void remindAgain(ObjectNode detail) {
+        double t = CookJson.number(detail, "t");
+        String name = CookJson.text(detail, "name");
+        remindedT.put(name, t);
+        add(new KitchenChange.Reminded(++seq, t, name, CookJson.text(detail, "text")));
     }
 
     /** Lets a cook be that cannot be gone on with; its record stays as it is. */
@@ -417,6 +433,7 @@ final class Pan {
                 typed.tookBack(detail.path("id").asText());
                 rebase(resumption.basis(), atNanos);
             }
+            case Words.REMINDED -> remindAgain(detail);
             case Words.CLOCK_SET -> cook = current.withClockSet((long) CookJson.number(detail, "byMillis"));
             case Words.CAME_BACK -> {
                 if (detail.has("leftMillis")) { // it was watched for longer than it was read
@@ -537,6 +554,7 @@ final class Pan {
         acknowledged.clear();
         planned.end();
         notes.clear();
+        remindedT.clear();
         heardNanos = OptionalLong.empty();
         outlookT = Double.NEGATIVE_INFINITY;
         news = true;
