@@ -293,13 +293,7 @@ public final class PanEstimator {
     private void followStall(double t, double riseC) {
         double lowForS = Double.isNaN(lowSinceT) ? 0 : Math.max(0.1, t - lowSinceT);
         boolean stood = stall.still();
-        stall.point(
-                t,
-                riseC,
-                bank,
-                noise.variance(stepC),
-                byHand ? BY_HAND_STEPS * stepC : stepC,
-                lowForS);
+        stall.point(t, riseC, bank, noise.variance(stepC), byHand ? BY_HAND_STEPS * stepC : stepC, lowForS);
         if (stood && !stall.still() && !stall.fell()) {
             bank.goOn(riseC, noise.variance(stepC), stall.climbBefore());
             resume();

@@ -87,7 +87,8 @@ class FaultsToldApartTest {
         WaterBoil boil = info.pressurePa().isPresent()
                 ? WaterBoil.atPressure(info.pressurePa().getAsDouble())
                 : WaterBoil.atElevation(info.elevationM().orElseThrow());
-        TraceReplay replay = new TraceReplay(trace, new CookSettings(boil, info.riseC().orElseThrow()));
+        TraceReplay replay =
+                new TraceReplay(trace, new CookSettings(boil, info.riseC().orElseThrow()));
         List<CookEvent> events = new ArrayList<>();
         while (replay.hasNext()) {
             events.addAll(replay.next());
