@@ -421,6 +421,9 @@ public final class CookMonitor {
             reminders.restart();
             return;
         }
+        if (probe.caughtUp()) {
+            forecaster.skip();
+        }
         double knownC = knownC(t, now);
         boolean misleads = alarms.misledByTheBase(t);
         boolean early =

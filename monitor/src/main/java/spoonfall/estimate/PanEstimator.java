@@ -311,8 +311,7 @@ public final class PanEstimator {
         stall.point(
                 t,
                 riseC,
-                bank.riseC(),
-                bank.climbPerMinC(),
+                bank,
                 noise.variance(stepC),
                 byHand ? BY_HAND_STEPS * stepC : stepC,
                 lowForS);

@@ -64,7 +64,7 @@ final class Pan {
     private @Nullable Cook cook;
     private boolean news = true;
     private OptionalLong heardNanos = OptionalLong.empty();
-    private final List<CookNote> notes = new ArrayList<>();
+    private final PanNotes notes = new PanNotes();
     private final TypedBook typed = new TypedBook();
     private long lastViewNanos = System.nanoTime();
     private Outlook outlook;
@@ -315,7 +315,7 @@ final class Pan {
         Cook begun = resumption.cook();
         cook = begun;
         log.resumed(left, begun, resumption.corrections());
-        notes.addAll(left.notes());
+        notes.recall(left.notes());
         afternoon.goOn(begun.originNanos(), begun.startedAt());
         left.inputs().forEach(input -> takeAgain(resumption, input));
         Cook current = cook;
@@ -496,29 +496,19 @@ final class Pan {
     CookNote write(String key, String text, long atNanos) {
         Cook current = cook;
         if (current == null) {
-            throw new Refusal(
-                    "nothing was read of the pan yet, so there is no cook to write of; \"spoonfall log note\" writes"
-                            + " of one that is over");
+            throw PanNotes.nothingToWriteOf();
         }
-        Optional<CookNote> before =
-                notes.stream().filter(note -> note.key().equals(key)).findFirst();
-        if (before.isPresent()) {
-            return before.get();
-        }
-        if (notes.size() >= CookNote.MOST) {
-            throw new Refusal("this cook has " + CookNote.MOST + " notes, and no more fit");
-        }
-        long atMillis = Math.max(0, current.millisAt(atNanos));
-        CookNote note = new CookNote(key, atMillis, Instant.now(), text);
-        notes.add(note);
-        log.noted(note);
-        add(new KitchenChange.Noted(++seq, note));
-        return note;
+        return notes.named(key).orElseGet(() -> {
+            CookNote note = notes.add(key, text, Math.max(0, current.millisAt(atNanos)));
+            log.noted(note);
+            add(new KitchenChange.Noted(++seq, note));
+            return note;
+        });
     }
 
     /** What somebody wrote of this cook, in order. */
     List<CookNote> notes() {
-        return List.copyOf(notes);
+        return notes.all();
     }
 
     /** What was typed. */
