@@ -54,6 +54,10 @@ final class ArchitectureTest {
             .definedBy("spoonfall.typed")
             .layer("settest")
             .definedBy("spoonfall.settest")
+            .layer("food")
+            .definedBy("spoonfall.food")
+            .layer("plan")
+            .definedBy("spoonfall.plan")
             .layer("units")
             .definedBy("spoonfall.units")
             .layer("probe")
@@ -81,7 +85,11 @@ final class ArchitectureTest {
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook")
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science", "canner")
+            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science", "canner", "plan")
+            .whereLayer("plan")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
+            .whereLayer("food")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "plan")
             .whereLayer("calibration")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "log")
             .whereLayer("canning")
@@ -99,7 +107,7 @@ final class ArchitectureTest {
             .whereLayer("settest")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "cook")
             .whereLayer("units")
-            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning");
+            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning", "food", "plan");
 
     @ArchTest
     static final ArchRule THE_COOK_IS_PURE = noClasses()
@@ -115,6 +123,8 @@ final class ArchitectureTest {
                     "spoonfall.calibration",
                     "spoonfall.canning",
                     "spoonfall.canner",
+                    "spoonfall.food",
+                    "spoonfall.plan",
                     "spoonfall.typed")
             .should()
             .dependOnClassesThat()

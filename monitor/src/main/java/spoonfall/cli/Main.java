@@ -30,6 +30,7 @@ import picocli.CommandLine.ScopeType;
             ScienceCommand.class,
             EvaluateCommand.class,
             JarsCommand.class,
+            PlanCommand.class,
             LicencesCommand.class,
             WarmUpCommand.class
         })

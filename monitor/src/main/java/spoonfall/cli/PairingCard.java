@@ -33,7 +33,7 @@ final class PairingCard {
     }
 
     /** Whether people look at what is printed. What goes into a file or a journal is kept, and a code must not be. */
-    @SuppressWarnings("SystemConsoleNull") // from Java 22 on the console itself is asked
+    @SuppressWarnings("SystemConsoleNull") // what newer ones say is asked below
     static boolean isTerminal() {
         Console console = System.console();
         if (console == null) {

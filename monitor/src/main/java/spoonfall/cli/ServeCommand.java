@@ -17,6 +17,7 @@ import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.NotesFile;
 import spoonfall.kitchen.PanEntry;
+import spoonfall.kitchen.Pantry;
 import spoonfall.kitchen.Thermometry;
 import spoonfall.log.CalibrationBook;
 import spoonfall.log.store.Recorder;
@@ -116,7 +117,8 @@ final class ServeCommand implements Callable<Integer> {
                 Recorder.open(data.folder().cooks(), kitchen.habits().keep());
         Kitchens kitchens;
         try {
-            kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder);
+            kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder)
+                    .stocked(Pantry.of(data.folder().foods(), data.folder().hob(), Optional.ofNullable(notes)));
         } catch (RuntimeException e) {
             recorder.close();
             throw e;

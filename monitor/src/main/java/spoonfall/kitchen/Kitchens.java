@@ -14,6 +14,7 @@ public final class Kitchens implements AutoCloseable {
     private final Map<String, Kitchen> pans;
     private final Optional<Canner> canner;
     private final CannerDesk jars;
+    private Pantry pantry = Pantry.usual();
 
     /**
      * Pans that have not started, in the order in which a page shows them.
@@ -56,6 +57,17 @@ public final class Kitchens implements AutoCloseable {
     /** A kitchen with one pan. */
     public static Kitchens one(Kitchen kitchen) {
         return new Kitchens(List.of(kitchen), Optional.empty());
+    }
+
+    /** Puts other foods at hand, before the pans start; returns the pans. */
+    public Kitchens stocked(Pantry other) {
+        pantry = other;
+        return this;
+    }
+
+    /** What batches are planned with. */
+    public Pantry pantry() {
+        return pantry;
     }
 
     /** The pan that is shown unless another one is asked for. */

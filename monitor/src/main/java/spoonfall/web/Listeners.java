@@ -61,6 +61,7 @@ final class Listeners {
         return connector;
     }
 
+    @SuppressWarnings("removal") // nothing else of this version of Jetty ends a body that trickles in
     private static ServerConnector outside(Server server, HttpConfiguration base, NetworkDoor door) {
         HttpConfiguration http = new HttpConfiguration(base);
         http.setHeaderCacheCaseSensitive(
