@@ -120,6 +120,7 @@ final class Pan {
         boolean next = batch.isPresent() ? over : cook == null || planned.hasNext();
         planned.say(batch, next);
         if (cook != null && !next) {
+            planned.prior().ifPresent(cook.monitor()::expect);
             log.said(cook, Words.PLAN, PlannedBatch.detail(batch));
         }
     }
@@ -279,7 +280,8 @@ final class Pan {
             return;
         }
         List<CookAlarm> before = cook.monitor().alarms();
-        Cook again = cook.again(basis.settings(), thermometers.first().name(), basis.trusts(), atNanos);
+        Cook again =
+                cook.again(basis.settings(), thermometers.first().name(), basis.trusts(), atNanos, planned.prior());
         cook = again;
         for (CookAlarm alarm : again.monitor().alarms()) {
             Optional<CookAlarm> old =
@@ -425,7 +427,10 @@ final class Pan {
             case Words.CORRECTION -> resumption.correct(CookJson.text(detail, "probe"), CookJson.correction(detail));
             case Words.SET_TEST -> say(Words.testWord(detail), atNanos);
             case Words.AFTERNOON -> sayOfOld(AfternoonWord.of(detail), atNanos);
-            case Words.PLAN -> planned.say(PlannedBatch.of(detail), false);
+            case Words.PLAN -> {
+                planned.say(PlannedBatch.of(detail), false);
+                planned.prior().ifPresent(current.monitor()::expect);
+            }
             case Words.FILLED -> planned.filled((int) CookJson.number(detail, "jars"));
             case Words.TYPED -> typed.took(Words.entry(detail, timeS(atNanos), atNanos));
             case Words.TAKEN_BACK -> {
@@ -614,6 +619,7 @@ final class Pan {
         cook = started;
         log.began(cookNumber, started);
         planned.begin().ifPresent(batch -> log.said(started, Words.PLAN, PlannedBatch.detail(Optional.of(batch))));
+        planned.prior().ifPresent(started.monitor()::expect);
         trouble = Optional.empty();
         return started;
     }
