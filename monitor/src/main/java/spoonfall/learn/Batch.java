@@ -1,0 +1,43 @@
+package spoonfall.learn;
+
+import java.util.Locale;
+
+/**
+ * A finished batch and how it set.
+ *
+ * @param id where the record keeps it; a later batch has a larger one
+ * @param fruit what it was made of, by a short name; two that differ in case and spaces only are the same
+ * @param finalRiseC how far above the water boil it was boiled, in °C; above 0, 20 at most
+ * @param set how it had set
+ * @param after how long after cooking that was seen
+ */
+public record Batch(long id, String fruit, double finalRiseC, Firmness set, After after) {
+    private static final double MOST_RISE_C = 20;
+    private static final int LONGEST_FRUIT = 60;
+
+    /** Validates the fruit and the rise. */
+    public Batch {
+        fruit = key(fruit);
+        if (fruit.isEmpty() || fruit.length() > LONGEST_FRUIT) {
+            throw new IllegalArgumentException(
+                    "name the fruit of batch " + id + " in 1 to " + LONGEST_FRUIT + " letters, such as orange");
+        }
+        if (!(finalRiseC > 0 && finalRiseC <= MOST_RISE_C)) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "a batch is boiled to 0 to 20 °C above boiling water, not %.1f °C (batch %d)",
+                    finalRiseC,
+                    id));
+        }
+    }
+
+    /** A batch that was looked at after a day. */
+    public Batch(long id, String fruit, double finalRiseC, Firmness set) {
+        this(id, fruit, finalRiseC, set, After.DAY);
+    }
+
+    /** The name by which a fruit is known. */
+    public static String key(String fruit) {
+        return fruit.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    }
+}
