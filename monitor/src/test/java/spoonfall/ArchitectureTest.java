@@ -28,6 +28,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.afternoon")
             .layer("log")
             .definedBy("spoonfall.log..")
+            .layer("learn")
+            .definedBy("spoonfall.learn")
             .layer("cook")
             .definedBy("spoonfall.cook")
             .layer("estimate")
@@ -70,6 +72,8 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words")
             .whereLayer("log")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "score")
+            .whereLayer("learn")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "log")
             .whereLayer("cook")
             .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "afternoon", "log", "score")
             .whereLayer("alarm")
@@ -77,7 +81,7 @@ final class ArchitectureTest {
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook")
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science", "canner")
+            .mayOnlyBeAccessedByLayers("cli", "web", "words", "learn", "cook", "estimate", "science", "canner")
             .whereLayer("calibration")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "log")
             .whereLayer("canning")
@@ -103,6 +107,7 @@ final class ArchitectureTest {
             .resideInAnyPackage(
                     "spoonfall.cook",
                     "spoonfall.afternoon",
+                    "spoonfall.learn",
                     "spoonfall.alarm",
                     "spoonfall.physics",
                     "spoonfall.estimate",

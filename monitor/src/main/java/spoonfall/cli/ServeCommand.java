@@ -109,7 +109,8 @@ final class ServeCommand implements Callable<Integer> {
         Recorder recorder = Recorder.open(data.folder().cooks());
         Kitchens kitchens;
         try {
-            kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder::journal);
+            kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder::journal)
+                    .remembering(LearnCommand.memory(data.folder()));
         } catch (RuntimeException e) {
             recorder.close();
             throw e;

@@ -52,6 +52,7 @@ public final class Kitchen implements AutoCloseable {
     private final CheckDesk checks;
     private final HandDesk hands;
     private final TestDesk tests;
+    private final TargetDesk targets;
     private final AfternoonDesk afternoon;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
@@ -115,6 +116,7 @@ public final class Kitchen implements AutoCloseable {
         afternoon = new AfternoonDesk(this, pan, this::tickNanos);
         checks = new CheckDesk(this, thermometers, pan);
         tests = new TestDesk(this, pan);
+        targets = new TargetDesk(this, thermometers, pan);
         hands = new HandDesk(this, thermometers, pan);
         thread = new Thread(this::run, "kitchen " + plan.pan());
     }
@@ -241,6 +243,11 @@ public final class Kitchen implements AutoCloseable {
     /** Where somebody says that they test the set, and what they saw. */
     public TestDesk tests() {
         return tests;
+    }
+
+    /** Where somebody takes a target for the pan. */
+    public TargetDesk targets() {
+        return targets;
     }
 
     /** Does something at this moment of the cook, tells what came of it, and answers with where everything stands. */

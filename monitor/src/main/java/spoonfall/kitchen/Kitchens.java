@@ -7,12 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import spoonfall.log.memory.BatchMemory;
 
 /** The pans of one kitchen, each with its own {@link Kitchen} at work on it, and the canner if it has a thermometer. */
 public final class Kitchens implements AutoCloseable {
     private final Map<String, Kitchen> pans;
     private final Optional<Canner> canner;
     private final CannerDesk jars;
+    private Optional<BatchMemory> memory = Optional.empty();
 
     /**
      * Pans that have not started, in the order in which a page shows them.
@@ -40,6 +42,17 @@ public final class Kitchens implements AutoCloseable {
     /** A kitchen with one pan. */
     public static Kitchens one(Kitchen kitchen) {
         return new Kitchens(List.of(kitchen), Optional.empty());
+    }
+
+    /** Gives the pans a memory of earlier batches, before they start; returns the pans. */
+    public Kitchens remembering(BatchMemory batches) {
+        memory = Optional.of(batches);
+        return this;
+    }
+
+    /** What earlier batches taught; empty where nothing is kept. */
+    public Optional<BatchMemory> memory() {
+        return memory;
     }
 
     /** The pan that is shown unless another one is asked for. */

@@ -32,6 +32,7 @@ import spoonfall.log.CookJournal;
 import spoonfall.log.CookJson;
 import spoonfall.log.CookRecord;
 import spoonfall.log.UnfinishedCook;
+import spoonfall.log.memory.BatchMemory;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;
@@ -224,6 +225,14 @@ final class Pan {
         }
     }
 
+    /** The cook goes on with the one that the record keeps under that number. */
+    void recooks(long of) {
+        if (cook == null) {
+            throw new Refusal("no cook has begun yet; put the thermometer into the pan first");
+        }
+        log.said(cook, Words.RECOOK, BatchMemory.recook(of));
+    }
+
     private Optional<CookAlarm> answer(
             String kind, ObjectNode detail, Function<CookMonitor, Optional<CookMonitor.Answer>> word) {
         if (cook == null) {
@@ -370,6 +379,7 @@ final class Pan {
             case Words.SET_TEST -> say(Words.testWord(detail), atNanos);
             case Words.AFTERNOON -> say(AfternoonWord.of(detail), atNanos);
             case Words.TAKEN_BACK -> withoutLast(current); // its basis follows, by which it is gone through again
+            case Words.RECOOK -> log.said(current, Words.RECOOK, detail);
             case Words.CAME_BACK -> handle(current.monitor().comeBack(atNanos));
             case Words.RECORDING -> {
                 trouble = Resumption.unrecorded(detail);

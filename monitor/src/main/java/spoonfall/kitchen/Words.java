@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import spoonfall.cook.TestWord;
 import spoonfall.log.CookJson;
+import spoonfall.log.memory.BatchMemory;
 import spoonfall.settest.TestAnswer;
 
 /** The kinds of words that a cook's record keeps. */
@@ -34,6 +35,9 @@ final class Words {
 
     /** The latest typed reading was taken back. */
     static final String TAKEN_BACK = "taken-back";
+
+    /** The cook goes on with an earlier one. */
+    static final String RECOOK = BatchMemory.RECOOK;
 
     private Words() {}
 

@@ -15,11 +15,7 @@ import java.util.OptionalDouble;
  * @param recookToC how far above the water boil to boil it again, in °C; empty where that does not help
  */
 public record Diagnosis(
-        String headline,
-        List<Finding> findings,
-        List<String> next,
-        List<String> cautions,
-        OptionalDouble recookToC) {
+        String headline, List<Finding> findings, List<String> next, List<String> cautions, OptionalDouble recookToC) {
     /** Keeps copies of the lists. */
     public Diagnosis {
         findings = List.copyOf(findings);

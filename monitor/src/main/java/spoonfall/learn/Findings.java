@@ -73,8 +73,7 @@ final class Findings {
         double overC = finalC - facts.targetRiseC();
         String evidence = words(
                 "The highest rise that lasted was {diff:%.1f} above boiling water; it was to be {diff:%.1f}.",
-                finalC,
-                facts.targetRiseC());
+                finalC, facts.targetRiseC());
         if (overC < -MATTERS_C) {
             say("stopped-short", soft, words("It stopped {diff:%.1f} short of its target.", -overC), evidence);
         } else if (overC > MATTERS_C) {
@@ -118,8 +117,10 @@ final class Findings {
                 words(
                         "It boiled for %.0f min with its sugar: long boiling breaks pectin down, and darkens the taste.",
                         minutes),
-                words("Minutes from the record.%s That pectin breaks down: USDA AIB 539; that %.0f min is long: common"
-                        + " practice, no source.", earlier, LONG_MIN));
+                words(
+                        "Minutes from the record.%s That pectin breaks down: USDA AIB 539; that %.0f min is long: common"
+                                + " practice, no source.",
+                        earlier, LONG_MIN));
     }
 
     private void probe() {
@@ -201,7 +202,9 @@ final class Findings {
                     "boiled-on",
                     firm,
                     words("It had set by the test, and went {diff:%.1f} further.", onC),
-                    words("A set test at {diff:%.1f} above boiling water said set.", first.riseC().getAsDouble()));
+                    words(
+                            "A set test at {diff:%.1f} above boiling water said set.",
+                            first.riseC().getAsDouble()));
         }
     }
 

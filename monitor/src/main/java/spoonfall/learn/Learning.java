@@ -49,6 +49,11 @@ public final class Learning {
         return List.copyOf(once.subList(Math.max(0, once.size() - MOST_BATCHES), once.size()));
     }
 
+    /** Whether that is what these batches teach, in any order. */
+    public boolean isFrom(List<Batch> others) {
+        return batches.equals(judgedOnce(others));
+    }
+
     /** The batches that it rests on, by their numbers. */
     public List<Batch> batches() {
         return batches;

@@ -65,7 +65,7 @@ final class Mending {
             said.add(String.format(
                     Locale.ROOT,
                     "Recook it: bring it back to the boil, stirring, and boil it hard to {diff:%.1f} above today's boiling"
-                            + " water. It stopped at {diff:%.1f}; about %.0f g of water has to leave each kilogram. Test the set"
+                            + " water. It stopped at {diff:%.1f}; about %d g of water has to leave each kilogram. Test the set"
                             + " on the way.",
                     aimC(),
                     fromC,
@@ -95,12 +95,12 @@ final class Mending {
                 : "Boiling it again will not help much: it was boiled as far as it should be, so pectin or acid is what is missing.";
     }
 
-    /** Water that leaves a kilogram on the way: with the solids kept, the mass goes as their fractions. */
-    private double waterG(double fromC) {
+    /** Grams of water, in tens, that leave a kilogram on the way: with the solids kept, the mass goes as their fractions. */
+    private long waterG(double fromC) {
         double pressurePa = facts.base().pressurePa();
         double from = Syrup.solids(pressurePa, fromC, Syrup.TYPICAL_INVERTED);
         double to = Syrup.solids(pressurePa, aimC(), Syrup.TYPICAL_INVERTED);
-        return 1000 * Math.max(0, 1 - from / to);
+        return 10 * Math.round(100 * Math.max(0, 1 - from / to));
     }
 
     private List<String> pastMending() {

@@ -183,6 +183,7 @@ public final class WebServer implements AutoCloseable {
         new TestRoutes(asked, snapshots).add(routes, base);
         new HandRoutes(asked, snapshots).add(routes, base);
         new AfternoonRoutes(asked).add(routes, base);
+        new LearnRoutes(kitchens, asked, snapshots).add(routes, base);
     }
 
     /** A page follows the pan that it names, or the first. */

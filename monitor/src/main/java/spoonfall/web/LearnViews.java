@@ -1,0 +1,106 @@
+package spoonfall.web;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import spoonfall.learn.Batch;
+import spoonfall.learn.Chances;
+import spoonfall.learn.Diagnosis;
+import spoonfall.learn.Finding;
+import spoonfall.learn.Firmness;
+import spoonfall.learn.Learning;
+import spoonfall.learn.Proposal;
+
+/** What is learnt, as JSON. */
+public final class LearnViews {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    /** As many batches are told, the latest first. */
+    private static final int MOST_TOLD = 20;
+
+    /** A fruit that no batch is of. */
+    private static final String ANOTHER = "another fruit";
+
+    private LearnViews() {}
+
+    /** What all batches teach: a proposal for each fruit and for one that is new, and the latest batches. */
+    public static ObjectNode of(Learning learning) {
+        ObjectNode node = NODES.objectNode();
+        ArrayNode fruits = node.putArray("fruits");
+        for (String fruit : learning.fruits()) {
+            fruits.add(of(learning, fruit));
+        }
+        node.set("another", of(learning.propose(ANOTHER)));
+        List<Batch> batches = learning.batches();
+        ArrayNode told = node.putArray("batches");
+        for (int i = batches.size() - 1; i >= Math.max(0, batches.size() - MOST_TOLD); i--) {
+            told.add(of(batches.get(i)));
+        }
+        return node;
+    }
+
+    /** What the batches teach of one fruit, known or not. */
+    public static ObjectNode of(Learning learning, String fruit) {
+        ObjectNode node = of(learning.propose(fruit));
+        ObjectNode sets = node.putObject("sets");
+        for (Firmness set : Firmness.values()) {
+            long count = learning.batches().stream()
+                    .filter(batch -> batch.fruit().equals(Batch.key(fruit)) && batch.set() == set)
+                    .count();
+            sets.put(set.wireName(), count);
+        }
+        return node;
+    }
+
+    private static ObjectNode of(Batch batch) {
+        ObjectNode node = NODES.objectNode();
+        node.put("id", batch.id()).put("fruit", batch.fruit()).put("finalRiseC", rounded(batch.finalRiseC()));
+        return node.put("set", batch.set().wireName()).put("after", batch.after().wireName());
+    }
+
+    private static ObjectNode of(Proposal proposal) {
+        ObjectNode node = NODES.objectNode();
+        node.put("fruit", proposal.fruit()).put("riseC", rounded(proposal.riseC()));
+        node.put("bestFromC", rounded(proposal.bestFromC())).put("bestToC", rounded(proposal.bestToC()));
+        node.set("chances", of(proposal.chances()));
+        node.put("batches", proposal.batches()).put("others", proposal.others());
+        proposal.last().ifPresentOrElse(last -> node.set("last", of(last)), () -> node.putNull("last"));
+        node.put("edge", proposal.edge().name().toLowerCase(Locale.ROOT));
+        ArrayNode words = node.putArray("words");
+        proposal.words().forEach(words::add);
+        return node;
+    }
+
+    private static ObjectNode of(Chances chances) {
+        ObjectNode node = NODES.objectNode();
+        for (Firmness set : Firmness.values()) {
+            node.put(set.wireName(), Math.round(chances.of(set) * 1000) / 1000.0);
+        }
+        return node;
+    }
+
+    /** Why a batch set as it did. */
+    public static ObjectNode of(Diagnosis diagnosis) {
+        ObjectNode node = NODES.objectNode().put("headline", diagnosis.headline());
+        ArrayNode findings = node.putArray("findings");
+        for (Finding finding : diagnosis.findings()) {
+            findings.addObject()
+                    .put("id", finding.id())
+                    .put("cause", finding.cause())
+                    .put("text", finding.text())
+                    .put("evidence", finding.evidence());
+        }
+        ArrayNode next = node.putArray("next");
+        diagnosis.next().forEach(next::add);
+        ArrayNode cautions = node.putArray("cautions");
+        diagnosis.cautions().forEach(cautions::add);
+        diagnosis.recookToC().ifPresentOrElse(riseC -> node.put("recookToC", riseC), () -> node.putNull("recookToC"));
+        return node;
+    }
+
+    private static double rounded(double value) {
+        return Math.round(value * 100) / 100.0;
+    }
+}
