@@ -7,6 +7,7 @@ import { mountHands } from './hands.js';
 import { mountJars } from './jars.js';
 import { remember, remembered } from './kept.js';
 import { mountHand } from './hand.js';
+import { mountLearn } from './learn.js';
 import { listen } from './live.js';
 import { oncePerCall, oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
@@ -24,13 +25,13 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 const MINUTES_ASIDE = 5;
 
 /** The quiet pages, with the heading of each that is focused when it opens. */
-const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state' };
+const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state', learn: 'learn-state' };
 
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
-let lastQuiet = ['#afternoon', '#jars'].includes(location.hash) ? location.hash.slice(1) : 'thermometer';
+let lastQuiet = ['#afternoon', '#jars', '#learn'].includes(location.hash) ? location.hash.slice(1) : 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -47,6 +48,7 @@ const updateClimb = mountClimb(part('climb'), part('below'));
 const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, answerCall);
 const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateJars = mountJars(part('jars'), ask);
+const updateLearn = mountLearn(part('learn'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updatePans = mountPans(part('pans'));
 const updateTests = mountTests(part('tests'), ask);
@@ -73,7 +75,7 @@ function draw() {
   const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
   const view = viewNow();
-  document.body.dataset.look = lookOf(live || (view === 'jars' && state.connection === 'live'), calling);
+  document.body.dataset.look = lookOf(live || (['jars', 'learn'].includes(view) && state.connection === 'live'), calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
@@ -93,6 +95,8 @@ function draw() {
     updateAfternoon(state);
   } else if (view === 'jars') {
     updateJars(state, unit);
+  } else if (view === 'learn') {
+    updateLearn(state, unit);
   } else {
     updateClimb(state, unit);
   }
@@ -122,6 +126,7 @@ function showView(view) {
   part('thermometer').hidden = view !== 'thermometer';
   part('afternoon').hidden = view !== 'afternoon';
   part('jars').hidden = view !== 'jars';
+  part('learn').hidden = view !== 'learn';
 }
 
 function mountLines(element) {

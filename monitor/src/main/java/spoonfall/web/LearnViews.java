@@ -12,6 +12,7 @@ import spoonfall.learn.Finding;
 import spoonfall.learn.Firmness;
 import spoonfall.learn.Learning;
 import spoonfall.learn.Proposal;
+import spoonfall.learn.SafeBand;
 
 /** What is learnt, as JSON. */
 public final class LearnViews {
@@ -19,6 +20,9 @@ public final class LearnViews {
 
     /** As many batches are told, the latest first. */
     private static final int MOST_TOLD = 20;
+
+    /** Between the rises at which the chance of "right" is told, in °C. */
+    private static final double STEP_C = 0.1;
 
     /** A fruit that no batch is of. */
     private static final String ANOTHER = "another fruit";
@@ -30,28 +34,51 @@ public final class LearnViews {
         ObjectNode node = NODES.objectNode();
         ArrayNode fruits = node.putArray("fruits");
         for (String fruit : learning.fruits()) {
-            fruits.add(of(learning, fruit));
+            fruits.add(withSets(learning, fruit));
         }
         node.set("another", of(learning.propose(ANOTHER)));
-        List<Batch> batches = learning.batches();
-        ArrayNode told = node.putArray("batches");
-        for (int i = batches.size() - 1; i >= Math.max(0, batches.size() - MOST_TOLD); i--) {
-            told.add(of(batches.get(i)));
-        }
+        node.set("batches", latest(learning.batches()));
         return node;
     }
 
-    /** What the batches teach of one fruit, known or not. */
+    /** What the batches teach of one fruit, known or not: with the chance of "right" at each rise, and its batches. */
     public static ObjectNode of(Learning learning, String fruit) {
+        ObjectNode node = withSets(learning, fruit);
+        ArrayNode curve = node.putArray("curve");
+        int steps = (int) Math.round((SafeBand.MOST_RISE_C - SafeBand.LEAST_RISE_C) / STEP_C);
+        for (int i = 0; i <= steps; i++) {
+            double riseC = rounded(SafeBand.LEAST_RISE_C + i * STEP_C);
+            curve.addObject()
+                    .put("riseC", riseC)
+                    .put("right", chance(learning.chances(fruit, riseC).right()));
+        }
+        node.set("told", latest(of(learning.batches(), fruit)));
+        return node;
+    }
+
+    private static ObjectNode withSets(Learning learning, String fruit) {
         ObjectNode node = of(learning.propose(fruit));
         ObjectNode sets = node.putObject("sets");
         for (Firmness set : Firmness.values()) {
-            long count = learning.batches().stream()
-                    .filter(batch -> batch.fruit().equals(Batch.key(fruit)) && batch.set() == set)
+            long count = of(learning.batches(), fruit).stream()
+                    .filter(batch -> batch.set() == set)
                     .count();
             sets.put(set.wireName(), count);
         }
         return node;
+    }
+
+    private static List<Batch> of(List<Batch> batches, String fruit) {
+        String key = Batch.key(fruit);
+        return batches.stream().filter(batch -> batch.fruit().equals(key)).toList();
+    }
+
+    private static ArrayNode latest(List<Batch> batches) {
+        ArrayNode told = NODES.arrayNode();
+        for (int i = batches.size() - 1; i >= Math.max(0, batches.size() - MOST_TOLD); i--) {
+            told.add(of(batches.get(i)));
+        }
+        return told;
     }
 
     private static ObjectNode of(Batch batch) {
@@ -76,7 +103,7 @@ public final class LearnViews {
     private static ObjectNode of(Chances chances) {
         ObjectNode node = NODES.objectNode();
         for (Firmness set : Firmness.values()) {
-            node.put(set.wireName(), Math.round(chances.of(set) * 1000) / 1000.0);
+            node.put(set.wireName(), chance(chances.of(set)));
         }
         return node;
     }
@@ -98,6 +125,10 @@ public final class LearnViews {
         diagnosis.cautions().forEach(cautions::add);
         diagnosis.recookToC().ifPresentOrElse(riseC -> node.put("recookToC", riseC), () -> node.putNull("recookToC"));
         return node;
+    }
+
+    private static double chance(double value) {
+        return Math.round(value * 1000) / 1000.0;
     }
 
     private static double rounded(double value) {
