@@ -3,12 +3,14 @@
 import { mountAfternoon } from './afternoon.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
+import { mountDoor } from './door.js';
 import { mountHands } from './hands.js';
 import { mountJars } from './jars.js';
 import { remember, remembered } from './kept.js';
 import { mountHand } from './hand.js';
 import { mountLearn } from './learn.js';
 import { listen } from './live.js';
+import { mountNotes } from './notes.js';
 import { oncePerCall, oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
@@ -25,13 +27,13 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 const MINUTES_ASIDE = 5;
 
 /** The quiet pages, with the heading of each that is focused when it opens. */
-const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state', learn: 'learn-state' };
+const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state', devices: 'door-state', learn: 'learn-state' };
 
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
-let lastQuiet = ['#afternoon', '#jars', '#learn'].includes(location.hash) ? location.hash.slice(1) : 'thermometer';
+let lastQuiet = ['#afternoon', '#jars', '#devices', '#learn'].includes(location.hash) ? location.hash.slice(1) : 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -50,8 +52,10 @@ const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateJars = mountJars(part('jars'), ask);
 const updateLearn = mountLearn(part('learn'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
+const updateDoor = mountDoor(part('door'), part('looks-on'));
 const updatePans = mountPans(part('pans'));
 const updateTests = mountTests(part('tests'), ask);
+const updateNotes = mountNotes(part('notes'), ask);
 const updateOtherProbes = mountLines(part('other-probes'));
 
 function change(next) {
@@ -84,6 +88,7 @@ function draw() {
   updateHeader(state, unit);
   updatePans(state, unit);
   updateComingUp(state);
+  updateNotes(state);
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
   showView(view);
@@ -97,7 +102,7 @@ function draw() {
     updateJars(state, unit);
   } else if (view === 'learn') {
     updateLearn(state, unit);
-  } else {
+  } else if (view === 'pan') {
     updateClimb(state, unit);
   }
   put(part('trust'), state.heard ? trust(state.probe, unit, Date.now()) : '');
@@ -127,6 +132,7 @@ function showView(view) {
   part('afternoon').hidden = view !== 'afternoon';
   part('jars').hidden = view !== 'jars';
   part('learn').hidden = view !== 'learn';
+  updateDoor(view === 'devices');
 }
 
 function mountLines(element) {

@@ -1,6 +1,7 @@
 // What the page knows, and how a message changes it. Pure: (state, message) -> state.
 
 import { jarAlarms } from './jars-words.js';
+import { withNote } from './notes-words.js';
 
 const MOST_POINTS = 4000;
 const LONGEST_STEP_S = 60;
@@ -29,6 +30,8 @@ export function receive(state, message) {
       return { ...state, seq: message.seq, reminders: withReminder(state.reminders, message) };
     case 'afternoon':
       return { ...state, seq: message.seq, afternoon: message.afternoon };
+    case 'note':
+      return { ...state, seq: message.seq, notes: withNote(state.notes ?? [], message.note) };
     case 'pans':
       return { ...state, pans: withRows(state.pans, message.pans), canner: message.canner };
     case 'jars':
@@ -111,6 +114,7 @@ function begin(state, snapshot) {
     syrup: snapshot.syrup,
     status: snapshot.status,
     afternoon: snapshot.afternoon,
+    notes: snapshot.notes,
     alarms: snapshot.alarms,
     reminders: snapshot.events.filter(({ type }) => type === 'reminder' || type === 'came-back').reduce(withReminder, []),
     climb: snapshot.climb.map(([t, temperatureC]) => ({ t, riseC: above(temperatureC, snapshot.basis) })),

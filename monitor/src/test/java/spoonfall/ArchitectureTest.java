@@ -18,6 +18,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.cli")
             .layer("web")
             .definedBy("spoonfall.web")
+            .layer("door")
+            .definedBy("spoonfall.door..")
             .layer("announce")
             .definedBy("spoonfall.announce")
             .layer("kitchen")
@@ -62,6 +64,8 @@ final class ArchitectureTest {
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("web")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("door")
+            .mayOnlyBeAccessedByLayers("cli", "web")
             .whereLayer("announce")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("kitchen")
@@ -125,6 +129,20 @@ final class ArchitectureTest {
             .callMethod(System.class, "nanoTime")
             .orShould()
             .callMethod(System.class, "currentTimeMillis");
+
+    @ArchTest
+    static final ArchRule THE_DOOR_KNOWS_NOTHING_OF_COOKING_OR_HTTP = noClasses()
+            .that()
+            .resideInAPackage("spoonfall.door..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "spoonfall.cook",
+                    "spoonfall.kitchen",
+                    "spoonfall.log..",
+                    "io.javalin..",
+                    "org.eclipse.jetty..",
+                    "jakarta..");
 
     @ArchTest
     static final ArchRule THE_LAB_HAS_ITS_OWN_PHYSICS = noClasses()

@@ -59,6 +59,37 @@ final class CannerAlarms {
         return standing;
     }
 
+    /** How they stand, for who is to go on with them. */
+    List<CannerMemory.Called> memory() {
+        List<CannerMemory.Called> called = new ArrayList<>();
+        alarms.forEach((name, alarm) -> {
+            if (alarm.occurrence() > 0) {
+                Say text = texts.getOrDefault(name, Say.NOTHING);
+                called.add(new CannerMemory.Called(name, alarm.occurrence(), alarm.state(), alarm.raisedAtS(), text));
+            }
+        });
+        return called;
+    }
+
+    /** They stand as an earlier run left them; nobody is told anew. */
+    void recall(List<CannerMemory.Called> called) {
+        for (CannerMemory.Called one : called) {
+            Alarm alarm = alarm(one.name());
+            texts.put(one.name(), one.text());
+            for (int i = 0; i < one.occurrence(); i++) {
+                alarm.update(one.raisedT(), Condition.ABSENT);
+                alarm.update(one.raisedT(), Condition.PRESENT);
+            }
+            boolean known = one.state() == AlarmState.ACKNOWLEDGED || one.state() == AlarmState.NORMAL;
+            if (known) {
+                alarm.acknowledge();
+            }
+            if (!one.state().active()) {
+                alarm.update(one.raisedT(), Condition.ABSENT);
+            }
+        }
+    }
+
     private void tell(double t, CannerAlarmName name, Optional<AlarmChange> change, List<CannerEvent> events) {
         change.ifPresent(told -> events.add(new CannerEvent.AlarmChanged(t, told, view(name))));
     }

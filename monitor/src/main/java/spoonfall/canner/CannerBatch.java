@@ -14,7 +14,7 @@ import spoonfall.canning.ProcessingTables;
  * @param byTaps whether the thermometer is not believed
  * @param processedT when the processing was over; meaningless before
  */
-record CannerBatch(JarLoad load, CannerPhase phase, double sinceT, Run run, boolean byTaps, double processedT) {
+public record CannerBatch(JarLoad load, CannerPhase phase, double sinceT, Run run, boolean byTaps, double processedT) {
 
     /**
      * The boil that counts.
@@ -24,16 +24,23 @@ record CannerBatch(JarLoad load, CannerPhase phase, double sinceT, Run run, bool
      * @param restarts how often the whole time started again
      * @param vouchedT when the cook last said that it boils, or it was seen to begin
      * @param doubted whether the thermometer was silent since, and nobody vouched for the boil
+     * @param awayS how many seconds of it nobody watched, because the service was away
      */
-    record Run(double startedT, OptionalDouble steamT, int restarts, double vouchedT, boolean doubted) {
-        static final Run NONE = new Run(0, OptionalDouble.empty(), 0, 0, false);
+    public record Run(
+            double startedT, OptionalDouble steamT, int restarts, double vouchedT, boolean doubted, double awayS) {
+        static final Run NONE = new Run(0, OptionalDouble.empty(), 0, 0, false, 0);
 
         Run afterSilence() {
-            return new Run(startedT, steamT, restarts, vouchedT, true);
+            return new Run(startedT, steamT, restarts, vouchedT, true, awayS);
         }
 
+        /** What nobody watched stays in doubt: only at the end is it asked. */
         Run vouched(double t) {
-            return new Run(startedT, steamT, restarts, t, false);
+            return new Run(startedT, steamT, restarts, t, awayS > 0, awayS);
+        }
+
+        Run afterAway(double s) {
+            return new Run(startedT, steamT, restarts, vouchedT, true, awayS + s);
         }
     }
 
@@ -50,7 +57,7 @@ record CannerBatch(JarLoad load, CannerPhase phase, double sinceT, Run run, bool
         boolean steam = load.batch().canner() == CannerKind.STEAM;
         OptionalDouble first = steam && run.steamT().isEmpty() ? OptionalDouble.of(t) : run.steamT();
         int restarts = run.restarts() + (phase == CannerPhase.BOIL_LOST ? 1 : 0);
-        return with(new Run(t, first, restarts, t, false)).in(CannerPhase.PROCESSING, t);
+        return with(new Run(t, first, restarts, t, false, 0)).in(CannerPhase.PROCESSING, t);
     }
 
     CannerBatch with(Run next) {

@@ -23,35 +23,54 @@ public final class CannerWatch {
 
     private static final int MOST_UNDO = 20;
     private static final int MOST_TAPS = 200;
-    private static final int MOST_LOADS = 20;
 
     private final CannerAlarms alarms = new CannerAlarms();
     private final Set<String> taps = new LinkedHashSet<>();
     private final Deque<Before> undo = new ArrayDeque<>();
     private BoilSense sense = new BoilSense();
-    private Standing standing = new Standing(Optional.empty(), List.of());
+    private CannerStanding standing = CannerStanding.NOTHING;
     private CannerProbe.State toldProbe = CannerProbe.State.NONE;
     private long marks;
     private int loads;
     private double now;
 
-    /** Everything that a tap can change. */
-    private record Standing(Optional<CannerBatch> batch, List<ShelfLoad> shelf) {
-        Standing with(CannerBatch next) {
-            return new Standing(Optional.of(next), shelf);
-        }
+    /** How it stood before a tap. */
+    private record Before(long mark, CannerStanding standing) {}
 
-        Standing with(List<ShelfLoad> next) {
-            return new Standing(batch, List.copyOf(next));
-        }
+    /** A watch over nothing yet. */
+    public CannerWatch() {}
 
-        CannerPhase phase() {
-            return batch.map(CannerBatch::phase).orElse(CannerPhase.EMPTY);
-        }
+    /**
+     * A watch that goes on where another one was left. What boiled while nobody watched is in doubt, and asked at its end; what
+     * rests or cools goes on by the clock.
+     *
+     * @param left how it stood then
+     * @param awayS for how many seconds nobody has watched since; not negative
+     */
+    public CannerWatch(CannerMemory left, double awayS) {
+        standing = new CannerStanding(left.batch(), left.shelf()).afterAway(awayS);
+        alarms.recall(left.called());
+        taps.addAll(left.taps());
+        loads = left.loads();
+        marks = left.marks();
+        now = left.t();
     }
 
-    /** How it stood before a tap. */
-    private record Before(long mark, Standing standing) {}
+    /** Nobody watched for so many seconds: what boiled then is in doubt. */
+    public List<CannerEvent> away(double awayS) {
+        CannerStanding after = standing.afterAway(awayS);
+        if (after.equals(standing)) {
+            return List.of();
+        }
+        standing = after;
+        return List.of(new CannerEvent.Noted(now));
+    }
+
+    /** How it stands, for another one to go on with. */
+    public CannerMemory memory() {
+        return new CannerMemory(
+                now, standing.batch(), standing.shelf(), loads, marks, List.copyOf(taps), alarms.memory());
+    }
 
     /** The thermometer in the canner was read. */
     public List<CannerEvent> accept(double t, double temperatureC) {
@@ -96,12 +115,14 @@ public final class CannerWatch {
     public List<CannerEvent> tap(double t, String id, CannerTap tap) {
         return tapped(t, id, () -> {
             if (tap == CannerTap.CLEAR) {
-                return new Standing(Optional.empty(), standing.shelf());
+                return new CannerStanding(Optional.empty(), standing.shelf());
             }
             CannerBatch batch =
                     standing.batch().orElseThrow(() -> new NotNow("no jars are in the canner; say first what goes in"));
             if (tap == CannerTap.LIFTED && batch.phase() == CannerPhase.LIFT_OUT) {
-                return onTheShelf(batch);
+                CannerStanding lifted = standing.lifted(loads + 1, now);
+                loads++;
+                return lifted;
             }
             CannerBatch next = CannerTaps.after(batch, tap, now, sense);
             if (tap == CannerTap.BOIL_LOST) {
@@ -109,16 +130,6 @@ public final class CannerWatch {
             }
             return standing.with(next);
         });
-    }
-
-    private Standing onTheShelf(CannerBatch batch) {
-        List<ShelfLoad> shelf = new ArrayList<>(standing.shelf());
-        if (shelf.size() == MOST_LOADS) {
-            throw new NotNow(MOST_LOADS + " loads are cooling; put one away first");
-        }
-        loads++;
-        shelf.add(ShelfLoad.of(loads, batch, now));
-        return new Standing(Optional.empty(), List.copyOf(shelf));
     }
 
     /**
@@ -221,7 +232,7 @@ public final class CannerWatch {
     }
 
     private interface Change {
-        Standing made();
+        CannerStanding made();
     }
 
     private List<CannerEvent> tapped(double t, String id, Change change) {
@@ -229,8 +240,8 @@ public final class CannerWatch {
         if (taps.contains(id)) {
             return events;
         }
-        Standing before = standing;
-        Standing after = change.made();
+        CannerStanding before = standing;
+        CannerStanding after = change.made();
         taps.add(id);
         if (taps.size() > MOST_TAPS) {
             taps.remove(taps.iterator().next());

@@ -30,7 +30,9 @@ final class CannerWords {
                         shown(probe, batch) + "Heat to the highest setting, lid on. Never shorten a tested time.");
             case UNSURE ->
                 new Say(
-                        "The time is up, but the thermometer was silent for a while.",
+                        batch.run().awayS() > 0
+                                ? "The time is up, but " + away(batch) + "."
+                                : "The time is up, but the thermometer was silent for a while.",
                         "Did it boil all the while?",
                         "If nobody watched it, start the whole time again: that is the safe way.");
             case STEAM_SPENT ->
@@ -78,6 +80,8 @@ final class CannerWords {
         String keep = steam(batch) ? "Keep the steam up, and the canner shut" : "Keep the boil up, and the lid on";
         String act = "%s, until {clock:%.0f}.".formatted(keep, batch.dueT());
         String again = batch.run().restarts() == 0 ? "" : "The whole time started again. ";
+        String away =
+                batch.run().awayS() > 0 ? "At its end you are asked whether it boiled: " + away(batch) + ". " : "";
         String watch = switch (probe.state()) {
             case READING -> shown(probe, batch);
             case SILENT ->
@@ -86,7 +90,7 @@ final class CannerWords {
             case ODD -> shown(probe, batch) + "Look whether it boils.";
             case NONE, SET_ASIDE -> "Nobody but you watches it: if it stops, say so, and the time starts again.";
         };
-        return new Say(steam(batch) ? "Steaming." : "At the boil.", act, (again + watch).strip());
+        return new Say(steam(batch) ? "Steaming." : "At the boil.", act, (again + away + watch).strip());
     }
 
     private static String shown(CannerProbe probe, CannerBatch batch) {
@@ -109,6 +113,13 @@ final class CannerWords {
 
     private static boolean steam(CannerBatch batch) {
         return batch.load().batch().canner() == CannerKind.STEAM;
+    }
+
+    /** That Spoonfall was away, and for how long. */
+    private static String away(CannerBatch batch) {
+        long seconds = Math.max(1, Math.round(batch.run().awayS()));
+        String howLong = seconds < 120 ? seconds + " s" : hours(seconds);
+        return "Spoonfall was away for " + howLong + ", and nothing watched the boil";
     }
 
     /** What an alarm says. */

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import spoonfall.announce.Announcer;
 import spoonfall.announce.LocalProgram;
+import spoonfall.kitchen.KitchenHabits;
 
 /** The options that let a program of this machine say what matters. */
 final class AnnounceOptions {
@@ -23,6 +24,15 @@ final class AnnounceOptions {
             paramLabel = "UNIT",
             description = "In which unit it says temperatures: C unless given, or F.")
     private @Nullable String unit;
+
+    /** The same, where a kitchen file may say it; options win over it. */
+    Optional<Announcer> announcer(KitchenHabits habits) {
+        if (command == null) {
+            command = habits.announce().orElse(null);
+            unit = unit == null ? habits.announceUnit().orElse(null) : unit;
+        }
+        return announcer();
+    }
 
     /**
      * Who announces; empty if nobody is to.

@@ -2,13 +2,22 @@ package spoonfall.cli;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.cook.CookEvent;
+import spoonfall.log.CookNote;
 import spoonfall.log.store.StoredCook;
 import spoonfall.words.Plain;
 
 /** The events of a cook as lines for people. */
 final class EventLines {
+    private static final DateTimeFormatter WRITTEN =
+            DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT).withZone(ZoneId.systemDefault());
+
     private final PrintWriter out;
 
     EventLines(PrintWriter out) {
@@ -37,8 +46,26 @@ final class EventLines {
         }
     }
 
+    /** What the record kept of a cook: what came of it and what somebody wrote, in order. */
+    static void print(StoredCook cook, PrintWriter out) {
+        List<CookNote> notes = new ArrayList<>(cook.notes());
+        for (StoredCook.Event event : cook.events()) {
+            while (!notes.isEmpty() && notes.get(0).atMillis() < event.atMillis()) {
+                print(notes.remove(0), cook, out);
+            }
+            out.printf("%8s  %s%n", Plain.clock(event.atMillis() / 1000.0), kept(event));
+        }
+        notes.forEach(note -> print(note, cook, out));
+    }
+
+    private static void print(CookNote note, StoredCook cook, PrintWriter out) {
+        boolean after = note.atMillis() > cook.endedMillis().orElse(cook.aliveMillis());
+        String when = after ? WRITTEN.format(note.writtenAt()) : Plain.clock(note.atMillis() / 1000.0);
+        out.printf("%8s  note: %s%n", when, note.text());
+    }
+
     /** An event that the record kept, in one line. */
-    static String kept(StoredCook.Event event) {
+    private static String kept(StoredCook.Event event) {
         ObjectNode detail = event.detail();
         String text = Plain.text(detail.path("text").asText());
         return switch (event.kind()) {

@@ -23,22 +23,25 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spoonfall.cook.CookSettings;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.log.CookNote;
 import spoonfall.log.store.CookLine;
 import spoonfall.log.store.CookLog;
 import spoonfall.log.store.StoredCook;
 import spoonfall.log.store.StoredTrace;
+import spoonfall.log.store.UpkeepLine;
 import spoonfall.probe.trace.Trace;
 import spoonfall.words.Plain;
 
 /** {@code spoonfall log}: the record of all cooks. */
 @Command(
         name = "log",
-        description = "List, show, take out, take in, thin or delete the cooks that were recorded.",
+        description = "List, show, note, take out, take in, thin or delete the cooks that were recorded.",
         synopsisSubcommandLabel = "COMMAND",
         footer = {
             "",
             "For example:",
             "  spoonfall log list",
+            "  spoonfall log note 12 \"a little dark; two minutes less next time\"",
             "  spoonfall log export 12 cook.csv",
             "  spoonfall log thin --older-than 365"
         })
@@ -71,6 +74,11 @@ final class LogCommand implements Runnable {
             if (cooks.isEmpty()) {
                 out.println("No cook was recorded yet.");
             }
+            int went = log.upkeep().size();
+            if (went > 0) {
+                out.println(went + (went == 1 ? " went or was" : " went or were")
+                        + " thinned out so far; \"spoonfall log upkeep\" says which and why.");
+            }
         }
         return 0;
     }
@@ -92,6 +100,24 @@ final class LogCommand implements Runnable {
                 name.isEmpty() ? "" : "  " + name);
     }
 
+    @Command(name = "upkeep", description = "Which cooks were thinned out or went, and why, the latest first.")
+    int upkeep() {
+        PrintWriter out = Output.of(spec);
+        try (CookLog log = open()) {
+            List<UpkeepLine> lines = log.upkeep();
+            for (UpkeepLine line : lines) {
+                out.println(TIME.format(line.at()) + "  cook " + line.cook() + " of " + TIME.format(line.startedAt())
+                        + (line.batch().isEmpty() ? "" : ", " + line.batch())
+                        + (line.whole() ? " went with " : " was thinned out by ") + line.readings() + " readings: "
+                        + line.why());
+            }
+            if (lines.isEmpty()) {
+                out.println("Nothing went: everything that was recorded is here.");
+            }
+        }
+        return 0;
+    }
+
     @Command(name = "show", description = "What happened in a cook.")
     int show(@Parameters(paramLabel = "ID", description = "Its number in the list.") long id) {
         PrintWriter out = Output.of(spec);
@@ -106,9 +132,7 @@ final class LogCommand implements Runnable {
                     cook.header().batch().isEmpty() ? "" : ", " + cook.header().batch(),
                     settings.gelPointC(),
                     settings.waterBoil().detail());
-            cook.events()
-                    .forEach(event ->
-                            out.printf("%8s  %s%n", Plain.clock(event.atMillis() / 1000.0), EventLines.kept(event)));
+            EventLines.print(cook, out);
             if (cook.damaged() > 0) {
                 out.println(cook.damaged() + " minutes of readings were damaged and are lost.");
             }
@@ -155,6 +179,17 @@ final class LogCommand implements Runnable {
         return 0;
     }
 
+    @Command(name = "note", description = "Write a line of a cook, running or over.")
+    int note(
+            @Parameters(paramLabel = "ID", description = "Its number in the list.") long id,
+            @Parameters(paramLabel = "TEXT", arity = "1..*", description = "The line.") List<String> words) {
+        try (CookLog log = open()) {
+            CookNote note = log.note(id, String.join(" ", words));
+            Output.of(spec).println("Cook " + id + ": " + note.text());
+        }
+        return 0;
+    }
+
     @Command(name = "delete", description = "Delete a cook for good, after a question.")
     int delete(
             @Parameters(paramLabel = "ID", description = "Its number in the list.") long id,
@@ -189,7 +224,7 @@ final class LogCommand implements Runnable {
                     .filter(line -> line.ended() && line.startedAt().isBefore(before))
                     .count();
             if (cooks > 0 && agreed(yes, "Thin out " + cooks + " cooks for good?")) {
-                long readings = log.thin(before, Duration.ofSeconds(SECONDS_KEPT));
+                long readings = log.thin(before);
                 log.compact();
                 Output.of(spec).println("Thinned out " + readings + " readings of " + cooks + " cooks.");
             } else if (cooks == 0) {

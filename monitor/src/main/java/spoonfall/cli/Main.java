@@ -26,11 +26,13 @@ import picocli.CommandLine.ScopeType;
             LearnCommand.class,
             DiagnoseCommand.class,
             BackupCommand.class,
+            DevicesCommand.class,
             ReplayCommand.class,
             SimulateCommand.class,
             ScienceCommand.class,
             EvaluateCommand.class,
             JarsCommand.class,
+            LicencesCommand.class,
             WarmUpCommand.class
         })
 public final class Main implements Runnable {

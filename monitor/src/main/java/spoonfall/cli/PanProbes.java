@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import spoonfall.kitchen.AwakeClock;
 import spoonfall.kitchen.Canner;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenFile;
@@ -15,7 +16,7 @@ import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.PanEntry;
 import spoonfall.kitchen.Thermometry;
-import spoonfall.log.CookJournal;
+import spoonfall.log.store.Recorder;
 import spoonfall.probe.NamedSpec;
 import spoonfall.probe.Probe;
 import spoonfall.probe.Probes;
@@ -77,22 +78,24 @@ final class PanProbes {
      * A kitchen for each pan.
      *
      * @param plan what to watch in a pan
-     * @param journal where the cooks of a pan are written down, by its name
+     * @param recorder where the cooks of each pan and the jars are written down
      */
-    Kitchens kitchens(
-            Function<PanEntry, KitchenPlan> plan, Thermometry thermometry, Function<String, CookJournal> journal) {
+    Kitchens kitchens(Function<PanEntry, KitchenPlan> plan, Thermometry thermometry, Recorder recorder) {
+        AwakeClock clockOfAll = AwakeClock.ofSystem();
         List<Kitchen> kitchens = pans.stream()
                 .map(pan -> new Kitchen(
                         plan.apply(pan),
                         clock -> pan.probes().stream()
                                 .map(one -> open(one, clock))
                                 .toList(),
-                        System::nanoTime,
+                        clockOfAll,
                         thermometry,
-                        journal.apply(pan.name())))
+                        recorder.journal(pan.name())))
                 .toList();
         return new Kitchens(
-                kitchens, canner.map(probe -> new Canner(clock -> open(probe, clock), System::nanoTime, thermometry)));
+                kitchens,
+                canner.map(probe -> new Canner(clock -> open(probe, clock), clockOfAll, thermometry)),
+                recorder.diary("jars"));
     }
 
     private Probe open(NamedSpec named, LongSupplier clock) {

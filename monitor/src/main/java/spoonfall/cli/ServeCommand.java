@@ -23,6 +23,7 @@ import spoonfall.log.store.Recorder;
 import spoonfall.probe.ProbeSpec;
 import spoonfall.probe.serial.SerialPorts;
 import spoonfall.units.Quantities;
+import spoonfall.web.NetworkDoor;
 
 /** {@code spoonfall serve}: watches a real pan. */
 @Command(
@@ -33,7 +34,8 @@ import spoonfall.units.Quantities;
             "For example:",
             "  spoonfall serve --probe auto:/dev/ttyUSB0 --elevation 4068ft",
             "  spoonfall serve --hand --elevation 1240m",
-            "  spoonfall serve kitchen.toml"
+            "  spoonfall serve kitchen.toml",
+            "  spoonfall serve kitchen.toml --lan"
         })
 final class ServeCommand implements Callable<Integer> {
     @Spec
@@ -84,6 +86,9 @@ final class ServeCommand implements Callable<Integer> {
     private PortOption port = new PortOption();
 
     @Mixin
+    private NetworkOptions network = new NetworkOptions();
+
+    @Mixin
     private AnnounceOptions announce = new AnnounceOptions();
 
     private List<String> byHand() {
@@ -106,10 +111,12 @@ final class ServeCommand implements Callable<Integer> {
         Logging.tellOfProbes();
         Thermometry thermometry = Thermometry.of(pans.probes(), book, cook.declared(kitchen));
         int pagePort = port.port(kitchen.port());
-        Recorder recorder = Recorder.open(data.folder().cooks());
+        Optional<NetworkDoor> door = network.door(kitchen.network(), pagePort, data.folder());
+        Recorder recorder =
+                Recorder.open(data.folder().cooks(), kitchen.habits().keep());
         Kitchens kitchens;
         try {
-            kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder::journal)
+            kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder)
                     .remembering(LearnCommand.memory(data.folder()));
         } catch (RuntimeException e) {
             recorder.close();
@@ -119,7 +126,8 @@ final class ServeCommand implements Callable<Integer> {
                 kitchens,
                 Optional.of(recorder),
                 pagePort,
-                announce.announcer(),
+                door,
+                announce.announcer(kitchen.habits()),
                 "watches " + pans.places(),
                 Output.of(spec));
     }
@@ -131,6 +139,9 @@ final class ServeCommand implements Callable<Integer> {
                         cook.settings(kitchen, pan.riseC()),
                         Quantities.factor(speed))
                 .inPan(pan.name())
-                .with(notes == null ? UsualAfternoon.notes() : NotesFile.read(notes));
+                .with(Optional.ofNullable(notes)
+                        .or(() -> kitchen.habits().notes())
+                        .map(NotesFile::read)
+                        .orElseGet(UsualAfternoon::notes));
     }
 }

@@ -1,13 +1,18 @@
 package spoonfall.kitchen;
 
 import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import spoonfall.afternoon.Afternoon;
 import spoonfall.afternoon.Reminder;
 import spoonfall.afternoon.Timeline;
 import spoonfall.cook.CookStatus;
+import spoonfall.log.Diary;
 import spoonfall.words.AfternoonTeller;
 import spoonfall.words.NextStep;
 
@@ -21,7 +26,12 @@ final class AfternoonBook {
 
     private static final long NEW_COOK = 0;
 
+    private static final Logger LOG = LoggerFactory.getLogger(AfternoonBook.class);
+
     private final KitchenPlan plan;
+    private final AfternoonDiary diary;
+    private final Deque<Diary.Line> unsaid = new ArrayDeque<>();
+    private boolean recalled;
     private @Nullable AfternoonBook before;
     private Afternoon afternoon;
     private long originNanos;
@@ -30,15 +40,17 @@ final class AfternoonBook {
     private double followedT = -1;
     private AfternoonView told;
 
-    AfternoonBook(KitchenPlan plan, long originNanos) {
+    AfternoonBook(KitchenPlan plan, long originNanos, AfternoonDiary diary) {
         this.plan = plan;
         this.originNanos = originNanos;
+        this.diary = diary;
         afternoon = new Afternoon(plan.notes());
         startedAt = plan.startedAt().orElseGet(Instant::now);
+        diary.begin(plan.notes(), startedAt);
         told = view();
     }
 
-    /** The afternoon itself, for who wants to say something of it. */
+    /** The afternoon itself. */
     Afternoon afternoon() {
         return afternoon;
     }
@@ -56,25 +68,95 @@ final class AfternoonBook {
 
     /** A new afternoon, by the notes as the cook has them now; the old one can be had back. */
     void begin(long atNanos) {
-        AfternoonBook old = new AfternoonBook(plan, originNanos);
+        AfternoonBook old = new AfternoonBook(plan, originNanos, diary.copy());
         old.afternoon = afternoon;
         old.startedAt = startedAt;
         before = old;
         afternoon = new Afternoon(afternoon.notes());
         originNanos = atNanos;
         startedAt = plan.startedAt().orElseGet(Instant::now);
+        diary.begin(afternoon.notes(), startedAt);
+        fromItsBeginning();
+    }
+
+    private void fromItsBeginning() {
         t = 0;
         followedT = -1;
     }
 
     /** Begins again with a cook that an earlier run left, to be gone through once more. */
     void goOn(long cookNanos, Instant cookStartedAt) {
+        if (recalled) {
+            return;
+        }
         before = null;
         afternoon = new Afternoon(plan.notes());
         originNanos = cookNanos;
         startedAt = cookStartedAt;
-        t = 0;
-        followedT = -1;
+        diary.begin(plan.notes(), startedAt);
+        fromItsBeginning();
+    }
+
+    /** Takes up the afternoon that an earlier run left, if there is one: it stands at its beginning until it is gone through. */
+    void recall(long atNanos) {
+        diary.left().ifPresent(left -> {
+            recalled = true;
+            afternoon = new Afternoon(left.notes());
+            originNanos = atNanos - left.nowMillis() * 1_000_000L;
+            startedAt = left.startedAt();
+            unsaid.addAll(left.lines());
+            fromItsBeginning();
+        });
+    }
+
+    /** Whether an afternoon was taken up that an earlier run left. */
+    boolean recalled() {
+        return recalled;
+    }
+
+    /** Whether somebody is in the middle of an afternoon that was taken up. */
+    boolean underWay() {
+        return recalled && afternoon.timeline().steps().stream().anyMatch(line -> line.state() == Timeline.State.NOW);
+    }
+
+    /** Says again what was said until then. */
+    private void sayAgainUntil(double untilT) {
+        while (!unsaid.isEmpty() && unsaid.getFirst().atMillis() <= untilT * 1000) {
+            Diary.Line line = unsaid.removeFirst();
+            double lineT = line.atMillis() / 1000.0;
+            t = Math.max(t, lineT);
+            try {
+                if (line.kind().equals(AfternoonDiary.SAID)) {
+                    AfternoonWord.of(line.detail()).say(afternoon, lineT);
+                } else if (line.kind().equals(AfternoonDiary.PAN_FORGOTTEN)) {
+                    afternoon.forgetThePan();
+                }
+            } catch (IllegalArgumentException e) {
+                LOG.warn("a word on the afternoon is passed over: {}", e.getMessage());
+            }
+        }
+    }
+
+    /** Whatever was said before is said again by now. */
+    void caughtUp() {
+        sayAgainUntil(Double.POSITIVE_INFINITY);
+    }
+
+    /** Somebody says something; it is written down. */
+    void say(AfternoonWord word, long atNanos) {
+        word.say(afternoon, now(atNanos));
+        diary.say(t, word);
+    }
+
+    /** Another cook begins in the same afternoon. */
+    void forgetThePan() {
+        afternoon.forgetThePan();
+        diary.forgetThePan(t);
+    }
+
+    /** The wall clock was set by so many milliseconds. */
+    void clockSet(long byMillis) {
+        startedAt = startedAt.plusMillis(byMillis);
     }
 
     /** A set test said that it has set; nothing to do where the notes leave testing out or it was done already. */
@@ -82,8 +164,8 @@ final class AfternoonBook {
         boolean tests = afternoon.timeline().steps().stream()
                 .anyMatch(line -> line.step().id().equals(TEST)
                         && (line.state() == Timeline.State.NOW || line.state() == Timeline.State.LATER));
-        if (tests) {
-            afternoon.stepDone(TEST, now(atNanos));
+        if (tests && unsaid.isEmpty()) {
+            say(AfternoonWord.on(AfternoonWord.What.STEP_DONE, TEST), atNanos);
         }
     }
 
@@ -94,18 +176,21 @@ final class AfternoonBook {
             afternoon = old.afternoon;
             originNanos = old.originNanos;
             startedAt = old.startedAt;
+            diary.goBackTo(old.diary);
             before = null;
-            t = 0;
-            followedT = -1;
+            fromItsBeginning();
             now(atNanos);
-        } else {
+        } else if (afternoon.timeline().undo().filter(one -> one.mark() == mark).isPresent()) {
             afternoon.undo(mark);
+            diary.say(now(atNanos), AfternoonWord.undo());
         }
     }
 
     /** Looks at the pan, once a second of the afternoon; what is to be said because of it. */
     List<Reminder> follow(long atNanos, Optional<CookStatus> status) {
+        sayAgainUntil(secondsAt(atNanos));
         double nowT = now(atNanos);
+        diary.alive(nowT);
         if (Math.floor(nowT) <= followedT) {
             return List.of();
         }

@@ -64,7 +64,7 @@ public final class AfternoonDesk {
 
     /** Takes back the newest word, if it is still the one of that number. */
     public CompletableFuture<AfternoonView> undo(long mark) {
-        return answer(() -> pan.undo(mark, nowNanos.getAsLong()));
+        return answer(() -> pan.afternoon().undo(mark, nowNanos.getAsLong()));
     }
 
     /** Another name or time for a step or a preparation. */
@@ -99,7 +99,7 @@ public final class AfternoonDesk {
     private CompletableFuture<AfternoonView> say(Optional<String> id, AfternoonWord word) {
         return answer(() -> {
             if (id.isEmpty() || !heard.contains(id.get())) {
-                pan.say(word, nowNanos.getAsLong());
+                pan.afternoon().say(word, nowNanos.getAsLong());
                 id.ifPresent(this::remember);
             }
         });

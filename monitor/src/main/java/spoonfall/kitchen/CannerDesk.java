@@ -24,6 +24,7 @@ import spoonfall.canner.CannerWatch;
 import spoonfall.canner.JarLoad;
 import spoonfall.canner.NotNow;
 import spoonfall.canner.Seal;
+import spoonfall.log.Diary;
 import spoonfall.probe.Reading;
 
 /**
@@ -39,12 +40,15 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
 
     private final BlockingQueue<Runnable> inbox = new ArrayBlockingQueue<>(QUEUE);
     private final List<Consumer<News>> listeners = new ArrayList<>();
-    private final CannerWatch watch = new CannerWatch();
+    private final JarDiary diary;
+    private final ClockWatch clocks;
+    private CannerWatch watch = new CannerWatch();
     private final LongSupplier nanoClock;
     private final InstantSource wallClock;
-    private final long startNanos;
+    private long startNanos;
     private final Thread thread = new Thread(this::run, "canner");
     private boolean changed;
+    private boolean unwritten;
     private long toldNanos = System.nanoTime();
     private final AtomicBoolean begun = new AtomicBoolean();
     private volatile boolean running = true;
@@ -65,8 +69,15 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
      * @param wallClock the time of day, for showing
      */
     public CannerDesk(LongSupplier nanoClock, InstantSource wallClock) {
+        this(nanoClock, wallClock, new JarDiary(Diary.none(), 1));
+    }
+
+    /** A desk that goes on with the jars that an earlier run left. */
+    CannerDesk(LongSupplier nanoClock, InstantSource wallClock, JarDiary diary) {
         this.nanoClock = nanoClock;
         this.wallClock = wallClock;
+        this.diary = diary;
+        clocks = new ClockWatch(nanoClock);
         startNanos = nanoClock.getAsLong();
     }
 
@@ -79,10 +90,15 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
     @Override
     public void reading(Reading reading) {
         reading.temperatureC().ifPresent(c -> {
-            if (!offer(() -> note(watch.accept(seconds(reading.atNanos()), c)))) {
+            if (!offer(() -> hear(reading.atNanos(), c))) {
                 LOG.debug("a reading of the canner was dropped; the canner's thread is behind");
             }
         });
+    }
+
+    private void hear(long atNanos, double temperatureC) {
+        noticeSleep();
+        note(watch.accept(seconds(atNanos), temperatureC));
     }
 
     /** It cannot be read any more: the watch finds out by its silence, whatever the reason. */
@@ -103,6 +119,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
     public CompletableFuture<News> state() {
         return ask(() -> {
             note(watch.advanceTo(now()));
+            keep();
             return news();
         });
     }
@@ -138,6 +155,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
             List<CannerEvent> events = new ArrayList<>();
             Optional<CannerAlarm> alarm = watch.acknowledge(now(), id, events);
             note(events);
+            keep();
             return alarm;
         });
     }
@@ -147,6 +165,11 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
     public void close() {
         running = false;
         thread.interrupt();
+        try {
+            thread.join(2000);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private CompletableFuture<News> told(Supplier<List<CannerEvent>> act) {
@@ -156,6 +179,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
             } catch (NotNow e) {
                 throw new Refusal(String.valueOf(e.getMessage()), e);
             }
+            keep();
             return news();
         });
     }
@@ -180,6 +204,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
 
     private void run() {
         try {
+            diary.left().ifPresent(this::goOn);
             while (running) {
                 Runnable task = inbox.poll(TICK_MILLIS, TimeUnit.MILLISECONDS);
                 double passed = now(); // before the inbox is emptied: no reading that waits in it is overtaken
@@ -187,6 +212,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
                     task.run();
                 }
                 note(watch.advanceTo(passed));
+                keep();
                 publish();
             }
         } catch (InterruptedException e) {
@@ -198,8 +224,27 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
         }
     }
 
+    /** The watch's scale goes on where it was. */
+    private void goOn(CannerWatch left) {
+        watch = left;
+        startNanos = nanoClock.getAsLong() - Math.round(left.view().t() * 1e9);
+        changed = true;
+        unwritten = true;
+    }
+
     private void note(List<CannerEvent> events) {
         changed |= !events.isEmpty();
+        unwritten |= !events.isEmpty();
+    }
+
+    /** Writes down what changed, before anybody is told of it. */
+    private void keep() {
+        if (unwritten) {
+            unwritten = false;
+            diary.changed(watch.memory());
+        } else {
+            diary.alive(now());
+        }
     }
 
     private void publish() {
@@ -231,7 +276,17 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
     }
 
     private double now() {
-        return seconds(nanoClock.getAsLong());
+        long nowNanos = nanoClock.getAsLong();
+        noticeSleep();
+        return seconds(nowNanos);
+    }
+
+    /** What boiled while the machine slept is in doubt, before the watch hears of the time that passed. */
+    private void noticeSleep() {
+        double sleptS = clocks.sleptS();
+        if (sleptS > 0) {
+            note(watch.away(sleptS));
+        }
     }
 
     private double seconds(long atNanos) {

@@ -50,6 +50,11 @@ record Cook(
         return events;
     }
 
+    /** The same by a wall clock that was set by so many milliseconds. */
+    Cook withClockSet(long byMillis) {
+        return new Cook(monitor, story, record, climb, startedAt.plusMillis(byMillis), originNanos);
+    }
+
     /** Milliseconds of the cook at an instant on the readings' scale. */
     long millisAt(long atNanos) {
         return Math.floorDiv(atNanos - originNanos + 500_000, 1_000_000L);

@@ -1,7 +1,5 @@
 package spoonfall.kitchen;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
@@ -23,12 +21,9 @@ public final class HandDesk {
     /** The latest reading can be taken back for so long. */
     public static final long TAKE_BACK_S = 60;
 
-    private static final int IDS_KEPT = 500;
-
     private final Kitchen kitchen;
     private final Thermometers thermometers;
     private final Pan pan;
-    private final Map<String, HandAnswer> answered = new LinkedHashMap<>();
 
     HandDesk(Kitchen kitchen, Thermometers thermometers, Pan pan) {
         this.kitchen = kitchen;
@@ -45,9 +40,9 @@ public final class HandDesk {
      */
     public CompletableFuture<HandAnswer> type(String id, Typed typed, boolean sure) {
         return kitchen.ask(() -> {
-            HandAnswer before = answered.get(id);
-            if (before != null) {
-                return before;
+            Optional<HandAnswer> before = pan.typed().answered(id);
+            if (before.isPresent()) {
+                return before.get();
             }
             HandProbe probe = probe();
             if (!sure) {
@@ -62,9 +57,9 @@ public final class HandDesk {
             Reading reading = probe.type(typed.temperatureC(), typed.text())
                     .orElseThrow(() -> new Refusal("the kitchen is not ready yet; try again"));
             HandEntry entry = new HandEntry(id, typed, pan.timeS(reading.atNanos()), reading.atNanos());
-            pan.typed(entry);
+            HandAnswer taken = pan.typed(entry);
             kitchen.publish();
-            return remember(id, new HandAnswer.Taken(entry));
+            return taken;
         });
     }
 
@@ -75,14 +70,15 @@ public final class HandDesk {
      */
     public CompletableFuture<Optional<KitchenState>> takeBack(String id) {
         return kitchen.ask(() -> {
-            HandAnswer before = answered.get(id);
-            if (before == null) {
+            Optional<HandAnswer> before = pan.typed().answered(id);
+            if (before.isEmpty()) {
                 return Optional.empty();
             }
-            if (before instanceof HandAnswer.TakenBack) {
+            if (before.get() instanceof HandAnswer.TakenBack) {
                 return Optional.of(kitchen.told());
             }
-            Optional<HandEntry> last = pan.typed().filter(entry -> entry.id().equals(id));
+            Optional<HandEntry> last =
+                    pan.typed().last().filter(entry -> entry.id().equals(id));
             if (last.isEmpty()) {
                 throw new Refusal("only the latest reading can be taken back; type a new one instead");
             }
@@ -90,12 +86,11 @@ public final class HandDesk {
             if (ageNanos > TimeUnit.SECONDS.toNanos(TAKE_BACK_S)) {
                 throw new Refusal("it was typed more than a minute ago; type a new one instead");
             }
-            remember(id, new HandAnswer.TakenBack(id));
             if (pan.readings() <= 1) {
+                pan.typed().tookBack(id);
                 return Optional.of(kitchen.afresh());
             }
-            pan.forgetTyped();
-            pan.takeBackLast(kitchen.tickNanos());
+            pan.takeBackLast(id, kitchen.tickNanos());
             kitchen.publish();
             return Optional.of(kitchen.told());
         });
@@ -116,13 +111,5 @@ public final class HandDesk {
         OptionalDouble lastC =
                 seen.map(one -> OptionalDouble.of(one.temperatureC())).orElse(OptionalDouble.empty());
         return new Known(waterBoilC, lastC, sinceS);
-    }
-
-    private HandAnswer remember(String id, HandAnswer answer) {
-        answered.put(id, answer);
-        if (answered.size() > IDS_KEPT) {
-            answered.remove(answered.keySet().iterator().next());
-        }
-        return answer;
     }
 }

@@ -23,6 +23,7 @@ import spoonfall.log.CookRecord;
 import spoonfall.log.UnfinishedCook;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
+import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.probe.hand.HandProbe;
 
@@ -38,6 +39,7 @@ public final class Kitchen implements AutoCloseable {
     /** In a replay a moment of ours is many seconds of the cook: a late thread must not look like a silent probe. */
     private static final long REPLAY_BEHIND_MILLIS = 1000;
 
+    private static final long AGAIN_NANOS = TimeUnit.MILLISECONDS.toNanos(500);
     private static final long REPEAT_AFTER_NANOS = TimeUnit.SECONDS.toNanos(12);
 
     private final BlockingQueue<Runnable> inbox = new ArrayBlockingQueue<>(QUEUE);
@@ -54,10 +56,14 @@ public final class Kitchen implements AutoCloseable {
     private final TestDesk tests;
     private final TargetDesk targets;
     private final AfternoonDesk afternoon;
+    private final NoteDesk notes;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
     private List<Probe> probes;
     private long repeatAtNanos = Long.MAX_VALUE;
+    private final ClockWatch clocks;
+    private long droppedTold;
+    private long droppedNanos = System.nanoTime() - REPEAT_AFTER_NANOS;
     private volatile boolean running = true;
     private volatile boolean failed;
 
@@ -109,6 +115,7 @@ public final class Kitchen implements AutoCloseable {
         long startNanos = nanoClock.getAsLong();
         cookClock = () -> startNanos + (long) ((nanoClock.getAsLong() - startNanos) * plan.speed());
         this.thermometry = thermometry;
+        clocks = new ClockWatch(nanoClock);
         probes = opener.apply(cookClock);
         counts = new KitchenCounts(probes.stream().map(Probe::name).toList());
         thermometers = new Thermometers(plan, probes, thermometry);
@@ -117,6 +124,7 @@ public final class Kitchen implements AutoCloseable {
         checks = new CheckDesk(this, thermometers, pan);
         tests = new TestDesk(this, pan);
         targets = new TargetDesk(this, thermometers, pan);
+        notes = new NoteDesk(this, pan);
         hands = new HandDesk(this, thermometers, pan);
         thread = new Thread(this::run, "kitchen " + plan.pan());
     }
@@ -250,6 +258,11 @@ public final class Kitchen implements AutoCloseable {
         return targets;
     }
 
+    /** Where notes are written. */
+    public NoteDesk notes() {
+        return notes;
+    }
+
     /** Does something at this moment of the cook, tells what came of it, and answers with where everything stands. */
     CompletableFuture<KitchenState> asking(LongConsumer act) {
         return ask(() -> {
@@ -299,6 +312,7 @@ public final class Kitchen implements AutoCloseable {
             while (running) {
                 long waitNanos = nextTick - System.nanoTime();
                 Runnable task = inbox.poll(Math.max(0, waitNanos), TimeUnit.NANOSECONDS);
+                noticeSleep();
                 if (task != null) {
                     task.run();
                     for (Runnable next = inbox.poll(); next != null && running; next = inbox.poll()) {
@@ -324,9 +338,11 @@ public final class Kitchen implements AutoCloseable {
     /** Goes on with the cook that an earlier run left, if it is still the one in the pan. */
     private void resume() {
         pan.number(journal.lastNumber() + 1);
+        pan.afternoon().recall(tickNanos());
         journal.unfinished()
                 .filter(left -> Resumption.worthwhile(left, plan, thermometers))
                 .ifPresent(this::resume);
+        pan.afternoon().caughtUp();
         publish();
         // What the probes said meanwhile is of many seconds: it does not wait for the record's next commit.
         for (Runnable next = inbox.poll(); next != null && running; next = inbox.poll()) {
@@ -340,16 +356,32 @@ public final class Kitchen implements AutoCloseable {
         try {
             pan.resume(left, tickNanos());
             if (pan.over(left)) {
-                beginCook(OptionalLong.of(tickNanos()));
+                pan.afternoon().caughtUp();
+                pan.nextCook(tickNanos());
             }
         } catch (RuntimeException e) {
             LOG.error("the cook that was left cannot be gone on with; a new one begins", e);
             pan.leave();
-            beginCook(OptionalLong.of(tickNanos()));
+            pan.afternoon().caughtUp();
+            pan.nextCook(tickNanos());
+        }
+    }
+
+    /** What waits in the inbox then is of afterwards. */
+    private void noticeSleep() {
+        if (clocks.sleptS() > 0) {
+            pan.slept(nowNanos());
         }
     }
 
     private void tick() {
+        noticeSleep();
+        clocks.wallClockSet().ifPresent(pan::clockSet);
+        if (counts.dropped() > droppedTold && System.nanoTime() - droppedNanos >= REPEAT_AFTER_NANOS) {
+            pan.dropped(counts.dropped() - droppedTold);
+            droppedTold = counts.dropped();
+            droppedNanos = System.nanoTime();
+        }
         if (System.nanoTime() - repeatAtNanos >= 0 && repeatAtNanos != Long.MAX_VALUE) {
             repeatAtNanos = Long.MAX_VALUE;
             probes.forEach(Probe::close);
@@ -416,6 +448,8 @@ public final class Kitchen implements AutoCloseable {
     /** Hears a probe, on the probe's thread, and hands over. */
     private final class Ear implements ProbeListener {
         private final Thermometer thermometer;
+        private Quality latest = Quality.GOOD;
+        private long latestNanos;
 
         private Ear(Thermometer thermometer) {
             this.thermometer = thermometer;
@@ -425,6 +459,9 @@ public final class Kitchen implements AutoCloseable {
         public void reading(Reading reading) {
             counts.countReading(thermometer.name(), reading.quality());
             long heardNanos = System.nanoTime();
+            if (saysNothingNew(reading.quality(), heardNanos)) {
+                return;
+            }
             if (Thread.currentThread() == thread) {
                 pan.accept(thermometer, reading, heardNanos); // typed, by a task of the kitchen's own
                 return;
@@ -432,6 +469,16 @@ public final class Kitchen implements AutoCloseable {
             if (!inbox.offer(() -> pan.accept(thermometer, reading, heardNanos))) {
                 counts.countDropped();
             }
+        }
+
+        /** Of a flood of what cannot be read, two a second say all that there is to know. */
+        private boolean saysNothingNew(Quality quality, long heardNanos) {
+            boolean again = quality != Quality.GOOD && quality == latest && heardNanos - latestNanos < AGAIN_NANOS;
+            if (!again) {
+                latest = quality;
+                latestNanos = heardNanos;
+            }
+            return again;
         }
 
         @Override

@@ -1,6 +1,7 @@
 package spoonfall.kitchen;
 
 import spoonfall.cook.CookEvent;
+import spoonfall.log.CookNote;
 
 /** Something that every listener must hear of, in order and without a gap. */
 public sealed interface KitchenChange {
@@ -31,6 +32,14 @@ public sealed interface KitchenChange {
      * @param afternoon how it stands now
      */
     record Afternoon(long seq, AfternoonView afternoon) implements KitchenChange {}
+
+    /**
+     * Somebody wrote a note.
+     *
+     * @param seq number of the change
+     * @param note the note
+     */
+    record Noted(long seq, CookNote note) implements KitchenChange {}
 
     /**
      * The afternoon reminds of something.

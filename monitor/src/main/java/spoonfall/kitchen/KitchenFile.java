@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import spoonfall.probe.NamedSpec;
 import spoonfall.units.Quantities;
 
@@ -16,9 +17,11 @@ import spoonfall.units.Quantities;
  * @param pressurePa air pressure in pascals
  * @param riseC wanted rise above the water boil in °C
  * @param port the page's port
+ * @param network what it says of the network
  * @param pans its pans, differently named, each with its differently named thermometers; a file that has thermometers
  *     and says nothing of pans has one
  * @param canner the thermometer in the canner
+ * @param habits how the kitchen does things
  */
 public record KitchenFile(
         Optional<String> name,
@@ -27,11 +30,15 @@ public record KitchenFile(
         Optional<Double> pressurePa,
         Optional<Double> riseC,
         OptionalInt port,
+        Optional<NetworkEntry> network,
         List<PanEntry> pans,
-        Optional<NamedSpec> canner) {
+        Optional<NamedSpec> canner,
+        KitchenHabits habits) {
 
-    private static final List<String> KEYS =
-            List.of("name", "batch", "elevation", "pressure", "rise", "port", "pan", "probe");
+    private static final List<String> KEYS = Stream.concat(
+                    Stream.of("name", "batch", "elevation", "pressure", "rise", "port", "network", "pan", "probe"),
+                    KitchenHabits.KEYS.stream())
+            .toList();
 
     /** Keeps a copy of the list. */
     public KitchenFile {
@@ -58,8 +65,10 @@ public record KitchenFile(
                 Optional.empty(),
                 Optional.empty(),
                 OptionalInt.empty(),
+                Optional.empty(),
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                KitchenHabits.USUAL);
     }
 
     /**
@@ -86,8 +95,10 @@ public record KitchenFile(
                     keys.quantity(keys.toml(), "pressure", Quantities::pressurePa),
                     keys.quantity(keys.toml(), "rise", Quantities::differenceC),
                     port(),
+                    new NetworkTable(keys).entry(),
                     tables.pans(),
-                    tables.canner());
+                    tables.canner(),
+                    KitchenHabits.of(keys));
         }
 
         private OptionalInt port() {

@@ -3,6 +3,7 @@ package spoonfall.kitchen;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import spoonfall.log.CookNote;
 
 /**
  * Everything a page needs to begin with.
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param pan how the pan is
  * @param changes the latest changes of this cook, oldest first
  * @param climb the cook so far, thinned
+ * @param notes what somebody wrote of this cook, in order
  * @param afternoon how the afternoon stands
  */
 public record KitchenState(
@@ -24,6 +26,7 @@ public record KitchenState(
         PanView pan,
         List<KitchenChange> changes,
         List<Climb.Point> climb,
+        List<CookNote> notes,
         AfternoonView afternoon) {
 
     /** How the probe is that the cook follows. */

@@ -19,6 +19,7 @@ import org.tomlj.TomlTable;
 /** The keys of one kitchen file; every complaint says where. */
 record KitchenToml(Path file, TomlTable toml) {
     private static final long LARGEST_BYTES = 64 * 1024;
+    private static final int LONGEST_COMPLAINT = 600;
 
     /**
      * The keys of a file.
@@ -37,8 +38,7 @@ record KitchenToml(Path file, TomlTable toml) {
                 TomlParseError error = toml.errors().get(0);
                 String first =
                         String.valueOf(error.getMessage()).lines().findFirst().orElse("");
-                throw new IllegalArgumentException(
-                        file + ", line " + error.position().line() + ": " + first);
+                throw complaint(file, error.position(), first);
             }
             return new KitchenToml(file, toml);
         } catch (NoSuchFileException e) {
@@ -104,7 +104,16 @@ record KitchenToml(Path file, TomlTable toml) {
 
     /** A complaint about what begins there. */
     IllegalArgumentException complaint(@Nullable TomlPosition at, String key, @Nullable String what) {
+        return complaint(file, at, key + ": " + what);
+    }
+
+    /** A complaint about what begins there, in one line of bounded length whatever the file had in quotes. */
+    static IllegalArgumentException complaint(Path file, @Nullable TomlPosition at, String what) {
         String line = at == null ? "" : ", line " + at.line();
-        return new IllegalArgumentException(file + line + ": " + key + ": " + what);
+        String shown = what.replaceAll("\\p{Cntrl}", "·");
+        if (shown.length() > LONGEST_COMPLAINT) {
+            shown = shown.substring(0, LONGEST_COMPLAINT - 1) + "…";
+        }
+        return new IllegalArgumentException(file + line + ": " + shown);
     }
 }

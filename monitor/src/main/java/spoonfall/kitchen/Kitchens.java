@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spoonfall.log.memory.BatchMemory;
+import spoonfall.log.Diary;
 
 /** The pans of one kitchen, each with its own {@link Kitchen} at work on it, and the canner if it has a thermometer. */
 public final class Kitchens implements AutoCloseable {
@@ -23,6 +24,17 @@ public final class Kitchens implements AutoCloseable {
      * @param canner the canner; empty if no thermometer is in it
      */
     public Kitchens(List<Kitchen> kitchens, Optional<Canner> canner) {
+        this(kitchens, canner, Diary.none());
+    }
+
+    /**
+     * The same, where how the jars stand is written down.
+     *
+     * @param kitchens one for each pan, at least one, of pans that are differently named
+     * @param canner the canner; empty if no thermometer is in it
+     * @param diary where, and where jars that an earlier run left are found
+     */
+    public Kitchens(List<Kitchen> kitchens, Optional<Canner> canner, Diary diary) {
         Map<String, Kitchen> byName = new LinkedHashMap<>();
         for (Kitchen kitchen : kitchens) {
             String pan = kitchen.plan().pan();
@@ -35,7 +47,11 @@ public final class Kitchens implements AutoCloseable {
         }
         this.pans = Collections.unmodifiableMap(byName);
         this.canner = canner;
-        jars = new CannerDesk(canner.map(Canner::clock).orElseGet(() -> first().clock()), InstantSource.system());
+        double speed = canner.isPresent() ? 1 : first().plan().speed();
+        jars = new CannerDesk(
+                canner.map(Canner::clock).orElseGet(() -> first().clock()),
+                InstantSource.system(),
+                new JarDiary(diary, speed));
         canner.ifPresent(one -> one.listen(jars));
     }
 

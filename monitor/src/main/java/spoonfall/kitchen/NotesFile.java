@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
+import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
 import spoonfall.afternoon.BatchNotes;
@@ -37,6 +38,20 @@ public final class NotesFile {
         return new NotesFile(file)
                 .notes(KitchenToml.read(file, "there are no batch notes", "batch notes never are")
                         .toml());
+    }
+
+    /**
+     * Batch notes out of the text of such a file.
+     *
+     * @throws IllegalArgumentException if it is none
+     */
+    static BatchNotes parse(String text) {
+        TomlParseResult toml = Toml.parse(text);
+        if (toml.hasErrors()) {
+            throw new IllegalArgumentException(
+                    "not batch notes: " + toml.errors().get(0).getMessage());
+        }
+        return new NotesFile(Path.of("notes")).notes(toml);
     }
 
     private BatchNotes notes(TomlTable toml) {
@@ -174,6 +189,6 @@ public final class NotesFile {
     }
 
     private IllegalArgumentException complaint(@Nullable TomlPosition at, String what) {
-        return new IllegalArgumentException(file + (at == null ? "" : ", line " + at.line()) + ": " + what);
+        return KitchenToml.complaint(file, at, what);
     }
 }

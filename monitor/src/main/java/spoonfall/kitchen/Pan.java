@@ -14,6 +14,8 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import spoonfall.afternoon.Reminder;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.alarm.AlarmState;
@@ -30,12 +32,14 @@ import spoonfall.log.CookBasis;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJournal;
 import spoonfall.log.CookJson;
+import spoonfall.log.CookNote;
 import spoonfall.log.CookRecord;
 import spoonfall.log.UnfinishedCook;
 import spoonfall.log.memory.BatchMemory;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;
+import spoonfall.words.ServiceWords;
 import spoonfall.words.TestSayings;
 
 /**
@@ -44,6 +48,7 @@ import spoonfall.words.TestSayings;
  */
 final class Pan {
     private static final int CHANGES_KEPT = 200;
+    private static final Logger LOG = LoggerFactory.getLogger(Pan.class);
 
     private final KitchenPlan plan;
     private final KitchenCounts counts;
@@ -59,7 +64,8 @@ final class Pan {
     private @Nullable Cook cook;
     private boolean news = true;
     private OptionalLong heardNanos = OptionalLong.empty();
-    private Optional<HandEntry> typed = Optional.empty();
+    private final List<CookNote> notes = new ArrayList<>();
+    private final TypedBook typed = new TypedBook();
     private long lastViewNanos = System.nanoTime();
     private Outlook outlook;
     private double outlookT = Double.NEGATIVE_INFINITY;
@@ -69,7 +75,7 @@ final class Pan {
         log = new PanLog(plan, thermometers, journal);
         this.counts = counts;
         this.thermometers = thermometers;
-        afternoon = new AfternoonBook(plan, originNanos);
+        afternoon = new AfternoonBook(plan, originNanos, new AfternoonDiary(journal.afternoon(), plan));
         outlook = ProbeWords.waiting(thermometers.state(thermometers.first()));
     }
 
@@ -98,28 +104,6 @@ final class Pan {
         log.heard(current, thermometer, raw); // before what came of it, which must never be in the record alone
         handle(events);
         followAfternoon(reading.atNanos());
-    }
-
-    /** Somebody says how far the afternoon is. */
-    void say(AfternoonWord word, long atNanos) {
-        word.say(afternoon.afternoon(), afternoon.now(atNanos));
-        if (cook != null) {
-            log.said(cook, Words.AFTERNOON, word.detail());
-        }
-    }
-
-    /** Takes back the newest word on the afternoon, if it is still the one of that number. */
-    void undo(long mark, long atNanos) {
-        boolean newest = afternoon
-                .view()
-                .timeline()
-                .undo()
-                .filter(undo -> undo.mark() == mark)
-                .isPresent();
-        afternoon.undo(mark, atNanos);
-        if (newest && cook != null) {
-            log.said(cook, Words.AFTERNOON, AfternoonWord.undo().detail());
-        }
     }
 
     /** The afternoon of this pan. */
@@ -314,6 +298,7 @@ final class Pan {
         Cook begun = resumption.cook();
         cook = begun;
         log.resumed(left, begun, resumption.corrections());
+        notes.addAll(left.notes());
         afternoon.goOn(begun.originNanos(), begun.startedAt());
         left.inputs().forEach(input -> takeAgain(resumption, input));
         Cook current = cook;
@@ -327,6 +312,36 @@ final class Pan {
             rebase(leftNanos);
         }
         comeBack(atNanos);
+    }
+
+    /** The machine slept until now: nobody watched. */
+    void slept(long atNanos) {
+        LOG.warn("{}: this computer slept, and nobody watched the pan meanwhile", plan.pan());
+        comeBack(atNanos);
+    }
+
+    /** Somebody set the wall clock: what is shown goes by the new one. */
+    void clockSet(long byMillis) {
+        afternoon.clockSet(byMillis);
+        Cook current = cook;
+        if (current != null && plan.startedAt().isEmpty()) {
+            cook = current.withClockSet(byMillis);
+            log.said(current, Words.CLOCK_SET, CookJson.object().put("byMillis", byMillis));
+        }
+        say("clock-set", ServiceWords.clockSet(byMillis));
+    }
+
+    /** So many readings could not be taken. */
+    void dropped(long readings) {
+        LOG.warn("{}: {} readings were lost, for more came than could be taken", plan.pan(), readings);
+        say(
+                "readings-lost",
+                ServiceWords.dropped(readings, cook == null ? 0 : cook.monitor().timeS()));
+    }
+
+    private void say(String name, String text) {
+        double t = cook == null ? 0 : cook.monitor().timeS();
+        add(new KitchenChange.Reminded(++seq, t, name, text));
     }
 
     /** Lets a cook be that cannot be gone on with; its record stays as it is. */
@@ -343,8 +358,9 @@ final class Pan {
     private void comeBack(long atNanos) {
         Cook current = cook;
         if (current != null) {
+            ObjectNode left = CookJson.object().put("leftMillis", current.takenMillis());
             List<CookEvent> events = current.monitor().comeBack(atNanos);
-            log.said(current, Words.CAME_BACK, CookJson.object());
+            log.said(current, Words.CAME_BACK, left);
             handle(events);
         }
     }
@@ -377,10 +393,24 @@ final class Pan {
             case Words.BASIS -> rebase(resumption.basis(CookJson.basis(detail)), atNanos);
             case Words.CORRECTION -> resumption.correct(CookJson.text(detail, "probe"), CookJson.correction(detail));
             case Words.SET_TEST -> say(Words.testWord(detail), atNanos);
-            case Words.AFTERNOON -> say(AfternoonWord.of(detail), atNanos);
-            case Words.TAKEN_BACK -> withoutLast(current); // its basis follows, by which it is gone through again
-            case Words.RECOOK -> log.said(current, Words.RECOOK, detail);
-            case Words.CAME_BACK -> handle(current.monitor().comeBack(atNanos));
+            case Words.AFTERNOON -> sayOfOld(AfternoonWord.of(detail), atNanos);
+            case Words.TYPED -> typed.took(Words.entry(detail, timeS(atNanos), atNanos));
+            case Words.TAKEN_BACK -> {
+                withoutLast(current);
+                typed.tookBack(detail.path("id").asText());
+                rebase(resumption.basis(), atNanos);
+            }
+            case Words.CLOCK_SET -> cook = current.withClockSet((long) CookJson.number(detail, "byMillis"));
+            case Words.CAME_BACK -> {
+                if (detail.has("leftMillis")) { // it was watched for longer than it was read
+                    long leftMillis = (long) CookJson.number(detail, "leftMillis");
+                    handle(current.monitor().advanceTo(current.nanosAt(leftMillis)));
+                }
+                handle(current.monitor().comeBack(atNanos));
+            }
+            case Words.RECOOK -> {
+                // it moves nothing in this cook
+            }
             case Words.RECORDING -> {
                 trouble = Resumption.unrecorded(detail);
                 handle(current.monitor().recording(trouble, atNanos));
@@ -389,11 +419,23 @@ final class Pan {
         }
     }
 
+    /** A word on the afternoon, of a time when cooks kept them: it goes into the diary. */
+    private void sayOfOld(AfternoonWord word, long atNanos) {
+        if (!afternoon.recalled()) {
+            try {
+                afternoon.say(word, atNanos);
+            } catch (IllegalArgumentException e) {
+                LOG.warn("a word on the afternoon is passed over: {}", e.getMessage());
+            }
+        }
+    }
+
     /** The latest reading of the followed thermometer, which somebody typed, was a mistake: the cook is gone through again. */
-    void takeBackLast(long atNanos) {
+    void takeBackLast(String id, long atNanos) {
         Cook current = Objects.requireNonNull(cook, "nothing was read in this cook");
         withoutLast(current);
-        log.said(current, Words.TAKEN_BACK, CookJson.object());
+        typed.tookBack(id);
+        log.said(current, Words.TAKEN_BACK, CookJson.object().put("id", id));
         rebase(atNanos);
     }
 
@@ -408,14 +450,17 @@ final class Pan {
         return cook == null ? 0 : cook.record().size();
     }
 
-    /** What was typed last of the followed thermometer; belongs to this cook. */
-    void typed(HandEntry entry) {
-        typed = Optional.of(entry);
+    /** A reading of the followed thermometer was typed, and taken; it belongs to this cook. */
+    HandAnswer typed(HandEntry entry) {
+        if (cook != null) {
+            log.said(cook, Words.TYPED, Words.detail(entry));
+        }
+        return typed.took(entry);
     }
 
     private Optional<HandView> hand(Optional<CookStatus> status) {
         Thermometer first = thermometers.first();
-        return first.byHand() ? Optional.of(HandView.of(first.name(), typed, status)) : Optional.empty();
+        return first.byHand() ? Optional.of(HandView.of(first.name(), typed.last(), status)) : Optional.empty();
     }
 
     /** Seconds of the cook at an instant on the readings' scale. */
@@ -423,24 +468,61 @@ final class Pan {
         return cook == null ? 0 : (atNanos - cook.originNanos()) / 1e9;
     }
 
-    /** The latest typed reading is none any more. */
-    void forgetTyped() {
-        typed = Optional.empty();
-    }
-
     /** The last good reading of the followed thermometer in this cook. */
     Optional<CookStatus.Seen> seen() {
         return cook == null ? Optional.empty() : cook.monitor().status().seen();
     }
 
-    /** What was typed last in this cook and not taken back. */
-    Optional<HandEntry> typed() {
+    /** Somebody writes a line of the cook; one of that key that is there already is harmless. */
+    CookNote write(String key, String text, long atNanos) {
+        Cook current = cook;
+        if (current == null) {
+            throw new Refusal(
+                    "nothing was read of the pan yet, so there is no cook to write of; \"spoonfall log note\" writes"
+                            + " of one that is over");
+        }
+        Optional<CookNote> before =
+                notes.stream().filter(note -> note.key().equals(key)).findFirst();
+        if (before.isPresent()) {
+            return before.get();
+        }
+        if (notes.size() >= CookNote.MOST) {
+            throw new Refusal("this cook has " + CookNote.MOST + " notes, and no more fit");
+        }
+        long atMillis = Math.max(0, current.millisAt(atNanos));
+        CookNote note = new CookNote(key, atMillis, Instant.now(), text);
+        notes.add(note);
+        log.noted(note);
+        add(new KitchenChange.Noted(++seq, note));
+        return note;
+    }
+
+    /** What somebody wrote of this cook, in order. */
+    List<CookNote> notes() {
+        return List.copyOf(notes);
+    }
+
+    /** What was typed. */
+    TypedBook typed() {
         return typed;
     }
 
     /** A new cook, and with it a new afternoon that begins at an instant, or the same one. */
     void beginCook(OptionalLong newAfternoonNanos) {
-        typed = Optional.empty();
+        endCook();
+        newAfternoonNanos.ifPresentOrElse(afternoon::begin, afternoon::forgetThePan);
+    }
+
+    /** A cook is over, or cannot be gone on with; an afternoon that somebody is in the middle of goes on. */
+    void nextCook(long atNanos) {
+        endCook();
+        if (!afternoon.underWay()) {
+            afternoon.begin(atNanos);
+        }
+    }
+
+    private void endCook() {
+        typed.forgetLast();
         if (cook != null) {
             log.ended(cook);
         }
@@ -449,8 +531,7 @@ final class Pan {
         kept.clear();
         fresh.clear();
         acknowledged.clear();
-        newAfternoonNanos.ifPresentOrElse(
-                afternoon::begin, () -> afternoon.afternoon().forgetThePan());
+        notes.clear();
         heardNanos = OptionalLong.empty();
         outlookT = Double.NEGATIVE_INFINITY;
         news = true;
@@ -493,6 +574,7 @@ final class Pan {
                 view(),
                 List.copyOf(kept),
                 cook == null ? List.of() : cook.climb().points(),
+                notes(),
                 afternoon.view());
     }
 

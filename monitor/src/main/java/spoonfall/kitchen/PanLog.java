@@ -16,6 +16,7 @@ import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJournal;
 import spoonfall.log.CookJson;
+import spoonfall.log.CookNote;
 import spoonfall.log.UnfinishedCook;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
@@ -100,6 +101,7 @@ final class PanLog {
             return;
         }
         journal.input(new CookInput.Word(current.takenMillis(), kind, detail));
+        unsettled = true;
     }
 
     /** Something came out of the cook; statuses are left out. */
@@ -113,6 +115,12 @@ final class PanLog {
             return;
         }
         journal.event(Math.round(event.t() * 1000), kind, CookEventJson.detail(event));
+        unsettled = true;
+    }
+
+    /** Somebody wrote a line of the cook. */
+    void noted(CookNote note) {
+        journal.note(note);
         unsettled = true;
     }
 

@@ -7,7 +7,9 @@ import java.util.stream.Stream;
 import spoonfall.cook.TestWord;
 import spoonfall.log.CookJson;
 import spoonfall.log.memory.BatchMemory;
+import spoonfall.probe.line.TemperatureUnit;
 import spoonfall.settest.TestAnswer;
+import spoonfall.typed.Typed;
 
 /** The kinds of words that a cook's record keeps. */
 final class Words {
@@ -30,8 +32,14 @@ final class Words {
     /** Somebody said something about a set test. */
     static final String SET_TEST = "set-test";
 
-    /** Somebody said how far the afternoon is. */
+    /** Somebody said how far the afternoon is; found in cooks from before afternoons had a diary of their own. */
     static final String AFTERNOON = "afternoon";
+
+    /** The wall clock was set. */
+    static final String CLOCK_SET = "clock-set";
+
+    /** The latest reading was typed, under an id. */
+    static final String TYPED = "typed";
 
     /** The latest typed reading was taken back. */
     static final String TAKEN_BACK = "taken-back";
@@ -60,5 +68,20 @@ final class Words {
                 .findFirst();
         return new TestWord(
                 TestWord.Says.valueOf(says), CookJson.text(detail, "id"), CookJson.number(detail, "plateS"), answer);
+    }
+
+    /** What tells a typed reading from others. */
+    static ObjectNode detail(HandEntry entry) {
+        return CookJson.object()
+                .put("id", entry.id())
+                .put("value", entry.typed().value())
+                .put("unit", entry.typed().unit().name());
+    }
+
+    /** The typed reading that {@link #detail(HandEntry)} kept, at that second of its cook. */
+    static HandEntry entry(ObjectNode detail, double t, long atNanos) {
+        TemperatureUnit unit = TemperatureUnit.valueOf(CookJson.text(detail, "unit"));
+        return new HandEntry(
+                CookJson.text(detail, "id"), new Typed(CookJson.number(detail, "value"), unit), t, atNanos);
     }
 }

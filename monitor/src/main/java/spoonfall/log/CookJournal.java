@@ -41,11 +41,19 @@ public interface CookJournal {
      */
     void event(long atMillis, String kind, ObjectNode detail);
 
+    /** Somebody wrote a line of the cook. */
+    void note(CookNote note);
+
     /** The cook has been watched up to that millisecond. */
     void alive(long atMillis);
 
     /** The cook is over. */
     void ended(long atMillis);
+
+    /** Where the afternoon of this pan is written down, which may outlast a cook. */
+    default Diary afternoon() {
+        return Diary.none();
+    }
 
     /**
      * Waits until everything said so far is on the disk, half a second at most, and not at all while the disk is in

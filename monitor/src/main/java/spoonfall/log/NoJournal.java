@@ -42,6 +42,11 @@ final class NoJournal implements CookJournal {
     }
 
     @Override
+    public void note(CookNote note) {
+        // nothing is kept
+    }
+
+    @Override
     public void alive(long atMillis) {
         // nothing is kept
     }

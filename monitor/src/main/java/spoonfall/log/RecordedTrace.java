@@ -21,14 +21,19 @@ public final class RecordedTrace {
      * @param settings what the cook was measured against
      * @param batch what was made; may be empty
      * @param startedAt the wall clock at its first reading
+     * @param notes what somebody wrote of it
      */
-    public static Trace of(CookRecord record, CookSettings settings, String batch, Optional<Instant> startedAt) {
+    public static Trace of(
+            CookRecord record, CookSettings settings, String batch, Optional<Instant> startedAt, List<CookNote> notes) {
         Trace.Builder rows = new Trace.Builder();
         for (int i = 0; i < record.size(); i++) {
             rows.add(record.t(i), OptionalDouble.of(record.temperatureC(i)));
         }
         boolean measured = settings.waterBoil().from() == WaterBoil.From.MEASURED;
-        return rows.build(new TraceInfo(
+        List<TraceInfo.Note> written = notes.stream()
+                .map(note -> new TraceInfo.Note(note.atMillis() / 1000.0, note.text()))
+                .toList();
+        TraceInfo info = new TraceInfo(
                 batch.isEmpty() ? "A cook" : batch,
                 "",
                 "recorded",
@@ -40,6 +45,7 @@ public final class RecordedTrace {
                 OptionalDouble.of(settings.riseC()),
                 OptionalLong.empty(),
                 startedAt,
-                List.of()));
+                List.of());
+        return rows.build(info.with(written));
     }
 }

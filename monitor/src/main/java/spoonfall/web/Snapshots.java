@@ -40,6 +40,7 @@ final class Snapshots {
         node.set("basis", TrustViews.basis(state.pan().basis()));
         addSyrup(node.putArray("syrup"), settings);
         node.set("status", Views.status(state.pan()));
+        NoteRoutes.put(node, state.notes());
         node.set("afternoon", AfternoonViews.of(state.afternoon()));
         ArrayNode alarms = node.putArray("alarms");
         state.pan().alarms().forEach(alarm -> alarms.add(Views.alarm(alarm)));

@@ -148,6 +148,9 @@ public final class Views {
         if (change instanceof KitchenChange.Reminded reminded) {
             return AfternoonViews.change(reminded);
         }
+        if (change instanceof KitchenChange.Noted noted) {
+            return NoteRoutes.change(noted);
+        }
         ObjectNode node = NODES.objectNode();
         if (change instanceof KitchenChange.Probe probe) {
             node.put("type", "probe").put("seq", change.seq()).put("t", rounded(probe.t()));

@@ -45,7 +45,7 @@ final class LiveReplayTest {
             record.add(monitor.timeS(), temperatureC.orElseThrow());
             lastT = monitor.timeS();
         }
-        Trace recorded = RecordedTrace.of(record, settings, "", Optional.empty());
+        Trace recorded = RecordedTrace.of(record, settings, "", Optional.empty(), List.of());
         TraceReplay replay = new TraceReplay(recorded, settings);
         List<CookEvent> again = new ArrayList<>();
         while (replay.hasNext()) {

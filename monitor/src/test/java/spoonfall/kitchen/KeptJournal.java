@@ -10,12 +10,16 @@ import spoonfall.cook.Unrecorded;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJournal;
+import spoonfall.log.CookNote;
+import spoonfall.log.Diary;
 import spoonfall.log.UnfinishedCook;
 
 /** A journal in memory, which outlives the kitchen that writes it as a file outlives a kill. */
 final class KeptJournal implements CookJournal {
     final List<CookInput> inputs = new ArrayList<>();
     final List<String> events = new ArrayList<>();
+    final List<CookNote> notes = new ArrayList<>();
+    final KeptDiary afternoon = new KeptDiary();
     Duration away = Duration.ZERO;
     volatile Optional<Unrecorded> trouble = Optional.empty();
 
@@ -34,7 +38,7 @@ final class KeptJournal implements CookJournal {
     @Override
     public Optional<UnfinishedCook> unfinished() {
         return Optional.ofNullable(header)
-                .map(begun -> new UnfinishedCook(1, begun, inputs, events.size(), latestMillis(), away));
+                .map(begun -> new UnfinishedCook(1, begun, inputs, notes, events.size(), latestMillis(), away));
     }
 
     private long latestMillis() {
@@ -52,6 +56,7 @@ final class KeptJournal implements CookJournal {
         header = begun;
         last = begun.number();
         inputs.clear();
+        notes.clear();
         events.clear();
     }
 
@@ -63,6 +68,11 @@ final class KeptJournal implements CookJournal {
     @Override
     public void input(CookInput input) {
         inputs.add(input);
+    }
+
+    @Override
+    public void note(CookNote note) {
+        notes.add(note);
     }
 
     @Override
@@ -79,6 +89,11 @@ final class KeptJournal implements CookJournal {
     public void ended(long atMillis) {
         ended++;
         header = null;
+    }
+
+    @Override
+    public Diary afternoon() {
+        return afternoon;
     }
 
     @Override

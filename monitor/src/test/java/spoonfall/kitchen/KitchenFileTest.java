@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spoonfall.log.Keep;
+import spoonfall.log.KeepRules;
 import spoonfall.probe.NamedSpec;
 
 final class KitchenFileTest {
@@ -45,6 +48,27 @@ final class KitchenFileTest {
         NamedSpec probe = kitchen.probes().get(0);
         assertThat(probe.name()).isEqualTo("pan");
         assertThat(probe.spec().options()).containsEntry("baud", "115200").containsEntry("column", "2");
+    }
+
+    @Test
+    void whatAKitchenDoesEachTime_isReadToo_withItsNotesBesideTheFile() throws IOException {
+        Path file = file("""
+                notes = "notes.toml"
+                announce = "espeak-ng -s 140"
+                announce-unit = "F"
+                keep = "2 years"
+                thin = "200 cooks"
+                """);
+        KitchenHabits habits = KitchenFile.read(file).habits();
+        assertThat(habits.notes()).contains(file.resolveSibling("notes.toml"));
+        assertThat(habits.announce()).contains("espeak-ng -s 140");
+        assertThat(habits.announceUnit()).contains("F");
+        assertThat(habits.keep().atAll()).isEqualTo(Keep.parse("2 years"));
+        assertThat(habits.keep().whole()).isEqualTo(Keep.parse("200 cooks"));
+        assertThat(KitchenFile.empty().habits().keep()).isEqualTo(KeepRules.EVERYTHING);
+        for (String wrong : List.of("keep = \"2 weeks\"", "announce-unit = \"F\"", "keep = 2")) {
+            assertThatThrownBy(() -> KitchenFile.read(file(wrong))).hasMessageContaining("line 1");
+        }
     }
 
     @Test

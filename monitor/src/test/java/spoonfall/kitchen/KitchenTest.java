@@ -62,7 +62,7 @@ final class KitchenTest {
             awaitTheEnd(kitchen);
             CookRecord record = kitchen.record().get();
             assertThat(record.size()).isEqualTo(trace.size());
-            Trace recorded = RecordedTrace.of(record, Cooks.settings(trace), "", Optional.empty());
+            Trace recorded = RecordedTrace.of(record, Cooks.settings(trace), "", Optional.empty(), List.of());
             List<CookEvent> again = Cooks.events(recorded.with(trace.info())).stream()
                     .filter(event -> !(event instanceof CookEvent.StatusTaken))
                     .toList();
@@ -84,7 +84,7 @@ final class KitchenTest {
         for (int i = 0; i < trace.size(); i++) {
             record.add(trace.elapsedS(i), trace.temperatureC(i).orElseThrow());
         }
-        Trace kept = RecordedTrace.of(record, measured, "", Optional.empty());
+        Trace kept = RecordedTrace.of(record, measured, "", Optional.empty(), List.of());
         assertThat(kept.info().waterBoilC()).hasValue(95.7);
         assertThat(kept.info().pressurePa()).isEmpty();
         CookSettings again = new CookSettings(

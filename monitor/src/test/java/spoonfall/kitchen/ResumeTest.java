@@ -88,6 +88,7 @@ final class ResumeTest {
         KitchenState before;
         try (Run first = run(trace)) {
             first.play(trace, 0, half);
+            first.kitchen.notes().write("n-1", "skimmed twice").join();
             before = first.state();
         }
         int eventsBefore = journal.events.size();
@@ -103,6 +104,7 @@ final class ResumeTest {
             assertThat(told.get(told.size() - 1)).isInstanceOf(CookEvent.CameBack.class);
             assertThat(journal.events).hasSize(eventsBefore + 1);
             assertThat(after.climb()).isNotEmpty();
+            assertThat(after.notes()).isEqualTo(before.notes()).hasSize(1);
 
             second.play(trace, half, half + 30);
             CookStatus now = second.state().pan().status().orElseThrow();
@@ -194,6 +196,71 @@ final class ResumeTest {
         }
     }
 
+    @Test
+    void whatWasSaidBeforeTheFirstReading_isKnownAfterAKill() {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 3);
+        try (Run first = run(trace)) {
+            first.kitchen.afternoon().tap(Optional.empty(), "soften").join();
+        }
+        List<String> before;
+        try (Run second = run(trace)) {
+            before = steps(second.state());
+            assertThat(before).anyMatch(step -> step.contains("soften") && step.endsWith("DONE"));
+            second.play(trace, 0, 30);
+        }
+        try (Run third = run(trace)) {
+            assertThat(steps(third.state())).isEqualTo(before);
+            assertThat(third.state().afternoon().timeline().undo()).isPresent();
+        }
+        journal.afternoon.away = Resumption.WITHIN.plusSeconds(1);
+        try (Run late = run(trace)) {
+            assertThat(steps(late.state())).noneMatch(step -> step.endsWith("DONE"));
+        }
+    }
+
+    @Test
+    void theAfternoonGoesOn_whenItsCookIsOver() {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 3);
+        List<String> before;
+        try (Run first = run(trace)) {
+            first.play(trace, 0, trace.size());
+            first.kitchen.afternoon().tap(Optional.empty(), "test").join();
+            first.kitchen.afternoon().tap(Optional.empty(), "fill").join();
+            before = steps(first.state());
+            assertThat(first.state().pan().status().orElseThrow().stage()).isEqualTo(Stage.OFF_THE_HEAT);
+        }
+        journal.away = Resumption.WITHIN_OFF_THE_HEAT.plusSeconds(1);
+        journal.afternoon.away = journal.away;
+        try (Run second = run(trace)) {
+            assertThat(second.state().cookNumber()).isEqualTo(2);
+            assertThat(steps(second.state())).isEqualTo(before);
+        }
+        try (Run third = run(trace)) { // and once more, without a cook to go through
+            assertThat(steps(third.state()))
+                    .filteredOn(step -> step.contains("fill"))
+                    .isEqualTo(before.stream()
+                            .filter(step -> step.contains("fill"))
+                            .toList());
+        }
+    }
+
+    @Test
+    void aWordOnAStepThatTheNotesHaveNoMore_isPassedOver() {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 3);
+        try (Run first = run(trace)) {
+            first.play(trace, 0, 30);
+            first.kitchen.afternoon().skip(Optional.empty(), "soften").join();
+        }
+        journal.afternoon.lines.replaceAll(line -> new spoonfall.log.Diary.Line(
+                line.atMillis(),
+                line.kind(),
+                AfternoonWord.on(AfternoonWord.What.SKIP, "gone").detail()));
+        try (Run second = run(trace)) {
+            assertThat(second.state().cookNumber()).isOne();
+            assertThat(journal.resumed).isOne();
+        }
+    }
+
     private static List<String> steps(KitchenState state) {
         return state.afternoon().timeline().steps().stream()
                 .map(step -> step.step() + " " + step.state())
@@ -214,6 +281,13 @@ final class ResumeTest {
             assertThat(first.record().join().size()).isEqualTo(4);
         }
         try (Kitchen second = typing(plan, nanos)) {
+            assertThat(second.record().join().size()).isEqualTo(4);
+            // what a page sends once more, because it never heard the answer, is taken once
+            assertThat(second.hands().type("r3", Typed.parse("89C"), true).join())
+                    .isInstanceOf(HandAnswer.Taken.class);
+            assertThat(second.hands().type("r4", Typed.parse("92C"), true).join())
+                    .isInstanceOf(HandAnswer.TakenBack.class);
+            assertThat(second.hands().takeBack("r4").join()).isPresent();
             assertThat(second.record().join().size()).isEqualTo(4);
             assertThat(second.state()
                             .join()
@@ -248,6 +322,25 @@ final class ResumeTest {
             second.play(trace, 1140, 1200);
             assertThat(second.state().pan().alarms()).isEmpty();
             assertThat(second.state().pan().status().orElseThrow().t()).isBetween(1190.0, 1210.0);
+        }
+    }
+
+    @Test
+    void howLongItWasAway_staysTheSame_thoughItHadWatchedForLongerThanItRead() {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 3);
+        try (Run first = run(trace)) {
+            first.play(trace, 0, 900);
+        }
+        journal.alive(900_400); // a tick after the last reading
+        journal.away = Duration.ofMinutes(4);
+        CookEvent told;
+        try (Run second = run(trace)) {
+            List<CookEvent> events = events(second.state());
+            told = events.get(events.size() - 1);
+            assertThat(told).isInstanceOf(CookEvent.CameBack.class);
+        }
+        try (Run third = run(trace)) {
+            assertThat(events(third.state())).contains(told);
         }
     }
 

@@ -90,6 +90,29 @@ final class HandTest {
     }
 
     @Test
+    void aNote_isKeptOnce_andWhatIsNoneIsRefusedWithTheWayOut() {
+        String note = "{\"id\": \"n-1\", \"text\": \" skimmed twice \"}";
+        assertThat(send("POST", "/api/notes", note).statusCode()).isEqualTo(400);
+        typed("90C");
+        assertThat(send("POST", "/api/notes", note).statusCode()).isEqualTo(200);
+        assertThat(send("POST", "/api/notes", note).statusCode()).isEqualTo(200);
+        JsonNode notes = state().path("notes");
+        assertThat(notes).hasSize(1);
+        assertThat(notes.get(0).path("text").asText()).isEqualTo("skimmed twice");
+        for (String bad : List.of(" ", "a\\u0007b", "two\\nlines", "x".repeat(501), "\\u202Eback", "\\ud800")) {
+            HttpResponse<String> answer =
+                    send("POST", "/api/pans/pan/notes", "{\"id\": \"n-2\", \"text\": \"" + bad + "\"}");
+            assertThat(answer.statusCode()).as(bad).isEqualTo(400);
+            assertThat(Caller.json(answer).path("error").asText()).contains(";");
+        }
+        assertThat(send("POST", "/api/notes", "{\"id\": \"\", \"text\": \"x\"}").statusCode())
+                .isEqualTo(400);
+        assertThat(send("GET", "/api/trace?metadata", "").body()).contains("skimmed twice");
+        send("POST", "/api/cook", "");
+        assertThat(state().path("notes")).isEmpty();
+    }
+
+    @Test
     void aTypedReading_isThePansTemperatureAtOnce() {
         JsonNode taken = Caller.json(send("POST", "/api/readings", "{\"id\": \"a-1\", \"temperatureC\": 98.5}"))
                 .path("taken");

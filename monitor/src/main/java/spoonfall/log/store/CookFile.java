@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -27,9 +29,14 @@ final class CookFile {
      * @throws SQLException if that cannot be done, for another reason than damage
      */
     static Database open(Path file) throws SQLException {
+        return open(file, connection -> connection);
+    }
+
+    /** The same, with something between the program and the file, so that a disk can be made to fail. */
+    static Database open(Path file, UnaryOperator<Connection> between) throws SQLException {
         boolean there = Files.exists(file);
         try {
-            Database database = Database.open(file);
+            Database database = Database.open(file, between);
             if (!there || sound(database, file)) {
                 return database;
             }

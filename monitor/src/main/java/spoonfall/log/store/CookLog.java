@@ -4,15 +4,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
-import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -24,9 +22,11 @@ import spoonfall.log.CookBasis;
 import spoonfall.log.CookEventJson;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
+import spoonfall.log.CookNote;
 import spoonfall.log.TraceReplay;
 import spoonfall.probe.Quality;
 import spoonfall.probe.trace.Trace;
+import spoonfall.probe.trace.TraceInfo;
 
 /**
  * The record of all cooks for people: lists, shows, takes in and out, thins and copies. May be used while the service
@@ -34,7 +34,7 @@ import spoonfall.probe.trace.Trace;
  */
 public final class CookLog implements AutoCloseable {
     /** Cooks that came from traces are kept apart from those of a pan, which may be gone on with. */
-    private static final String IMPORTED = "(imported)";
+    static final String IMPORTED = "(imported)";
 
     private static final Logger LOG = LoggerFactory.getLogger(CookLog.class);
 
@@ -128,6 +128,7 @@ public final class CookLog implements AutoCloseable {
                     }
                 }
             }
+            takeNotes(handle, writer, trace.info().notes());
             writer.flush(handle);
             writer.end(handle, lastMillis);
             return writer.id();
@@ -145,12 +146,44 @@ public final class CookLog implements AutoCloseable {
         });
     }
 
+    private static void takeNotes(Handle handle, PanWriter writer, List<TraceInfo.Note> notes) {
+        for (TraceInfo.Note note : notes.subList(0, Math.min(notes.size(), CookNote.MOST))) {
+            String text = CookNote.checked(note.text());
+            long atMillis = Math.round(note.t() * 1000);
+            writer.note(handle, new CookNote(UUID.randomUUID().toString(), atMillis, Instant.now(), text));
+        }
+    }
+
     /** Takes a cook out for good. */
     public void delete(long id) {
         refuseRunning(id);
-        if (!store.delete(id)) {
-            throw new IllegalArgumentException("there is no cook " + id + "; \"spoonfall log list\" lists them");
+        CookLine line = store.list().stream()
+                .filter(one -> one.id() == id)
+                .findFirst()
+                .orElseThrow(() ->
+                        new IllegalArgumentException("there is no cook " + id + "; \"spoonfall log list\" lists them"));
+        database.handle().useTransaction(handle -> {
+            store.delete(handle, id);
+            UpkeepBook.add(handle, went(line, line.readings(), true, "spoonfall log delete"));
+        });
+    }
+
+    /**
+     * Writes a line of a cook, running or over.
+     *
+     * @return the note as it is kept
+     */
+    public CookNote note(long id, String text) {
+        StoredCook cook = cook(id);
+        if (cook.notes().size() >= CookNote.MOST) {
+            throw new IllegalArgumentException("cook " + id + " has " + CookNote.MOST + " notes, and no more fit");
         }
+        long sinceMillis = (long)
+                (Moment.now().since(cook.aliveAt()).toMillis() * cook.header().speed());
+        CookNote note = new CookNote(
+                UUID.randomUUID().toString(), cook.aliveMillis() + sinceMillis, Instant.now(), CookNote.checked(text));
+        database.handle().useTransaction(handle -> NoteRow.insert(handle, id, note));
+        return note;
     }
 
     private void refuseRunning(long id) {
@@ -167,50 +200,39 @@ public final class CookLog implements AutoCloseable {
     }
 
     /**
-     * Keeps one reading of each thermometer in so many seconds of the cooks that began before an instant and are over.
+     * Keeps one reading of each thermometer in ten seconds of the cooks that began before an instant and are over.
      * Words and events stay.
      *
      * @return how many readings were taken out
      */
-    public long thin(Instant before, Duration every) {
+    public long thin(Instant before) {
         long thinned = 0;
         for (CookLine line : list()) {
             if (line.startedAt().isBefore(before) && line.ended()) {
-                thinned += thin(line.id(), every);
+                thinned += thin(line, "spoonfall log thin");
             }
         }
         return thinned;
     }
 
-    private long thin(long id, Duration every) {
-        StoredCook cook = cook(id);
-        List<CookInput> kept = new ArrayList<>();
-        Map<String, Long> latest = new HashMap<>();
-        for (CookInput input : cook.inputs()) {
-            if (input instanceof CookInput.Heard heard) {
-                Long last = latest.get(heard.probe());
-                if (last != null && heard.takenMillis() - last < every.toMillis()) {
-                    continue;
-                }
-                latest.put(heard.probe(), heard.takenMillis());
+    private long thin(CookLine line, String why) {
+        StoredCook cook = cook(line.id());
+        return database.handle().inTransaction(handle -> {
+            long out = Thinning.thin(handle, cook, Thinning.EVERY);
+            if (out > 0) {
+                UpkeepBook.add(handle, went(line, out, false, why));
             }
-            kept.add(input);
-        }
-        int out = cook.inputs().size() - kept.size();
-        if (out == 0 || cook.damaged() > 0) {
-            return 0; // what is left of a damaged cook is not made less
-        }
-        String key = store.whereabouts(id).key();
-        database.handle().useTransaction(handle -> {
-            handle.execute("DELETE FROM chunk WHERE cook = ?", id);
-            handle.execute("DELETE FROM word WHERE cook = ?", id);
-            PanWriter writer = new PanWriter(key, cook.header());
-            writer.begin(handle, new Marked(cook.aliveMillis(), cook.aliveAt()));
-            kept.forEach(input -> writer.input(handle, input));
-            writer.flush(handle);
-            handle.execute("UPDATE cook SET thinned = thinned + ? WHERE id = ?", out, id);
+            return out;
         });
-        return out;
+    }
+
+    private static UpkeepLine went(CookLine cook, long readings, boolean whole, String why) {
+        return new UpkeepLine(Instant.now(), cook.id(), cook.startedAt(), cook.batch(), readings, whole, why);
+    }
+
+    /** What went from the record so far, and why, the latest first. */
+    public List<UpkeepLine> upkeep() {
+        return UpkeepBook.lines(database.handle());
     }
 
     /** Gives back the room that deleted things took. */

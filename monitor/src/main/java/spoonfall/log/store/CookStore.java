@@ -13,6 +13,7 @@ import org.jdbi.v3.core.statement.StatementContext;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
+import spoonfall.log.CookNote;
 
 /** Reads cooks out of an open file, lists and deletes them. */
 final class CookStore {
@@ -20,6 +21,11 @@ final class CookStore {
 
     CookStore(Handle handle) {
         this.handle = handle;
+    }
+
+    /** What asks the file. */
+    Handle handle() {
+        return handle;
     }
 
     /**
@@ -98,7 +104,33 @@ final class CookStore {
                 .map((event, context) -> new StoredCook.Event(
                         event.getLong("at_ms"), event.getString("kind"), parsed(event.getString("detail"))))
                 .list();
-        return new StoredCook(id, header, inputs.merged(), events, aliveMillis, aliveAt, endedMillis, inputs.damaged);
+        return new StoredCook(
+                id, header, inputs.merged(), events, notes(id), aliveMillis, aliveAt, endedMillis, inputs.damaged);
+    }
+
+    /** What somebody wrote of a cook, in order. */
+    List<CookNote> notes(long id) {
+        return handle
+                .createQuery("SELECT key, at_ms, wall_ms, text FROM note WHERE cook = :cook ORDER BY wall_ms, key")
+                .bind("cook", id)
+                .map((note, context) -> note(note))
+                .list()
+                .stream()
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** A note; empty if it was damaged. */
+    private static Optional<CookNote> note(ResultSet row) throws SQLException {
+        try {
+            return Optional.of(new CookNote(
+                    row.getString("key"),
+                    row.getLong("at_ms"),
+                    Instant.ofEpochMilli(row.getLong("wall_ms")),
+                    row.getString("text")));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
     }
 
     private static ObjectNode parsed(String detail) {
@@ -137,12 +169,9 @@ final class CookStore {
                 .one();
     }
 
-    /** Takes a cook out for good; says whether there was one. */
-    boolean delete(long id) {
-        return handle.inTransaction(writing -> writing.createUpdate("DELETE FROM cook WHERE id = :id")
-                        .bind("id", id)
-                        .execute()
-                > 0);
+    /** Takes a cook out for good, in a transaction of somebody else's. */
+    void delete(Handle writing, long id) {
+        writing.createUpdate("DELETE FROM cook WHERE id = :id").bind("id", id).execute();
     }
 
     /** Brings readings and words back into the order in which they came. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.function.UnaryOperator;
 import org.flywaydb.core.Flyway;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -16,7 +17,7 @@ import org.sqlite.SQLiteDataSource;
 /** One SQLite file with the tables of this version, open. */
 final class Database implements AutoCloseable {
     /** The version of the tables that this program knows. */
-    static final int VERSION = 1;
+    static final int VERSION = 2;
 
     private static final int BUSY_MILLIS = 5000;
 
@@ -35,10 +36,15 @@ final class Database implements AutoCloseable {
      * @throws NewerException if a newer program made the tables
      */
     static Database open(Path file) throws SQLException {
+        return open(file, connection -> connection);
+    }
+
+    /** The same, with something between the program and the file, so that a disk can be made to fail. */
+    static Database open(Path file, UnaryOperator<Connection> between) throws SQLException {
         NativeSqlite.prepare();
         makeFolder(file);
         SQLiteDataSource source = source(file);
-        Connection connection = source.getConnection();
+        Connection connection = between.apply(source.getConnection());
         try {
             Handle handle = Jdbi.create(connection).open();
             int version = version(handle);

@@ -6,12 +6,10 @@ import org.jdbi.v3.core.Handle;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
+import spoonfall.log.CookNote;
 
-/**
- * Writes the cook of one pan, step by step, into a transaction of somebody else's. Whatever it writes may be written
- * again: it says where each thing goes. A copy of it goes on from where it stood, when a transaction came to nothing.
- */
-final class PanWriter {
+/** Writes the cook of one pan. */
+final class PanWriter implements Writer {
     private final String key;
     private final CookHeader header;
     private final List<String> probes;
@@ -39,7 +37,8 @@ final class PanWriter {
         return writer;
     }
 
-    PanWriter copy() {
+    @Override
+    public PanWriter copy() {
         PanWriter copy = new PanWriter(key, header);
         copy.id = id;
         copy.chunk = chunk.copy();
@@ -54,13 +53,13 @@ final class PanWriter {
         return id;
     }
 
-    /** The file is another one, perhaps without this cook: it is begun in it again where it must be. */
-    void fileChanged() {
+    @Override
+    public void fileChanged() {
         id = 0;
     }
 
-    /** Sees to it that the cook is in the file. */
-    void begin(Handle handle, Marked marked) {
+    @Override
+    public void begin(Handle handle, Marked marked) {
         if (id != 0) {
             return;
         }
@@ -123,8 +122,13 @@ final class PanWriter {
         events++;
     }
 
+    void note(Handle handle, CookNote note) {
+        NoteRow.insert(handle, id, note);
+    }
+
     /** Writes the chunk that is not full yet, over what was written of it before. */
-    void flush(Handle handle) {
+    @Override
+    public void flush(Handle handle) {
         if (!chunkChanged) {
             return;
         }
@@ -138,7 +142,8 @@ final class PanWriter {
                 .execute();
     }
 
-    void mark(Handle handle, Marked marked) {
+    @Override
+    public void mark(Handle handle, Marked marked) {
         handle.createUpdate("UPDATE cook SET alive_ms = :alive, alive_wall_ms = :wall, alive_boot = :boot,"
                         + " alive_uptime_ms = :uptime WHERE id = :cook")
                 .bind("alive", marked.aliveMillis())

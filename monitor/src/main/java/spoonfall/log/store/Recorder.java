@@ -3,19 +3,14 @@ package spoonfall.log.store;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
@@ -24,33 +19,33 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.cook.Unrecorded;
 import spoonfall.log.CookJournal;
+import spoonfall.log.Diary;
+import spoonfall.log.KeepRules;
 
 /**
  * Writes cooks down: one thread, named {@code recorder}, owns the file and commits once a second, and at once when
  * somebody waits for it. What cannot be written stays in memory, in order, until it can be. When memory holds {@link
- * #MOST_HELD} things, further readings are dropped and counted; words and events have room of their own beyond that.
+ * Inbox#MOST_HELD} things, further readings are dropped and counted; words and events have room of their own beyond that.
  */
 public final class Recorder implements AutoCloseable {
-    /** More than two hours of two thermometers at ten readings a second. */
-    static final int MOST_HELD = 200_000;
-
-    private static final int ROOM_FOR_WORDS = 20_000;
     private static final int MOST_AT_ONCE = 10_000;
     private static final long COMMIT_EVERY_MILLIS = 1000;
     private static final long MARK_EVERY_MILLIS = 10_000;
+    private static final Duration UPKEEP_EVERY = Duration.ofDays(1);
     private static final Logger LOG = LoggerFactory.getLogger(Recorder.class);
 
     private final Path file;
     private final Opener opener;
     private final Supplier<Moment> clock;
     private final FolderLock lock;
-    private final LinkedBlockingQueue<Step> queue = new LinkedBlockingQueue<>(MOST_HELD + ROOM_FOR_WORDS);
+    private final Inbox inbox = new Inbox();
     private final List<Step> batch = new ArrayList<>();
-    private final Queue<Settle> questions = new ConcurrentLinkedQueue<>();
-    private final AtomicLong dropped = new AtomicLong();
     private final Thread thread;
-    private Map<PanJournal, PanWriter> writers = new LinkedHashMap<>();
+    private Map<Pen, Writer> writers = new LinkedHashMap<>();
     private @Nullable Database database;
+    private Optional<Object> identity = Optional.empty();
+    private final Upkeep upkeep;
+    private long upkeepNanos = System.nanoTime();
     private long markedNanos;
     private volatile Optional<Unrecorded> trouble = Optional.empty();
     private volatile boolean running = true;
@@ -62,11 +57,16 @@ public final class Recorder implements AutoCloseable {
 
     /** One thing to be written. It may be written again when a transaction came to nothing. */
     interface Step {
-        void write(Handle handle, Map<PanJournal, PanWriter> writers);
+        void write(Handle handle, Map<Pen, Writer> writers);
     }
 
     Recorder(Path file, Opener opener, Supplier<Moment> clock) {
+        this(file, opener, clock, KeepRules.EVERYTHING);
+    }
+
+    Recorder(Path file, Opener opener, Supplier<Moment> clock, KeepRules keep) {
         this.file = file;
+        upkeep = new Upkeep(keep);
         this.opener = opener;
         this.clock = clock;
         lock = FolderLock.take(file);
@@ -82,17 +82,33 @@ public final class Recorder implements AutoCloseable {
      * @throws IllegalArgumentException if another program writes it
      */
     public static Recorder open(Path file) {
+        return open(file, KeepRules.EVERYTHING);
+    }
+
+    /**
+     * A recorder at work that lets old cooks go.
+     *
+     * @param file the file of all cooks, which need not be there yet
+     * @param keep what is kept of old cooks
+     * @throws IllegalArgumentException if another program writes it
+     */
+    public static Recorder open(Path file, KeepRules keep) {
         try {
             Database.makeFolder(file);
         } catch (java.io.UncheckedIOException e) {
             LOG.debug("it will be said when nothing can be written", e);
         }
-        return new Recorder(file, CookFile::open, Moment::now);
+        return new Recorder(file, CookFile::open, Moment::now, keep);
     }
 
     /** Where the cooks of one pan are written; the pan's name is empty where there is one only. */
     public CookJournal journal(String pan) {
         return new PanJournal(pan, this);
+    }
+
+    /** Where something beside the cooks is written down, such as {@code jars}. */
+    public Diary diary(String subject) {
+        return new DiaryPen(subject, this);
     }
 
     /** Why nothing can be written just now; empty if all is well. */
@@ -102,60 +118,37 @@ public final class Recorder implements AutoCloseable {
 
     /** How many readings were dropped because memory was full. */
     public long dropped() {
-        return dropped.get();
+        return inbox.dropped();
+    }
+
+    /** Whether readings are being lost because memory is full. */
+    boolean losing() {
+        return inbox.losing();
     }
 
     /** How many things wait to be written. */
     public int held() {
-        return queue.size();
+        return inbox.size();
     }
 
     /** Takes a reading, or drops it when memory is full. */
     void offerReading(Step step) {
-        if (queue.size() >= MOST_HELD || !queue.offer(step)) {
-            if (dropped.getAndIncrement() == 0) {
-                LOG.warn("nothing could be written for so long that memory is full: readings are lost from now on");
-            }
-        }
+        inbox.offerReading(step);
     }
 
     /** Takes a word or an event. */
     void offer(Step step) {
-        if (!queue.offer(step)) {
-            LOG.error("memory is full of what could not be written; something was lost for the record");
-        }
+        inbox.offer(step);
     }
 
     /** Waits until all that was offered is on the disk; says whether it is. */
     boolean settle(Duration atMost) {
-        if (trouble.isPresent() || !thread.isAlive()) {
-            return false;
-        }
-        CountDownLatch done = new CountDownLatch(1);
-        if (!queue.offer(new Settle(open -> done.countDown()))) {
-            return false;
-        }
-        try {
-            return done.await(atMost.toMillis(), TimeUnit.MILLISECONDS) && trouble.isEmpty();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return false;
-        }
+        return trouble.isEmpty() && thread.isAlive() && inbox.settle(atMost) && trouble.isEmpty();
     }
 
     /** Asks the file, on the recorder's thread; fails if it cannot be read. */
     <T> CompletableFuture<T> ask(Function<CookStore, T> question) {
-        CompletableFuture<T> answer = new CompletableFuture<>();
-        Settle asking = new Settle(open -> {
-            try {
-                answer.complete(question.apply(new CookStore(open.orElseThrow().handle())));
-            } catch (RuntimeException e) {
-                answer.completeExceptionally(e);
-            }
-        });
-        questions.add(asking);
-        queue.offer(new Settle(open -> {})); // wakes it; a full queue is awake
-        return answer;
+        return inbox.ask(open -> question.apply(new CookStore(open.handle())));
     }
 
     /** Now, by the recorder's clocks. */
@@ -163,28 +156,18 @@ public final class Recorder implements AutoCloseable {
         return clock.get();
     }
 
-    /** Somebody who waits for what came before, and is told with the file if it is open. */
-    private record Settle(Consumer<Optional<Database>> then) implements Step {
-        @Override
-        public void write(Handle handle, Map<PanJournal, PanWriter> writers) {
-            // there is nothing to write
-        }
-
-        void done(Optional<Database> open) {
-            then.accept(open);
-        }
-    }
-
     private void run() {
         try {
             commit();
             while (running) {
-                List<Settle> asked = collect();
+                List<Inbox.Settle> asked = collect();
                 commit();
                 asked.forEach(one -> one.done(Optional.ofNullable(database)));
+                lookAfterOldCooks();
             }
-            collectAll();
+            List<Inbox.Settle> last = inbox.all(batch);
             commit();
+            last.forEach(one -> one.done(Optional.ofNullable(database)));
         } catch (InterruptedException e) {
             LOG.debug("recorder interrupted; closing");
         } catch (RuntimeException e) {
@@ -196,39 +179,28 @@ public final class Recorder implements AutoCloseable {
         }
     }
 
-    /** Takes what comes for a second, or until somebody waits. While the file is in trouble the queue holds it all. */
-    private List<Settle> collect() throws InterruptedException {
-        List<Settle> asked = new ArrayList<>();
+    /** Takes what comes for a second, or until somebody waits. While the file is in trouble the inbox holds it all. */
+    private List<Inbox.Settle> collect() throws InterruptedException {
         long untilNanos = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(COMMIT_EVERY_MILLIS);
-        while (running && asked.isEmpty() && batch.size() < MOST_AT_ONCE) {
-            Step step = queue.poll(Math.max(0, untilNanos - System.nanoTime()), TimeUnit.NANOSECONDS);
-            if (step == null) {
-                break;
-            }
-            take(step, asked);
-        }
+        List<Inbox.Settle> asked = inbox.collect(batch, MOST_AT_ONCE, untilNanos, () -> running);
         if (batch.size() >= MOST_AT_ONCE && trouble.isPresent()) {
             TimeUnit.NANOSECONDS.sleep(Math.max(0, untilNanos - System.nanoTime()));
-        }
-        for (Settle question = questions.poll(); question != null; question = questions.poll()) {
-            asked.add(question);
         }
         return asked;
     }
 
-    private void collectAll() {
-        List<Settle> asked = new ArrayList<>();
-        for (Step step = queue.poll(); step != null; step = queue.poll()) {
-            take(step, asked);
+    /** One cook a second at most, and once a day when none is left to look after. */
+    private void lookAfterOldCooks() {
+        Database open = database;
+        if (open == null || trouble.isPresent() || System.nanoTime() - upkeepNanos < 0) {
+            return;
         }
-        asked.forEach(one -> one.done(Optional.empty()));
-    }
-
-    private void take(Step step, List<Settle> asked) {
-        if (step instanceof Settle settle) {
-            asked.add(settle);
-        } else {
-            batch.add(step);
+        try {
+            boolean more = upkeep.next(open.handle(), Instant.now());
+            upkeepNanos = System.nanoTime() + (more ? 0 : UPKEEP_EVERY.toNanos());
+        } catch (RuntimeException e) {
+            LOG.debug("old cooks stay for now", e);
+            upkeepNanos = System.nanoTime() + UPKEEP_EVERY.toNanos();
         }
     }
 
@@ -238,15 +210,16 @@ public final class Recorder implements AutoCloseable {
             return;
         }
         try {
+            letGoOfAFileThatWasTakenAway();
             Database open = database == null ? reopened() : database;
-            Map<PanJournal, PanWriter> next = new LinkedHashMap<>();
+            Map<Pen, Writer> next = new LinkedHashMap<>();
             writers.forEach((journal, writer) -> next.put(journal, writer.copy()));
             open.handle().useTransaction(handle -> write(handle, next));
             writers = next;
             batch.clear();
             markedNanos = System.nanoTime();
             if (trouble.isPresent()) {
-                LOG.warn("cooks are recorded again");
+                LOG.warn("cooks are recorded again{}", inbox.lostWords());
                 trouble = Optional.empty();
             }
         } catch (RuntimeException | SQLException e) {
@@ -254,14 +227,24 @@ public final class Recorder implements AutoCloseable {
         }
     }
 
+    /** A file that was moved or deleted would take everything and keep nothing. */
+    private void letGoOfAFileThatWasTakenAway() {
+        if (database != null && !FileIdentity.of(file).equals(identity)) {
+            LOG.warn("{} was taken away while cooks were written into it; what follows goes into a new one", file);
+            close(database);
+            database = null;
+        }
+    }
+
     private Database reopened() throws SQLException {
         Database fresh = opener.open(file);
         database = fresh;
-        writers.values().forEach(PanWriter::fileChanged);
+        identity = FileIdentity.of(file);
+        writers.values().forEach(Writer::fileChanged);
         return fresh;
     }
 
-    private void write(Handle handle, Map<PanJournal, PanWriter> next) {
+    private void write(Handle handle, Map<Pen, Writer> next) {
         next.forEach((journal, writer) -> writer.begin(handle, journal.marked()));
         for (Step step : batch) {
             step.write(handle, next);
@@ -300,7 +283,7 @@ public final class Recorder implements AutoCloseable {
     @Override
     public void close() {
         running = false;
-        queue.offer(new Settle(open -> {}));
+        inbox.wake();
         try {
             thread.join(5000);
         } catch (InterruptedException e) {

@@ -22,12 +22,20 @@ import org.sqlite.SQLiteDataSource;
 final class Salvage {
     private static final Logger LOG = LoggerFactory.getLogger(Salvage.class);
 
-    /** A table, the columns that are saved, and those that order it. */
-    private record Table(String name, List<String> columns, List<String> order) {}
+    /**
+     * A table.
+     *
+     * @param name what it is called
+     * @param parent the table to whose rows its own belong by their first column; empty if they stand alone
+     * @param columns those that are saved
+     * @param order those that order it
+     */
+    private record Table(String name, String parent, List<String> columns, List<String> order) {}
 
     private static final List<Table> TABLES = List.of(
             new Table(
                     "cook",
+                    "",
                     List.of(
                             "id",
                             "key",
@@ -42,9 +50,26 @@ final class Salvage {
                             "ended_ms",
                             "thinned"),
                     List.of("id")),
-            new Table("chunk", List.of("cook", "first", "count", "readings"), List.of("cook", "first")),
-            new Table("word", List.of("cook", "n", "after", "taken_ms", "kind", "detail"), List.of("cook", "n")),
-            new Table("event", List.of("cook", "n", "at_ms", "kind", "detail"), List.of("cook", "n")));
+            new Table("chunk", "cook", List.of("cook", "first", "count", "readings"), List.of("cook", "first")),
+            new Table(
+                    "word", "cook", List.of("cook", "n", "after", "taken_ms", "kind", "detail"), List.of("cook", "n")),
+            new Table("event", "cook", List.of("cook", "n", "at_ms", "kind", "detail"), List.of("cook", "n")),
+            new Table("note", "cook", List.of("cook", "key", "at_ms", "wall_ms", "text"), List.of("cook", "key")),
+            new Table(
+                    "diary",
+                    "",
+                    List.of(
+                            "id",
+                            "key",
+                            "subject",
+                            "header",
+                            "alive_ms",
+                            "alive_wall_ms",
+                            "alive_boot",
+                            "alive_uptime_ms"),
+                    List.of("id")),
+            new Table("diary_line", "diary", List.of("diary", "n", "at_ms", "kind", "detail"), List.of("diary", "n")),
+            new Table("upkeep", "", List.of("id", "wall_ms", "kind", "detail"), List.of("id")));
 
     private Salvage() {}
 
@@ -52,7 +77,7 @@ final class Salvage {
      * What was saved.
      *
      * @param cooks how many cooks
-     * @param parts how many chunks of readings, words and events
+     * @param parts how many chunks of readings, words, events and others
      */
     record Saved(int cooks, int parts) {}
 
@@ -111,9 +136,9 @@ final class Salvage {
         String columns = String.join(", ", table.columns());
         String order = String.join(backwards ? " DESC, " : ", ", table.order()) + (backwards ? " DESC" : "");
         String marks = String.join(", ", Collections.nCopies(table.columns().size(), "?"));
-        boolean part = !table.name().equals("cook");
+        boolean part = !table.parent().isEmpty();
         String insert = "INSERT OR IGNORE INTO " + table.name() + " (" + columns + ") SELECT " + marks
-                + (part ? " WHERE EXISTS (SELECT 1 FROM cook WHERE id = ?)" : "");
+                + (part ? " WHERE EXISTS (SELECT 1 FROM " + table.parent() + " WHERE id = ?)" : "");
         int saved = 0;
         try (PreparedStatement write = to.prepareStatement(insert);
                 Statement read = from.createStatement();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
+import spoonfall.log.CookNote;
 
 /**
  * A cook as the record keeps it.
@@ -13,6 +14,7 @@ import spoonfall.log.CookInput;
  * @param header what was known at its first reading
  * @param inputs what went into it, in order
  * @param events what came out of it, in order
+ * @param notes what somebody wrote of it, in order
  * @param aliveMillis milliseconds of the cook up to which it was watched
  * @param aliveAt when that was
  * @param endedMillis milliseconds of the cook at which it was over; empty if nobody said so
@@ -23,6 +25,7 @@ public record StoredCook(
         CookHeader header,
         List<CookInput> inputs,
         List<Event> events,
+        List<CookNote> notes,
         long aliveMillis,
         Moment aliveAt,
         OptionalLong endedMillis,
@@ -47,5 +50,6 @@ public record StoredCook(
     public StoredCook {
         inputs = List.copyOf(inputs);
         events = List.copyOf(events);
+        notes = List.copyOf(notes);
     }
 }

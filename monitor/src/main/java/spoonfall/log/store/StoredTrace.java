@@ -44,6 +44,6 @@ public final class StoredTrace {
                 settings = basis.settings();
             }
         }
-        return RecordedTrace.of(record, settings, header.batch(), Optional.of(header.startedAt()));
+        return RecordedTrace.of(record, settings, header.batch(), Optional.of(header.startedAt()), cook.notes());
     }
 }

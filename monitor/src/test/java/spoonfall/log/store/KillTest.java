@@ -24,6 +24,7 @@ import java.util.Random;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -40,12 +41,21 @@ import spoonfall.probe.trace.Trace;
  * The real program, killed at random moments of a cook and started again: {@code -Dspoonfall.kills=200} for a long run,
  * {@code -Dspoonfall.seed=N} for the same moments again.
  */
-@Timeout(value = 30, unit = TimeUnit.MINUTES)
+@Timeout(value = 120, unit = TimeUnit.MINUTES)
 final class KillTest {
     private static final int KILLS = Integer.getInteger("spoonfall.kills", 20);
     private static final long SEED = Long.getLong("spoonfall.seed", System.nanoTime() & 0xFFFF);
     private static final double SPEED = 20;
     private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    /** Six half-pints, in the canner all the while. */
+    private static final String JARS =
+            "{\"tap\": \"load-%d\", \"jars\": 6, \"food\": \"marmalade\", \"elevation\": \"1240m\","
+                    + " \"jar\": \"half-pint\", \"sterilised\": \"no\", \"canner\": \"boiling-water\", \"headspace\": \"1/4in\"}";
+
+    /** What may be said of the jars after a kill, by what was said before: what boiled is asked, never taken for done. */
+    private static final Map<String, List<String>> JARS_GO =
+            Map.of("processing", List.of("processing", "unsure"), "unsure", List.of("unsure"));
 
     /** A reading may be on its way through the page while the one that the record holds is a second old. */
     private static final double MOST_LOST_S = 1 + 0.5;
@@ -132,8 +142,12 @@ final class KillTest {
     }
 
     private static JsonNode state(int port) {
+        return read(port, "/api/state");
+    }
+
+    private static JsonNode read(int port, String path) {
         try (InputStream in =
-                URI.create("http://127.0.0.1:" + port + "/api/state").toURL().openStream()) {
+                URI.create("http://127.0.0.1:" + port + path).toURL().openStream()) {
             return MAPPER.readTree(in);
         } catch (IOException e) {
             return MAPPER.createObjectNode();
@@ -208,18 +222,22 @@ final class KillTest {
         thermometer.start();
         Process server = serve(line.path(), port);
         try {
-            Hearing.await(
+            awaitLong(
                     "the service",
                     () -> state(port).path("status").path("seenT").asDouble() > 0);
             if (number > 1 && state(port).path("cook").path("number").asInt() < number) {
                 post(port, "/api/cook", ""); // the thermometer plays another cook
             }
             long began = 0;
+            post(port, "/api/jars", JARS.formatted(number));
+            post(port, "/api/jars/tap", "{\"tap\": \"boils-%d\", \"does\": \"boils\"}".formatted(number));
             for (int kill = 1; kill <= kills && thermometer.isAlive(); kill++) {
                 Seen seen = watch(port);
                 TimeUnit.MILLISECONDS.sleep(200 + random.nextInt(1800));
                 String answered = acknowledgeAny(port, random);
+                tapAfternoon(port, kill);
                 JsonNode before = state(port);
+                JsonNode jarsBefore = jars(port);
                 List<JsonNode> shown = List.copyOf(seen.events);
                 double seenT = seen.seenT;
                 server.destroyForcibly().waitFor();
@@ -228,11 +246,14 @@ final class KillTest {
                 tally.mostLostS = Math.max(tally.mostLostS, lostS(seenT));
                 began = System.nanoTime();
                 server = serve(line.path(), port);
-                Hearing.await(
-                        "the service again", () -> state(port).path("cook").has("number"));
+                awaitLong("the service again", () -> state(port).path("cook").has("number"));
                 JsonNode after = state(port);
                 tally.mostStartS = Math.max(tally.mostStartS, (System.nanoTime() - began) / 1e9);
                 compare(before, shown, after, answered);
+                assertThat(done(after)).as("steps that are over").containsAll(done(before));
+                assertThat(jars(port).path("load")).isEqualTo(jarsBefore.path("load"));
+                assertThat(jars(port).path("phase").asText())
+                        .isIn(JARS_GO.get(jarsBefore.path("phase").asText()));
             }
         } catch (AssertionError e) {
             Files.readAllLines(folder.resolve("serve.log")).forEach(System.out::println);
@@ -303,6 +324,42 @@ final class KillTest {
                     .anyMatch(event -> event.path("change").asText().equals("acknowledged")
                             && event.path("alarm").path("id").asText().equals(answered));
         }
+    }
+
+    /** A long run is niced, on a machine that others use as well. */
+    private static void awaitLong(String what, BooleanSupplier condition) throws InterruptedException {
+        long untilNanos = System.nanoTime() + TimeUnit.MINUTES.toNanos(3);
+        while (!condition.getAsBoolean()) {
+            assertThat(System.nanoTime()).as("waited in vain for: " + what).isLessThan(untilNanos);
+            TimeUnit.MILLISECONDS.sleep(5);
+        }
+    }
+
+    /** Somebody says that a preparation or a step is done, now and then. */
+    private void tapAfternoon(int port, int kill) throws Exception {
+        JsonNode afternoon = state(port).path("afternoon");
+        JsonNode preparations = afternoon.path("preparations");
+        if (kill % 4 == 1 && preparations.size() > kill / 4) {
+            String id = preparations.path(kill / 4).path("id").asText();
+            assertThat(post(port, "/api/afternoon/preparations/" + id + "/done", "{}"))
+                    .isEqualTo(200);
+        }
+    }
+
+    private static List<String> done(JsonNode state) {
+        List<String> done = new ArrayList<>();
+        for (String kind : List.of("steps", "preparations")) {
+            for (JsonNode one : state.path("afternoon").path(kind)) {
+                if (one.path("state").asText().equals("done")) {
+                    done.add(one.path("id").asText());
+                }
+            }
+        }
+        return done;
+    }
+
+    private static JsonNode jars(int port) {
+        return read(port, "/api/jars");
     }
 
     /** Half of the time somebody answers a call, just before the end. */

@@ -33,7 +33,7 @@ final class OldLogTest {
     }
 
     @ParameterizedTest(name = "version {0}")
-    @ValueSource(ints = 1)
+    @ValueSource(ints = {1, 2})
     void anOldFile_isReadAndGoneOnWith(int version) throws IOException {
         Path file = copy(version);
         try (CookLog log = CookLog.open(file)) {
@@ -64,11 +64,11 @@ final class OldLogTest {
 
     @Test
     void aFileOfANewerProgram_isLeftAlone() throws IOException, SQLException {
-        Path file = copy(1);
+        Path file = copy(Database.VERSION);
         try (Database database = Database.open(file)) {
             database.handle()
                     .execute("INSERT INTO flyway_schema_history (installed_rank, version, description, type, script,"
-                            + " installed_by, execution_time, success) VALUES (2, '999', 'x', 'SQL', 'x', '', 1, 1)");
+                            + " installed_by, execution_time, success) VALUES (999, '999', 'x', 'SQL', 'x', '', 1, 1)");
         }
         byte[] before = Files.readAllBytes(file);
         assertThatThrownBy(() -> CookLog.open(file)).hasMessageContaining("written by a newer Spoonfall");

@@ -33,6 +33,8 @@ import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJournal;
 import spoonfall.log.CookJson;
+import spoonfall.log.CookNote;
+import spoonfall.log.Diary;
 import spoonfall.log.UnfinishedCook;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.Quality;
@@ -40,6 +42,8 @@ import spoonfall.probe.Quality;
 @Timeout(60)
 final class RecorderTest {
     private static final Instant STARTED = Instant.parse("2026-11-25T14:00:00Z");
+
+    private static final CookNote NOTE = new CookNote("n-1", 12_500, STARTED, "skimmed twice");
 
     @TempDir
     private Path folder;
@@ -93,8 +97,43 @@ final class RecorderTest {
             journal.input(
                     new CookInput.Word(299_000, "acknowledge", CookJson.object().put("id", "stalled-1")));
             journal.event(299_000, "stage", CookJson.object().put("stage", "warming"));
+            journal.note(NOTE);
             Hearing.await("all of it", () -> journal.settle());
             journal.ended(300_000);
+            Diary diary = recorder.diary("jars");
+            diary.began(CookJson.object().put("what", "header"));
+            diary.line(new Diary.Line(1000, "stands", CookJson.object().put("t", 1.0)));
+            Hearing.await("the diary", () -> diary.settle());
+        }
+    }
+
+    @Test
+    void aDiary_isReadBackInOrder_acrossRuns() {
+        try (Recorder recorder = Recorder.open(file())) {
+            Diary jars = recorder.diary("jars");
+            assertThat(jars.left()).isEmpty();
+            jars.began(CookJson.object().put("n", 1));
+            jars.line(new Diary.Line(5, "a", CookJson.object()));
+            jars.alive(4000);
+            Hearing.await("all of it", () -> jars.settle());
+            assertThat(recorder.diary("afternoon pan").left()).isEmpty();
+        }
+        try (Recorder recorder = Recorder.open(file())) {
+            Diary jars = recorder.diary("jars");
+            Diary.Left left = jars.left().orElseThrow();
+            assertThat(left.aliveMillis()).isEqualTo(4000);
+            assertThat(left.away()).isBetween(Duration.ZERO, Duration.ofSeconds(30));
+            jars.resumed(left);
+            jars.line(new Diary.Line(6000, "b", CookJson.object().put("x", "y")));
+            Hearing.await("all of it", () -> jars.settle());
+            assertThat(jars.left().orElseThrow().lines())
+                    .containsExactly(
+                            new Diary.Line(5, "a", CookJson.object()),
+                            new Diary.Line(6000, "b", CookJson.object().put("x", "y")));
+            jars.began(CookJson.object().put("n", 2));
+            Hearing.await("all of it", () -> jars.settle());
+            assertThat(jars.left().orElseThrow().lines()).isEmpty();
+            assertThat(jars.left().orElseThrow().header().path("n").asInt()).isEqualTo(2);
         }
     }
 
@@ -133,6 +172,8 @@ final class RecorderTest {
             journal.began(header(1));
             say(journal, all.subList(0, half));
             journal.event(12_000, "stage", CookJson.object().put("stage", "warming"));
+            journal.note(NOTE);
+            journal.note(NOTE);
             journal.alive(501_000);
             Hearing.await("all of it", () -> journal.settle());
         }
@@ -142,6 +183,7 @@ final class RecorderTest {
             assertThat(left.header()).isEqualTo(header(1));
             same(left.inputs(), all.subList(0, half));
             assertThat(left.events()).isOne();
+            assertThat(left.notes()).containsExactly(NOTE);
             assertThat(left.aliveMillis()).isEqualTo(501_000);
             assertThat(left.away()).isBetween(Duration.ZERO, Duration.ofSeconds(30));
             journal.resumed(left);
@@ -250,14 +292,14 @@ final class RecorderTest {
         try (Recorder recorder = new Recorder(file(), opener, Moment::now)) {
             CookJournal journal = recorder.journal("");
             journal.began(header(1));
-            int many = Recorder.MOST_HELD + 30_000;
+            int many = Inbox.MOST_HELD + 30_000;
             for (int i = 0; i < many; i++) {
                 journal.input(heard(i));
             }
             int before = recorder.held();
             journal.input(new CookInput.Word(1, "acknowledge", CookJson.object()));
             assertThat(recorder.held()).isBetween(before - 10_001, before + 1);
-            assertThat(recorder.dropped()).isBetween(many - Recorder.MOST_HELD - 10_001L, (long) many);
+            assertThat(recorder.dropped()).isBetween(many - Inbox.MOST_HELD - 10_001L, (long) many);
         }
     }
 

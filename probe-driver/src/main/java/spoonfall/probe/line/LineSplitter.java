@@ -21,6 +21,7 @@ public final class LineSplitter {
     private boolean overlong;
     private boolean noise;
     private boolean started;
+    private boolean paused;
 
     /** What came between two line ends. */
     public sealed interface Line {
@@ -65,7 +66,19 @@ public final class LineSplitter {
         started = false;
     }
 
+    /**
+     * Nothing came for so long that whatever is half there will not be ended: a line end may still follow, as from a device
+     * that sends it before the next line, but anything else begins in the middle of another line.
+     */
+    public void pause() {
+        paused = length > 0;
+    }
+
     private void take(byte b, Consumer<Line> lines) {
+        if (paused) {
+            reset();
+            started = false;
+        }
         boolean strange = isStrange(b);
         noise |= strange || b < 0;
         if (length < LONGEST) {
@@ -99,6 +112,7 @@ public final class LineSplitter {
 
     private void reset() {
         length = 0;
+        paused = false;
         overlong = false;
         noise = false;
     }

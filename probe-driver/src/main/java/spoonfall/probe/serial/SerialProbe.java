@@ -26,6 +26,12 @@ public final class SerialProbe implements Probe {
     private static final int HEARD_MOST = 4096;
     private static final int FAINT_AFTER = 5;
 
+    /** A second without a byte, within a line: a line takes a small part of that at any baud rate. */
+    private static final int PAUSE_READS = 2;
+
+    /** After so much that is no text, a line that happens to be a number is believed when it is the third in a row. */
+    private static final int BELIEVED_AFTER = 3;
+
     private final String name;
     private final SerialSettings settings;
     private final Optional<TemperatureUnit> unit;
@@ -38,6 +44,7 @@ public final class SerialProbe implements Probe {
     private @Nullable ProbeListener listener;
     private String trouble = "";
     private int unreadable;
+    private int doubted;
 
     /** A line and when its last byte came. */
     private record Heard(LineSplitter.Line line, long atNanos) {}
@@ -84,6 +91,7 @@ public final class SerialProbe implements Probe {
                     splitter.restart();
                     heard.clear();
                     unreadable = 0;
+                    doubted = 0;
                     listen(open);
                 },
                 what -> {
@@ -104,9 +112,14 @@ public final class SerialProbe implements Probe {
             find();
         }
         Recogniser recogniser = recogniser();
+        int quietReads = 0;
         while (!plug.closing()) {
             int count = open.read(buffer);
             long atNanos = nanoClock.getAsLong();
+            quietReads = count == 0 ? quietReads + 1 : 0;
+            if (quietReads >= PAUSE_READS) {
+                splitter.pause();
+            }
             if (format.isPresent()) {
                 splitter.feed(buffer, count, line -> emit(line, atNanos));
                 continue;
@@ -151,9 +164,15 @@ public final class SerialProbe implements Probe {
 
     private void emit(LineSplitter.Line line, long atNanos) {
         Reading reading = reading(line, atNanos);
-        listener().reading(reading);
         boolean noise = reading.quality() == Quality.NOT_TEXT;
         unreadable = noise ? unreadable + 1 : 0;
+        if (noise) {
+            doubted = unreadable >= FAINT_AFTER || doubted > 0 ? BELIEVED_AFTER : 0;
+        } else if (doubted > 0 && --doubted > 0) {
+            listener().reading(Reading.bad(name, atNanos, reading.raw(), Quality.NOT_TEXT));
+            return;
+        }
+        listener().reading(reading);
         if (unreadable == FAINT_AFTER) {
             Recogniser noisy = recogniser();
             noisy.hear(line);

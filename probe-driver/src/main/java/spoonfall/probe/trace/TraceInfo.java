@@ -19,6 +19,7 @@ import java.util.OptionalLong;
  * @param seed seed of a simulated cook
  * @param startedAt wall clock at its first second
  * @param labels what truly happened, and when
+ * @param notes what somebody wrote of it
  */
 public record TraceInfo(
         String title,
@@ -30,7 +31,16 @@ public record TraceInfo(
         OptionalDouble riseC,
         OptionalLong seed,
         Optional<Instant> startedAt,
-        List<Label> labels) {
+        List<Label> labels,
+        List<Note> notes) {
+
+    /**
+     * A line that somebody wrote.
+     *
+     * @param t seconds since the trace began
+     * @param text the line
+     */
+    public record Note(double t, String text) {}
 
     /**
      * Something that truly happened.
@@ -39,6 +49,32 @@ public record TraceInfo(
      * @param what a word, such as {@code heat-off}
      */
     public record Label(double t, String what) {}
+
+    /** What is known of a cook of which nobody wrote anything. */
+    public TraceInfo(
+            String title,
+            String description,
+            String provenance,
+            OptionalDouble waterBoilC,
+            OptionalDouble elevationM,
+            OptionalDouble pressurePa,
+            OptionalDouble riseC,
+            OptionalLong seed,
+            Optional<Instant> startedAt,
+            List<Label> labels) {
+        this(
+                title,
+                description,
+                provenance,
+                waterBoilC,
+                elevationM,
+                pressurePa,
+                riseC,
+                seed,
+                startedAt,
+                labels,
+                List.of());
+    }
 
     /** What is known of a cook whose water boil was not measured. */
     public TraceInfo(
@@ -64,9 +100,26 @@ public record TraceInfo(
                 labels);
     }
 
-    /** Keeps a copy of the labels. */
+    /** Keeps copies of the lists. */
     public TraceInfo {
         labels = List.copyOf(labels);
+        notes = List.copyOf(notes);
+    }
+
+    /** The same with what somebody wrote. */
+    public TraceInfo with(List<Note> written) {
+        return new TraceInfo(
+                title,
+                description,
+                provenance,
+                waterBoilC,
+                elevationM,
+                pressurePa,
+                riseC,
+                seed,
+                startedAt,
+                labels,
+                written);
     }
 
     /** Nothing is known but a title. */

@@ -25,6 +25,7 @@ final class TraceMetadata {
 
     private static final String OURS = "urn:spoonfall:";
     private static final long LARGEST_BYTES = 1024 * 1024;
+    private static final int LONGEST_SHOWN = 60;
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private TraceMetadata() {}
@@ -65,14 +66,16 @@ final class TraceMetadata {
                 number(file, root, "riseC"),
                 seed(file, root),
                 startedAt(file, root),
-                labels(file, root));
+                labels(file, root),
+                notes(file, root));
     }
 
     private static String provenance(Path file, JsonNode root) {
         JsonNode node = root.path(OURS + "provenance");
         String provenance = node.asText("recorded");
         if (!provenance.equals("recorded") && !provenance.equals("simulated")) {
-            throw new TraceException(file + ": " + OURS + "provenance must be recorded or simulated, not " + node);
+            throw new TraceException(
+                    file + ": " + OURS + "provenance must be recorded or simulated, not " + shown(node));
         }
         return provenance;
     }
@@ -83,7 +86,7 @@ final class TraceMetadata {
             return OptionalLong.empty();
         }
         if (!node.isIntegralNumber() || !node.canConvertToLong()) {
-            throw new TraceException(file + ": " + OURS + "seed must be a whole number, not " + node);
+            throw new TraceException(file + ": " + OURS + "seed must be a whole number, not " + shown(node));
         }
         return OptionalLong.of(node.longValue());
     }
@@ -94,7 +97,7 @@ final class TraceMetadata {
             return OptionalDouble.empty();
         }
         if (!node.isNumber() || !Double.isFinite(node.doubleValue())) {
-            throw new TraceException(file + ": " + OURS + name + " must be a number, not " + node);
+            throw new TraceException(file + ": " + OURS + name + " must be a number, not " + shown(node));
         }
         return OptionalDouble.of(node.doubleValue());
     }
@@ -108,7 +111,8 @@ final class TraceMetadata {
             return Optional.of(Instant.parse(node.asText()));
         } catch (DateTimeException e) {
             throw new TraceException(
-                    file + ": " + OURS + "startedAt must be a time such as 2026-01-17T15:20:00Z, not " + node, e);
+                    file + ": " + OURS + "startedAt must be a time such as 2026-01-17T15:20:00Z, not " + shown(node),
+                    e);
         }
     }
 
@@ -116,16 +120,43 @@ final class TraceMetadata {
         List<TraceInfo.Label> labels = new ArrayList<>();
         JsonNode list = root.path(OURS + "labels");
         if (!list.isMissingNode() && !list.isArray()) {
-            throw new TraceException(file + ": " + OURS + "labels must be a list, not " + list);
+            throw new TraceException(file + ": " + OURS + "labels must be a list, not " + shown(list));
         }
         for (JsonNode label : list) {
-            if (!label.path("t").isNumber() || !label.path("what").isTextual()) {
-                throw new TraceException(file + ": a label needs a number t and a word what, not " + label);
+            boolean timed = label.path("t").isNumber()
+                    && Double.isFinite(label.path("t").doubleValue());
+            if (!timed || !label.path("what").isTextual()) {
+                throw new TraceException(file + ": a label needs a number t and a word what, not " + shown(label));
             }
             labels.add(new TraceInfo.Label(
                     label.path("t").doubleValue(), label.path("what").textValue()));
         }
         return labels;
+    }
+
+    /** The annotations of CSV on the Web (section 5.4.1 of its metadata vocabulary), as far as they are ours. */
+    private static List<TraceInfo.Note> notes(Path file, JsonNode root) {
+        List<TraceInfo.Note> notes = new ArrayList<>();
+        JsonNode list = root.path("notes");
+        if (!list.isMissingNode() && !list.isArray()) {
+            throw new TraceException(file + ": notes must be a list, not " + shown(list));
+        }
+        for (JsonNode note : list) {
+            boolean ours =
+                    note.path(OURS + "t").isNumber() && note.path(OURS + "text").isTextual();
+            if (ours && Double.isFinite(note.path(OURS + "t").doubleValue())) {
+                notes.add(new TraceInfo.Note(
+                        note.path(OURS + "t").doubleValue(),
+                        note.path(OURS + "text").textValue()));
+            }
+        }
+        return notes;
+    }
+
+    /** A value as it is shown in a complaint, which is one line. */
+    private static String shown(JsonNode node) {
+        String text = node.toString();
+        return text.length() > LONGEST_SHOWN ? text.substring(0, LONGEST_SHOWN - 1) + "…" : text;
     }
 
     static void writeBeside(Trace trace, Path csv) throws IOException {
@@ -152,6 +183,11 @@ final class TraceMetadata {
             ArrayNode labels = root.putArray(OURS + "labels");
             info.labels()
                     .forEach(label -> labels.addObject().put("t", label.t()).put("what", label.what()));
+        }
+        if (!info.notes().isEmpty()) {
+            ArrayNode notes = root.putArray("notes");
+            info.notes()
+                    .forEach(note -> notes.addObject().put(OURS + "t", note.t()).put(OURS + "text", note.text()));
         }
         ArrayNode columns = root.putObject("tableSchema").putArray("columns");
         column(columns, TIME, "seconds since the trace began", "s", true);

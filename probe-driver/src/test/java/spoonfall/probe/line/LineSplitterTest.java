@@ -31,6 +31,27 @@ final class LineSplitterTest {
     }
 
     @Test
+    void aPauseWithinALine_isTheEndOfIt_unlessItsEndComesNext() {
+        List<LineSplitter.Line> lines = new ArrayList<>();
+        LineSplitter splitter = new LineSplitter();
+        feed(splitter, "\n98.4", lines);
+        splitter.pause();
+        feed(splitter, "\n98.5\n1", lines);
+        splitter.pause();
+        feed(splitter, "98.6\n98.7\n", lines);
+        splitter.pause();
+        feed(splitter, "98.8\n", lines);
+        assertThat(lines)
+                .extracting(line -> ((LineSplitter.Line.Text) line).text())
+                .containsExactly("98.4", "98.5", "98.7", "98.8");
+    }
+
+    private static void feed(LineSplitter splitter, String text, List<LineSplitter.Line> lines) {
+        byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
+        splitter.feed(bytes, bytes.length, lines::add);
+    }
+
+    @Test
     void whatComesBeforeTheFirstLineEnd_isThrownAway() {
         assertThat(split("8.4\n98.5\n")).containsExactly(new Line.Text("98.5"));
     }

@@ -1,0 +1,56 @@
+// The box in which the cook writes a line of the cook. Returns update(state).
+
+import { heading, line, LONGEST } from './notes-words.js';
+
+/** @param {HTMLDetailsElement} element @param {(method: string, path: string, body: object) => Promise<string>} ask */
+export function mountNotes(element, ask) {
+  const summary = document.createElement('summary');
+  const list = Object.assign(document.createElement('ol'), { className: 'note-list' });
+  const form = document.createElement('form');
+  const label = document.createElement('label');
+  const text = Object.assign(document.createElement('input'), { type: 'text', maxLength: LONGEST, required: true, autocomplete: 'off' });
+  const keep = Object.assign(document.createElement('button'), { type: 'submit', className: 'plain', textContent: 'Keep the note' });
+  const answer = Object.assign(document.createElement('p'), { className: 'error' });
+  text.dataset.testid = 'note-text';
+  keep.dataset.testid = 'note-keep';
+  answer.dataset.testid = 'note-error';
+  list.dataset.testid = 'note-list';
+  answer.setAttribute('role', 'status');
+  label.append('A line for whoever makes this batch next ', text);
+  form.append(label, keep);
+  element.append(summary, list, form, answer);
+
+  let pending = null;
+  let shown = '';
+
+  form.addEventListener('submit', async (event) => {
+    event.preventDefault();
+    const written = text.value.trim();
+    if (written === '' || keep.disabled) {
+      return;
+    }
+    // the same line keeps its id until it is answered: what arrives twice counts once
+    pending = pending?.text === written ? pending : { id: crypto.getRandomValues(new Uint32Array(2)).join('-'), text: written };
+    keep.disabled = true;
+    const error = await ask('POST', 'api/notes', pending);
+    keep.disabled = false;
+    answer.textContent = error;
+    if (error === '') {
+      pending = null;
+      text.value = '';
+    }
+  });
+
+  return function update(state) {
+    const startedAtMs = state.cook?.startedAtMs ?? null;
+    const notes = state.notes ?? [];
+    element.hidden = !state.status || startedAtMs === null;
+    const lines = notes.map((note) => line(note, startedAtMs));
+    const key = lines.join('\n');
+    if (key !== shown || summary.textContent === '') {
+      shown = key;
+      summary.textContent = heading(notes);
+      list.replaceChildren(...lines.map((words) => Object.assign(document.createElement('li'), { textContent: words })));
+    }
+  };
+}

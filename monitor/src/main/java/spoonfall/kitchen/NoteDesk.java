@@ -1,0 +1,38 @@
+package spoonfall.kitchen;
+
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import spoonfall.log.CookNote;
+
+/** Where somebody writes a line of the cook in the pan. Everything is done by the kitchen's thread. */
+public final class NoteDesk {
+    private final Kitchen kitchen;
+    private final Pan pan;
+
+    NoteDesk(Kitchen kitchen, Pan pan) {
+        this.kitchen = kitchen;
+        this.pan = pan;
+    }
+
+    /**
+     * Somebody writes a note; writing it again under its key is harmless. A {@link Refusal} says why it cannot be one.
+     *
+     * @return the note as it is kept
+     */
+    public CompletableFuture<CookNote> write(String key, String text) {
+        return kitchen.ask(() -> {
+            try {
+                CookNote note = pan.write(key, CookNote.checked(text), kitchen.tickNanos());
+                kitchen.publish();
+                return note;
+            } catch (IllegalArgumentException e) {
+                throw new Refusal(String.valueOf(e.getMessage()), e);
+            }
+        });
+    }
+
+    /** The notes of the cook in the pan, in the order in which they were written. */
+    public CompletableFuture<List<CookNote>> notes() {
+        return kitchen.ask(pan::notes);
+    }
+}
