@@ -28,6 +28,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.afternoon")
             .layer("log")
             .definedBy("spoonfall.log..")
+            .layer("book")
+            .definedBy("spoonfall.book")
             .layer("cook")
             .definedBy("spoonfall.cook")
             .layer("estimate")
@@ -70,6 +72,8 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words")
             .whereLayer("log")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "score")
+            .whereLayer("book")
+            .mayOnlyBeAccessedByLayers("cli", "web", "log")
             .whereLayer("cook")
             .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "afternoon", "log", "score")
             .whereLayer("alarm")
@@ -103,6 +107,7 @@ final class ArchitectureTest {
             .resideInAnyPackage(
                     "spoonfall.cook",
                     "spoonfall.afternoon",
+                    "spoonfall.book",
                     "spoonfall.alarm",
                     "spoonfall.physics",
                     "spoonfall.estimate",

@@ -142,6 +142,7 @@ public final class WebServer implements AutoCloseable {
         config.routes.wsBeforeUpgrade(door::check);
         AskedPan.BASES.forEach(base -> addPan(config.routes, base));
         new JarRoutes(kitchens.jars()).add(config.routes);
+        new BookRoutes(kitchens.book()).add(config.routes);
         config.routes.get("/sw.js", new Shell()::worker);
         config.routes.get("/healthz", this::health);
         config.routes.get(
@@ -205,11 +206,7 @@ public final class WebServer implements AutoCloseable {
         KitchenState state = answer(kitchen.state());
         CookRecord record = answer(kitchen.record());
         Trace trace = RecordedTrace.of(
-                record,
-                state.pan().basis().settings(),
-                kitchen.plan().batch(),
-                state.startedAt(),
-                state.notes());
+                record, state.pan().basis().settings(), kitchen.plan().batch(), state.startedAt(), state.notes());
         if (ctx.queryParamMap().containsKey("metadata")) {
             ctx.contentType("application/csvm+json").result(trace.metadata("trace"));
         } else {
