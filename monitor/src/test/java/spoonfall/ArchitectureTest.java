@@ -32,6 +32,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.log..")
             .layer("learn")
             .definedBy("spoonfall.learn")
+            .layer("book")
+            .definedBy("spoonfall.book")
             .layer("cook")
             .definedBy("spoonfall.cook")
             .layer("estimate")
@@ -78,6 +80,8 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "score")
             .whereLayer("learn")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "log")
+            .whereLayer("book")
+            .mayOnlyBeAccessedByLayers("cli", "web", "learn", "log")
             .whereLayer("cook")
             .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "afternoon", "log", "score")
             .whereLayer("alarm")
@@ -112,6 +116,7 @@ final class ArchitectureTest {
                     "spoonfall.cook",
                     "spoonfall.afternoon",
                     "spoonfall.learn",
+                    "spoonfall.book",
                     "spoonfall.alarm",
                     "spoonfall.physics",
                     "spoonfall.estimate",

@@ -9,12 +9,14 @@ import java.util.Map;
 import java.util.Optional;
 import spoonfall.log.memory.BatchMemory;
 import spoonfall.log.Diary;
+import spoonfall.log.store.BatchBook;
 
 /** The pans of one kitchen, each with its own {@link Kitchen} at work on it, and the canner if it has a thermometer. */
 public final class Kitchens implements AutoCloseable {
     private final Map<String, Kitchen> pans;
     private final Optional<Canner> canner;
     private final CannerDesk jars;
+    private final Optional<BatchBook> book;
     private Optional<BatchMemory> memory = Optional.empty();
 
     /**
@@ -24,7 +26,7 @@ public final class Kitchens implements AutoCloseable {
      * @param canner the canner; empty if no thermometer is in it
      */
     public Kitchens(List<Kitchen> kitchens, Optional<Canner> canner) {
-        this(kitchens, canner, Diary.none());
+        this(kitchens, canner, Diary.none(), Optional.empty());
     }
 
     /**
@@ -33,8 +35,10 @@ public final class Kitchens implements AutoCloseable {
      * @param kitchens one for each pan, at least one, of pans that are differently named
      * @param canner the canner; empty if no thermometer is in it
      * @param diary where, and where jars that an earlier run left are found
+     * @param book the book of all cooks; empty if none are kept
      */
-    public Kitchens(List<Kitchen> kitchens, Optional<Canner> canner, Diary diary) {
+    public Kitchens(List<Kitchen> kitchens, Optional<Canner> canner, Diary diary, Optional<BatchBook> book) {
+        this.book = book;
         Map<String, Kitchen> byName = new LinkedHashMap<>();
         for (Kitchen kitchen : kitchens) {
             String pan = kitchen.plan().pan();
@@ -99,6 +103,11 @@ public final class Kitchens implements AutoCloseable {
     /** Where filled jars are watched. */
     public CannerDesk jars() {
         return jars;
+    }
+
+    /** The book of all cooks; empty if none are kept. */
+    public Optional<BatchBook> book() {
+        return book;
     }
 
     /** Starts watching them all. */
