@@ -12,7 +12,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spoonfall.learn.Batch;
 import spoonfall.learn.Diagnosis;
-import spoonfall.learn.Firmness;
+import spoonfall.book.Firmness;
 import spoonfall.log.memory.BatchMemory;
 import spoonfall.web.LearnViews;
 import spoonfall.web.Views;

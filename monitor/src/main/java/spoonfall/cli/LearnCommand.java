@@ -10,12 +10,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import spoonfall.learn.Firmness;
+import spoonfall.book.Firmness;
 import spoonfall.learn.Learning;
 import spoonfall.learn.Proposal;
 import spoonfall.log.DataFolder;
 import spoonfall.log.memory.BatchFile;
 import spoonfall.log.memory.BatchMemory;
+import spoonfall.log.memory.BookOutcomes;
 import spoonfall.web.LearnViews;
 import spoonfall.web.Views;
 import spoonfall.words.Plain;
@@ -48,7 +49,8 @@ final class LearnCommand implements Callable<Integer> {
 
     /** The memory of a data folder: what was told of recorded batches, and a notebook. */
     static BatchMemory memory(DataFolder folder) {
-        return new BatchMemory(folder, new BatchFile(folder.notebook()));
+        return new BatchMemory(
+                folder, BatchFile.all(new BookOutcomes(folder.cooks()), new BatchFile(folder.notebook())));
     }
 
     @Override
@@ -60,7 +62,9 @@ final class LearnCommand implements Callable<Integer> {
             return 0;
         }
         if (learning.batches().isEmpty()) {
-            out.println("No batch has told how it set yet. Write them into " + data.folder().notebook() + ":");
+            out.println("No batch has told how it set yet. Say it of a recorded one:");
+            out.println("  spoonfall log outcome 12 --after day --set soft --fruit orange");
+            out.println("or write those of a notebook into " + data.folder().notebook() + ":");
             out.println("  " + BatchFile.HEADING);
             out.println("  orange,4.4C,soft");
         }

@@ -1,5 +1,7 @@
 package spoonfall.learn;
 
+import spoonfall.book.After;
+import spoonfall.book.Firmness;
 import java.util.Locale;
 
 /**
@@ -12,7 +14,9 @@ import java.util.Locale;
  * @param after how long after cooking that was seen
  */
 public record Batch(long id, String fruit, double finalRiseC, Firmness set, After after) {
-    private static final double MOST_RISE_C = 20;
+    /** No batch is boiled further than that many °C above the water boil. */
+    public static final double MOST_RISE_C = 20;
+
     private static final int LONGEST_FRUIT = 60;
 
     /** Validates the fruit and the rise. */

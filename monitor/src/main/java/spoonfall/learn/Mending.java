@@ -1,5 +1,6 @@
 package spoonfall.learn;
 
+import spoonfall.book.Firmness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

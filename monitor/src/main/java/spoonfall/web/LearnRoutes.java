@@ -14,7 +14,7 @@ import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenState;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.Refusal;
-import spoonfall.learn.Firmness;
+import spoonfall.book.Firmness;
 import spoonfall.log.memory.BatchMemory;
 
 /** The calls on what earlier batches taught, and those by which a pan goes by it. */

@@ -9,7 +9,7 @@ import spoonfall.learn.Batch;
 import spoonfall.learn.Chances;
 import spoonfall.learn.Diagnosis;
 import spoonfall.learn.Finding;
-import spoonfall.learn.Firmness;
+import spoonfall.book.Firmness;
 import spoonfall.learn.Learning;
 import spoonfall.learn.Proposal;
 import spoonfall.learn.SafeBand;

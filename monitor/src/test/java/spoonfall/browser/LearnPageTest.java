@@ -18,7 +18,7 @@ import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.ToldProbe;
 import spoonfall.lab.Scenario;
 import spoonfall.learn.Batch;
-import spoonfall.learn.Firmness;
+import spoonfall.book.Firmness;
 import spoonfall.log.DataFolder;
 import spoonfall.log.memory.BatchMemory;
 import spoonfall.log.store.CookLog;

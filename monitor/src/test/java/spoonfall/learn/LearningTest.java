@@ -1,5 +1,7 @@
 package spoonfall.learn;
 
+import spoonfall.book.After;
+import spoonfall.book.Firmness;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;

@@ -1,5 +1,6 @@
 package spoonfall.learn;
 
+import spoonfall.book.Firmness;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

@@ -12,9 +12,9 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import spoonfall.learn.After;
+import spoonfall.book.After;
 import spoonfall.learn.Batch;
-import spoonfall.learn.Firmness;
+import spoonfall.book.Firmness;
 import spoonfall.learn.Outcomes;
 import spoonfall.units.Quantities;
 

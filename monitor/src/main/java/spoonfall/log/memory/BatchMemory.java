@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 import spoonfall.learn.Batch;
 import spoonfall.learn.CookFacts;
 import spoonfall.learn.Diagnosis;
-import spoonfall.learn.Firmness;
+import spoonfall.book.Firmness;
 import spoonfall.learn.Learning;
 import spoonfall.learn.Outcomes;
 import spoonfall.learn.Proposal;
@@ -20,6 +20,8 @@ import spoonfall.log.CalibrationBook;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
 import spoonfall.log.DataFolder;
+import spoonfall.log.store.BatchBook;
+import spoonfall.log.store.BookPage;
 import spoonfall.log.store.CookLog;
 import spoonfall.log.store.StoredCook;
 
@@ -29,6 +31,7 @@ public final class BatchMemory {
     public static final String RECOOK = "recook";
 
     private final Path cooks;
+    private final BatchBook book;
     private final CalibrationBook calibrations;
     private final Outcomes outcomes;
     private @Nullable Learning latest;
@@ -36,6 +39,7 @@ public final class BatchMemory {
     /** The memory of a data folder, with what is known of how the batches set. */
     public BatchMemory(DataFolder data, Outcomes outcomes) {
         cooks = data.cooks();
+        book = new BatchBook(cooks);
         calibrations = data.calibrations();
         this.outcomes = outcomes;
     }
@@ -75,29 +79,26 @@ public final class BatchMemory {
 
     /** What the record and the calibrations know of a cook. */
     public CookFacts facts(long id) {
-        try (CookLog log = CookLog.open(cooks)) {
-            StoredCook cook = log.cook(id);
-            StoredFacts facts = new StoredFacts(cook);
-            double atC = StoredFacts.settings(cook).gelPointC();
-            OptionalDouble highC = NextCalibration.highC(cook, calibrations.entries(), atC);
-            return facts.facts(earlierMinutes(log, cook), highC);
-        }
+        BookPage page = book.page(id);
+        OptionalDouble highC =
+                NextCalibration.highC(page.cook(), calibrations.entries(), page.settings().gelPointC());
+        return new StoredFacts(page).facts(earlierMinutes(page), highC);
     }
 
     /** The minutes of the cooks that a cook goes on with, all the way back. */
-    private static double earlierMinutes(CookLog log, StoredCook cook) {
-        Set<Long> seen = new HashSet<>(Set.of(cook.id()));
+    private double earlierMinutes(BookPage page) {
+        Set<Long> seen = new HashSet<>(Set.of(page.cook().id()));
         double minutes = 0;
-        OptionalLong of = recookOf(cook);
+        OptionalLong of = recookOf(page.cook());
         while (of.isPresent() && seen.add(of.getAsLong())) {
-            StoredCook before;
+            BookPage before;
             try {
-                before = log.cook(of.getAsLong());
-            } catch (IllegalArgumentException e) {
+                before = book.page(of.getAsLong());
+            } catch (BatchBook.NoSuchCook e) {
                 return minutes; // it was deleted since
             }
             minutes += new StoredFacts(before).boilMinutes().orElse(0);
-            of = recookOf(before);
+            of = recookOf(before.cook());
         }
         return minutes;
     }

@@ -1,55 +1,43 @@
 package spoonfall.log.memory;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.Stage;
-import spoonfall.cook.TestChange;
 import spoonfall.cook.WaterBoil;
 import spoonfall.learn.CookFacts;
 import spoonfall.learn.CookFacts.Base;
 import spoonfall.learn.CookFacts.From;
 import spoonfall.learn.CookFacts.Tested;
-import spoonfall.log.CookInput;
-import spoonfall.log.CookJson;
+import spoonfall.log.store.BookPage;
 import spoonfall.log.store.StoredCook;
-import spoonfall.log.store.StoredTrace;
-import spoonfall.settest.TestAnswer;
 
 /** Facts to learn from, out of a cook as the record keeps it. */
 final class StoredFacts {
     /** Sugar goes in before the pan is at that share of its target. */
     private static final double SUGAR_BY = 0.4;
 
-    private final StoredCook cook;
+    /** Cold sugar takes that much from a simmering pan (common practice, no source); a stir takes a degree or two. */
+    private static final double SUGAR_FALL_C = 5;
+
+    private static final double FALL_WITHIN_S = 120;
+    private static final double SETTLED_S = 20;
+    private static final double STEP_S = 5;
+
+    private final BookPage page;
     private final CookSettings settings;
-    private final Climb climb;
 
-    StoredFacts(StoredCook cook) {
-        this.cook = cook;
-        settings = settings(cook);
-        climb = new Climb(StoredTrace.of(cook), settings.waterBoil().temperatureC());
-    }
-
-    /** What the cook was measured against last. */
-    static CookSettings settings(StoredCook cook) {
-        CookSettings settings = cook.header().basis().settings();
-        for (CookInput input : cook.inputs()) {
-            if (input instanceof CookInput.Word word && word.kind().equals("basis")) {
-                settings = CookJson.basis(word.detail()).settings();
-            }
-        }
-        return settings;
+    StoredFacts(BookPage page) {
+        this.page = page;
+        settings = page.settings();
     }
 
     /** The facts, but for what other books than the record know. */
     CookFacts facts(double earlierMinutes, OptionalDouble probeHighC) {
-        OptionalDouble finalRiseC = finalRiseC();
+        OptionalDouble finalRiseC = page.marks().finalRiseC();
         return new CookFacts(
                 base(settings.waterBoil()),
                 settings.riseC(),
@@ -64,17 +52,38 @@ final class StoredFacts {
                 Optional.empty());
     }
 
-    /** The highest rise that lasted until the pan came off the heat, in °C; empty if it never boiled. */
-    OptionalDouble finalRiseC() {
-        return stages().stream().anyMatch(entry -> entry.stage().boiling())
-                ? climb.highest(offS())
-                : OptionalDouble.empty();
-    }
-
     /** How long it boiled with its sugar in, in minutes; empty if it never did. */
     OptionalDouble boilMinutes() {
-        double minutes = minutesIn(false, climb.sugarS(SUGAR_BY * settings.riseC()));
+        double minutes = minutesIn(false, sugarS());
         return minutes == 0 ? OptionalDouble.empty() : OptionalDouble.of(minutes);
+    }
+
+    /**
+     * The second at which the sugar went in: the last deep fall before the pan came near its target, for without sugar none
+     * does; 0 if there was none. Peel that boiled before that does not count.
+     */
+    private double sugarS() {
+        double foundS = 0;
+        double highC = Double.NEGATIVE_INFINITY;
+        double highS = 0;
+        for (double t = 0; t <= page.line().lastT(); t += STEP_S) {
+            OptionalDouble level = page.line().middle(t - SETTLED_S, t + SETTLED_S);
+            if (level.isEmpty()) {
+                continue;
+            }
+            double now = level.getAsDouble();
+            if (now >= SUGAR_BY * settings.riseC()) {
+                break;
+            }
+            boolean fell = now < highC && t - highS <= FALL_WITHIN_S;
+            if (fell && highC - now < SUGAR_FALL_C) {
+                continue;
+            }
+            foundS = fell ? highS : foundS;
+            highC = now;
+            highS = t;
+        }
+        return foundS;
     }
 
     private static Base base(WaterBoil boil) {
@@ -92,7 +101,7 @@ final class StoredFacts {
 
     private List<Entry> stages() {
         List<Entry> stages = new ArrayList<>();
-        for (StoredCook.Event event : cook.events()) {
+        for (StoredCook.Event event : page.cook().events()) {
             if (event.kind().equals("stage")) {
                 String name = event.detail().path("stage").asText();
                 Stream.of(Stage.values())
@@ -103,22 +112,15 @@ final class StoredFacts {
         return stages;
     }
 
-    /** The second at which it came off the heat for good. */
-    private double offS() {
-        List<Entry> stages = stages();
-        Optional<Entry> last = stages.isEmpty() ? Optional.empty() : Optional.of(stages.get(stages.size() - 1));
-        return last.filter(entry -> entry.stage() == Stage.OFF_THE_HEAT)
-                .map(Entry::t)
-                .orElse(climb.lastS());
-    }
-
     private double minutesIn(boolean pastOnly, double fromS) {
         List<Entry> stages = stages();
         double seconds = 0;
         for (int i = 0; i < stages.size(); i++) {
             Stage stage = stages.get(i).stage();
             if (pastOnly ? stage.atOrPastGelPoint() : stage.boiling()) {
-                double untilS = i + 1 < stages.size() ? stages.get(i + 1).t() : Math.max(offS(), stages.get(i).t());
+                double untilS = i + 1 < stages.size()
+                        ? stages.get(i + 1).t()
+                        : page.marks().offS().orElse(page.line().lastT());
                 seconds += Math.max(0, untilS - Math.max(fromS, stages.get(i).t()));
             }
         }
@@ -126,37 +128,14 @@ final class StoredFacts {
     }
 
     private List<Tested> tests() {
-        Map<String, Tested> tests = new LinkedHashMap<>();
-        for (StoredCook.Event event : cook.events()) {
-            if (!event.kind().equals("set-test")) {
-                continue;
-            }
-            String id = event.detail().path("id").asText();
-            String change = event.detail().path("change").asText();
-            Tested known = tests.getOrDefault(id, new Tested(OptionalDouble.empty(), Optional.empty()));
-            if (change.equals(TestChange.BEGUN.wireName())) {
-                double t = event.atMillis() / 1000.0;
-                tests.put(id, new Tested(climb.level(t, t), Optional.empty()));
-            } else if (change.equals(TestChange.SEEN.wireName())) {
-                tests.put(id, new Tested(known.riseC(), set(event.detail().path("answer").asText())));
-            } else if (change.equals(TestChange.UNSEEN.wireName())) {
-                tests.put(id, new Tested(known.riseC(), Optional.empty()));
-            } else {
-                tests.remove(id);
-            }
-        }
-        return List.copyOf(tests.values());
-    }
-
-    private static Optional<Boolean> set(String answer) {
-        return Stream.of(TestAnswer.values())
-                .filter(one -> one.wireName().equals(answer))
-                .map(TestAnswer::set)
-                .findFirst();
+        return page.tests().stream()
+                .map(test -> new Tested(
+                        test.riseC(), test.answer().isEmpty() ? Optional.empty() : Optional.of(test.set())))
+                .toList();
     }
 
     private boolean raised(String alarm) {
-        return cook.events().stream()
+        return page.cook().events().stream()
                 .anyMatch(event -> event.kind().equals("alarm")
                         && event.detail().path("alarm").asText().equals(alarm)
                         && event.detail().path("change").asText().equals("raised"));

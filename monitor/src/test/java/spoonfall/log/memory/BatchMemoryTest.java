@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spoonfall.calibration.Correction;
@@ -22,9 +23,12 @@ import spoonfall.learn.Batch;
 import spoonfall.learn.CookFacts;
 import spoonfall.learn.Diagnosis;
 import spoonfall.learn.Finding;
-import spoonfall.learn.Firmness;
+import spoonfall.book.After;
+import spoonfall.book.Firmness;
+import spoonfall.book.OutcomeWords;
 import spoonfall.log.CalibrationBook;
 import spoonfall.log.DataFolder;
+import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.CookLog;
 import spoonfall.probe.trace.Trace;
 
@@ -104,6 +108,25 @@ final class BatchMemoryTest {
             log.say(old, BatchMemory.RECOOK, BatchMemory.recook(later)); // no circle keeps it from an answer
         }
         assertThat(memory().facts(later).earlierMinutes()).isCloseTo(minutes, within(1e-9));
+    }
+
+    @Test
+    void whatTheBookWasTold_isLearntFrom_andDiagnosed() {
+        long id = cooked(Scenario.PAST);
+        BatchBook book = new BatchBook(data().cooks());
+        book.say(id, said(After.DAY, Optional.of(Firmness.FIRM), Optional.empty())); // no fruit yet: not learnt from
+        BatchMemory memory = new BatchMemory(data(), new BookOutcomes(data().cooks()));
+        assertThat(memory.learning().batches()).isEmpty();
+        book.say(id, said(After.MONTH, Optional.of(Firmness.STIFF), Optional.of("Seville orange")));
+        assertThat(memory.learning().batches())
+                .extracting(Batch::id, Batch::fruit, Batch::set)
+                .containsExactly(tuple(id, "seville orange", Firmness.STIFF));
+        assertThat(memory.learning().propose("seville orange").riseC()).isLessThan(4.44);
+        assertThat(memory.diagnosis(id).headline()).startsWith("It came out stiff.");
+    }
+
+    private static OutcomeWords said(After after, Optional<Firmness> set, Optional<String> fruit) {
+        return new OutcomeWords(after, set, Optional.empty(), Optional.empty(), fruit, OptionalInt.empty());
     }
 
     @Test
