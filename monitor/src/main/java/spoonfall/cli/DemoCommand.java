@@ -15,6 +15,7 @@ import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.log.memory.BatchMemory;
 import spoonfall.physics.GelPoint;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
@@ -40,8 +41,9 @@ final class DemoCommand implements Callable<Integer> {
         Trace trace = SampleTrace.load();
         return Service.runUntilStopped(
                 Service.onePan(
-                        plan(trace, Quantities.factor(speed)),
-                        clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock))),
+                                plan(trace, Quantities.factor(speed)),
+                                clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)))
+                        .remembering(BatchMemory.unrecorded(SampleBatches::batches)),
                 Optional.empty(),
                 port.port(OptionalInt.empty()),
                 announce.announcer(),

@@ -8,6 +8,7 @@ import java.util.Optional;
  * @param at the point
  * @param precision the factors of the negative second derivatives of the log density: the Laplace approximation
  */
+@SuppressWarnings("ArrayRecordComponent") // made and read within this package
 record Peak(double[] at, Cholesky precision) {
     private static final int MOST_STEPS = 200;
     private static final double STEP = 1e-5;

@@ -10,6 +10,7 @@ package spoonfall.learn;
  * @param firm the width of "firm" on that scale
  * @param shiftsC how far each fruit differs, in °C
  */
+@SuppressWarnings("ArrayRecordComponent") // thousands of them, made and read within this package
 record Taste(double centreC, double slope, double halfRight, double soft, double firm, double[] shiftsC) {
 
     /** Adds the chances of the five outcomes at {@code aboveC}, °C above what is right, to {@code sums}. */

@@ -42,7 +42,9 @@ final class LearnTest {
 
     @Test
     void learn_saysForEachFruitWhatToAimAt() throws IOException {
-        Files.writeString(folder.resolve("batches.csv"), "fruit,final_rise,set\norange,4.4C,soft\norange,4.8C,right\nquince,4.4C,firm\n");
+        Files.writeString(
+                folder.resolve("batches.csv"),
+                "fruit,final_rise,set\norange,4.4C,soft\norange,4.8C,right\nquince,4.4C,firm\n");
         assertThat(run("learn")).isZero();
         assertThat(said)
                 .contains("orange: 2 batches (1 soft, 1 right)")
@@ -52,7 +54,9 @@ final class LearnTest {
                 .contains("nine times in ten")
                 .contains("A set test has the last word.");
         assertThat(run("learn", "--fruit", "Orange", "--json")).isZero();
-        assertThat(said).startsWith("{\"fruit\":\"orange\",\"riseC\":").contains("\"sets\":{\"runny\":0,\"soft\":1,\"right\":1");
+        assertThat(said)
+                .startsWith("{\"fruit\":\"orange\",\"riseC\":")
+                .contains("\"sets\":{\"runny\":0,\"soft\":1,\"right\":1");
     }
 
     @Test

@@ -1,6 +1,5 @@
 package spoonfall.learn;
 
-import spoonfall.book.Firmness;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -8,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import spoonfall.book.Firmness;
 import spoonfall.learn.CookFacts.Base;
 import spoonfall.learn.CookFacts.From;
 import spoonfall.learn.CookFacts.Tested;
@@ -56,8 +56,8 @@ final class DiagnosisTest {
 
     @Test
     void aSoftBatch_thatStoppedShort_isToldSo_andHowFarToRecook() {
-        Diagnosis diagnosis = diagnose(
-                facts(3.24, 20, 0, GIVEN, OptionalDouble.empty(), List.of(), Optional.empty()), Firmness.SOFT);
+        Diagnosis diagnosis =
+                diagnose(facts(3.24, 20, 0, GIVEN, OptionalDouble.empty(), List.of(), Optional.empty()), Firmness.SOFT);
         assertThat(diagnosis.headline()).isEqualTo("It came out soft. It stopped {diff:1.2} short of its target.");
         Finding finding = diagnosis.findings().get(0);
         assertThat(finding.evidence())
@@ -81,7 +81,9 @@ final class DiagnosisTest {
         assertThat(causes(diagnosis)).contains("long-boil");
         assertThat(diagnosis.findings().get(0).text()).startsWith("It boiled for 55 min with its sugar: long boiling");
         assertThat(diagnosis.recookToC()).isEmpty();
-        assertThat(String.join(" ", diagnosis.next())).contains("Boiling it again will not help").contains("added pectin");
+        assertThat(String.join(" ", diagnosis.next()))
+                .contains("Boiling it again will not help")
+                .contains("added pectin");
     }
 
     @Test
@@ -89,7 +91,9 @@ final class DiagnosisTest {
         CookFacts facts = facts(3.0, 20, 35, GIVEN, OptionalDouble.empty(), List.of(), Optional.empty());
         Diagnosis diagnosis = diagnose(facts, Firmness.SOFT);
         assertThat(causes(diagnosis)).contains("long-boil", "stopped-short");
-        assertThat(diagnosis.findings().toString()).contains("It boiled for 55 min").contains("35 min of them were in the cook");
+        assertThat(diagnosis.findings().toString())
+                .contains("It boiled for 55 min")
+                .contains("35 min of them were in the cook");
         assertThat(diagnosis.recookToC()).isEmpty();
     }
 
@@ -101,8 +105,10 @@ final class DiagnosisTest {
                 .contains("The thermometer read {diff:0.8} high, so it truly stopped at {diff:3.6}.");
         assertThat(diagnosis.recookToC()).isPresent();
         Base measured = new Base(From.MEASURED, 101325, 0.1, "boiling water by this thermometer");
-        assertThat(causes(diagnose(facts(4.4, 20, measured, 0.8), Firmness.SOFT))).doesNotContain("probe-high");
-        assertThat(causes(diagnose(facts(4.4, 20, GIVEN, -0.8), Firmness.STIFF))).contains("probe-low");
+        assertThat(causes(diagnose(facts(4.4, 20, measured, 0.8), Firmness.SOFT)))
+                .doesNotContain("probe-high");
+        assertThat(causes(diagnose(facts(4.4, 20, GIVEN, -0.8), Firmness.STIFF)))
+                .contains("probe-low");
     }
 
     @Test
@@ -126,14 +132,18 @@ final class DiagnosisTest {
         CookFacts on = facts(5.0, 20, 0, GIVEN, OptionalDouble.empty(), early, Optional.empty());
         assertThat(causes(diagnose(on, Firmness.STIFF))).contains("boiled-past", "boiled-on");
         CookFacts none = facts(4.4, 20, 0, GIVEN, OptionalDouble.empty(), List.of(), Optional.empty());
-        assertThat(diagnose(none, Firmness.SOFT).findings()).extracting(Finding::id).contains("no-test");
+        assertThat(diagnose(none, Firmness.SOFT).findings())
+                .extracting(Finding::id)
+                .contains("no-test");
     }
 
     @Test
     void aStiffBatch_isNotBoiledAgain() {
         Diagnosis diagnosis = diagnose(facts(6.0, 20, GIVEN, 0), Firmness.STIFF);
         assertThat(causes(diagnosis)).contains("boiled-past");
-        assertThat(String.join(" ", diagnosis.next())).contains("Overcooked cannot be mended").contains("stop sooner");
+        assertThat(String.join(" ", diagnosis.next()))
+                .contains("Overcooked cannot be mended")
+                .contains("stop sooner");
         assertThat(diagnosis.recookToC()).isEmpty();
     }
 
@@ -147,7 +157,8 @@ final class DiagnosisTest {
         Optional<Proposal> learnt = Optional.of(Learning.from(batches).propose("quince"));
         Diagnosis diagnosis = Diagnosis.of(facts(4.4, 20, GIVEN, 0), Optional.of(Firmness.SOFT), learnt);
         assertThat(causes(diagnosis)).contains("below-need");
-        assertThat(diagnosis.findings().toString()).contains("By your 4 batches of it, \"right\" is likeliest at {diff:");
+        assertThat(diagnosis.findings().toString())
+                .contains("By your 4 batches of it, \"right\" is likeliest at {diff:");
         assertThat(diagnosis.recookToC()).hasValueCloseTo(learnt.get().riseC(), within(1e-9));
     }
 
@@ -172,8 +183,9 @@ final class DiagnosisTest {
         CookFacts facts = facts(4.4, 20, 0, GIVEN, OptionalDouble.empty(), List.of(SET), Optional.of(plan));
         Diagnosis diagnosis = diagnose(facts, Firmness.SOFT);
         assertThat(causes(diagnosis)).contains("sugar-low", "pectin", "acid");
-        assertThat(diagnosis.findings()).extracting(Finding::evidence).allSatisfy(evidence -> assertThat(evidence)
-                .isNotEmpty());
+        assertThat(diagnosis.findings())
+                .extracting(Finding::evidence)
+                .allSatisfy(evidence -> assertThat(evidence).isNotEmpty());
     }
 
     @Test
@@ -181,7 +193,8 @@ final class DiagnosisTest {
         Diagnosis unknown = Diagnosis.of(facts(4.4, 20, GIVEN, 0), Optional.empty(), Optional.empty());
         assertThat(unknown.headline()).isEqualTo("Nobody has said how it set.");
         assertThat(causes(unknown)).isEmpty();
-        assertThat(unknown.next()).containsExactly("Look at a jar after a day, and say how it has set: then more can be said of why.");
+        assertThat(unknown.next())
+                .containsExactly("Look at a jar after a day, and say how it has set: then more can be said of why.");
         Diagnosis right = diagnose(facts(4.4, 20, GIVEN, 0), Firmness.RIGHT);
         assertThat(right.next()).containsExactly("Nothing is to be mended.");
         assertThat(right.cautions()).isEmpty();
@@ -189,8 +202,8 @@ final class DiagnosisTest {
 
     @Test
     void aBatchThatDidEverythingRight_pointsToTheFruit() {
-        Diagnosis diagnosis = diagnose(
-                facts(4.4, 20, 0, GIVEN, OptionalDouble.empty(), List.of(), Optional.empty()), Firmness.SOFT);
+        Diagnosis diagnosis =
+                diagnose(facts(4.4, 20, 0, GIVEN, OptionalDouble.empty(), List.of(), Optional.empty()), Firmness.SOFT);
         assertThat(causes(diagnosis)).isEmpty();
         assertThat(diagnosis.headline()).contains("look to the fruit, its ripeness, pectin and acid");
     }

@@ -1,12 +1,12 @@
 package spoonfall.learn;
 
-import spoonfall.book.Firmness;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import spoonfall.book.Firmness;
 
 /**
  * Simulated cooks with a taste that nobody is told: whether the interval of the target holds what is truly best, and how often
@@ -81,7 +81,7 @@ final class HiddenTasteTest {
 
     @Test
     void cooksWhoFollowTheProposals_areRightMoreOften_withEveryBatch() {
-        int cooks = Integer.getInteger("spoonfall.tastes", 24);
+        int cooks = Integer.getInteger("spoonfall.tastes", 12);
         int[] after = {0, 3, 10, 30};
         double[] right = new double[after.length];
         int[] holds = new int[after.length];

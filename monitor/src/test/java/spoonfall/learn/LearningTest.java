@@ -1,7 +1,5 @@
 package spoonfall.learn;
 
-import spoonfall.book.After;
-import spoonfall.book.Firmness;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -10,6 +8,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import spoonfall.book.After;
+import spoonfall.book.Firmness;
 import spoonfall.physics.Air;
 import spoonfall.physics.Syrup;
 

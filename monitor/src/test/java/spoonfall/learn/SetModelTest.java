@@ -1,6 +1,5 @@
 package spoonfall.learn;
 
-import spoonfall.book.Firmness;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -8,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import spoonfall.book.Firmness;
 
 /** The model beside a published fit, and its slopes beside differences. */
 final class SetModelTest {

@@ -93,7 +93,8 @@ final class LearnRoutesTest {
         refused("POST", "/api/learn/target", "{\"riseC\": 9}", "3.3 to 6.1 °C above boiling water");
         refused("POST", "/api/learn/target", "{\"riseC\": \"5\"}", "a number of °C");
         refused("POST", "/api/learn/target", "{\"rise\": 5}", "\"rise\" is not known here");
-        assertThat(said("GET", "/api/learn?fruit=quince", "").path("fruit").asText()).isEqualTo("quince");
+        assertThat(said("GET", "/api/learn?fruit=quince", "").path("fruit").asText())
+                .isEqualTo("quince");
     }
 
     @Test

@@ -13,8 +13,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import spoonfall.book.After;
-import spoonfall.learn.Batch;
 import spoonfall.book.Firmness;
+import spoonfall.learn.Batch;
 import spoonfall.learn.Outcomes;
 import spoonfall.units.Quantities;
 
@@ -94,8 +94,7 @@ public final class BatchFile implements Outcomes {
             if (row.size() != HEADING.split(",").length) {
                 throw new IllegalArgumentException("a batch is " + HEADING + ", such as orange,4.6C,soft");
             }
-            return new Batch(
-                    id, row.get(0), Quantities.differenceC(row.get(1)), Firmness.named(row.get(2)), After.DAY);
+            return new Batch(id, row.get(0), Quantities.differenceC(row.get(1)), Firmness.named(row.get(2)), After.DAY);
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(file + ", batch " + row.getRecordNumber() + ": " + e.getMessage(), e);
         }
@@ -103,6 +102,7 @@ public final class BatchFile implements Outcomes {
 
     /** The batches of several places as one. */
     public static Outcomes all(Outcomes... places) {
-        return () -> Stream.of(places).flatMap(place -> place.batches().stream()).toList();
+        return () ->
+                Stream.of(places).flatMap(place -> place.batches().stream()).toList();
     }
 }

@@ -1,7 +1,6 @@
 package spoonfall.log.memory;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -9,14 +8,13 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import spoonfall.book.Firmness;
 import spoonfall.learn.Batch;
 import spoonfall.learn.CookFacts;
 import spoonfall.learn.Diagnosis;
-import spoonfall.book.Firmness;
 import spoonfall.learn.Learning;
 import spoonfall.learn.Outcomes;
 import spoonfall.learn.Proposal;
-import spoonfall.log.CalibrationBook;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
 import spoonfall.log.DataFolder;
@@ -30,18 +28,32 @@ public final class BatchMemory {
     /** The word in a cook's record that says which cook it goes on with. */
     public static final String RECOOK = "recook";
 
-    private final Path cooks;
-    private final BatchBook book;
-    private final CalibrationBook calibrations;
+    private final Optional<DataFolder> data;
     private final Outcomes outcomes;
     private @Nullable Learning latest;
 
+    private BatchMemory(Optional<DataFolder> data, Outcomes outcomes) {
+        this.data = data;
+        this.outcomes = outcomes;
+    }
+
     /** The memory of a data folder, with what is known of how the batches set. */
     public BatchMemory(DataFolder data, Outcomes outcomes) {
-        cooks = data.cooks();
-        book = new BatchBook(cooks);
-        calibrations = data.calibrations();
-        this.outcomes = outcomes;
+        this(Optional.of(data), outcomes);
+    }
+
+    /** The memory of batches that were never recorded: they teach, but nothing can be looked into. */
+    public static BatchMemory unrecorded(Outcomes outcomes) {
+        return new BatchMemory(Optional.empty(), outcomes);
+    }
+
+    private DataFolder folder() {
+        return data.orElseThrow(() -> new IllegalArgumentException(
+                "no cook is recorded here, so there is nothing to look into (\"spoonfall serve\" records)"));
+    }
+
+    private BookPage page(long id) {
+        return new BatchBook(folder().cooks()).page(id);
     }
 
     /** What the batches teach. Learns anew when another has told how it set. */
@@ -79,9 +91,9 @@ public final class BatchMemory {
 
     /** What the record and the calibrations know of a cook. */
     public CookFacts facts(long id) {
-        BookPage page = book.page(id);
-        OptionalDouble highC =
-                NextCalibration.highC(page.cook(), calibrations.entries(), page.settings().gelPointC());
+        BookPage page = page(id);
+        OptionalDouble highC = NextCalibration.highC(
+                page.cook(), folder().calibrations().entries(), page.settings().gelPointC());
         return new StoredFacts(page).facts(earlierMinutes(page), highC);
     }
 
@@ -93,7 +105,7 @@ public final class BatchMemory {
         while (of.isPresent() && seen.add(of.getAsLong())) {
             BookPage before;
             try {
-                before = book.page(of.getAsLong());
+                before = page(of.getAsLong());
             } catch (BatchBook.NoSuchCook e) {
                 return minutes; // it was deleted since
             }
@@ -109,10 +121,11 @@ public final class BatchMemory {
      * @throws IllegalArgumentException in one line if one of them is not there, or cannot be
      */
     public void recooks(long id, long of) {
-        try (CookLog log = CookLog.open(cooks)) {
+        try (CookLog log = CookLog.open(folder().cooks())) {
             StoredCook earlier = log.cook(of);
             StoredCook later = log.cook(id);
-            if (id == of || !earlier.header().startedAt().isBefore(later.header().startedAt())) {
+            if (id == of
+                    || !earlier.header().startedAt().isBefore(later.header().startedAt())) {
                 throw new IllegalArgumentException(
                         "cook " + id + " cannot go on with cook " + of + ", which did not begin before it");
             }
@@ -126,7 +139,7 @@ public final class BatchMemory {
      * @throws IllegalArgumentException in one line if there is not
      */
     public void known(long id) {
-        try (CookLog log = CookLog.open(cooks)) {
+        try (CookLog log = CookLog.open(folder().cooks())) {
             log.cook(id);
         }
     }

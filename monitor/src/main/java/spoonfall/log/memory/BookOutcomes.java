@@ -25,12 +25,15 @@ public final class BookOutcomes implements Outcomes {
                     && told.finalRiseC().isPresent()
                     && told.finalRiseC().getAsDouble() > 0
                     && told.finalRiseC().getAsDouble() <= Batch.MOST_RISE_C;
-            told.outcome().set().filter(set -> known).ifPresent(set -> batches.add(new Batch(
-                    told.id(),
-                    told.fruit(),
-                    told.finalRiseC().getAsDouble(),
-                    set,
-                    told.outcome().after())));
+            told.outcome()
+                    .set()
+                    .filter(set -> known)
+                    .ifPresent(set -> batches.add(new Batch(
+                            told.id(),
+                            told.fruit(),
+                            told.finalRiseC().getAsDouble(),
+                            set,
+                            told.outcome().after())));
         }
         return List.copyOf(batches);
     }

@@ -24,7 +24,8 @@ final class NextCalibration {
      */
     static OptionalDouble highC(StoredCook cook, List<CalibrationBook.Entry> entries, double atC) {
         String probe = cook.header().basis().probes().get(0);
-        Optional<Correction> then = Optional.ofNullable(cook.header().corrections().get(probe));
+        Optional<Correction> then =
+                Optional.ofNullable(cook.header().corrections().get(probe));
         Instant began = cook.header().startedAt();
         List<CalibrationBook.Entry> counting =
                 entries.stream().filter(entry -> !entry.undone()).toList();
@@ -35,11 +36,11 @@ final class NextCalibration {
                         .findFirst()
                 : onlyDevice(counting);
         return device.flatMap(known -> counting.stream()
-                        .filter(entry -> entry.probe().equals(known) && entry.at().isAfter(began))
+                        .filter(entry ->
+                                entry.probe().equals(known) && entry.at().isAfter(began))
                         .findFirst())
-                .map(next -> OptionalDouble.of(
-                        then.map(one -> one.trueC(atC)).orElse(atC)
-                                - next.correction().trueC(atC)))
+                .map(next -> OptionalDouble.of(then.map(one -> one.trueC(atC)).orElse(atC)
+                        - next.correction().trueC(atC)))
                 .orElse(OptionalDouble.empty());
     }
 

@@ -87,12 +87,11 @@ final class StoredFacts {
     }
 
     private static Base base(WaterBoil boil) {
-        From from =
-                switch (boil.from()) {
-                    case MEASURED -> From.MEASURED;
-                    case STANDARD -> From.ASSUMED;
-                    case ELEVATION, PRESSURE, SEA_LEVEL_PRESSURE -> From.GIVEN;
-                };
+        From from = switch (boil.from()) {
+            case MEASURED -> From.MEASURED;
+            case STANDARD -> From.ASSUMED;
+            case ELEVATION, PRESSURE, SEA_LEVEL_PRESSURE -> From.GIVEN;
+        };
         return new Base(from, boil.pressurePa(), boil.doubtC(), boil.detail());
     }
 
@@ -129,8 +128,8 @@ final class StoredFacts {
 
     private List<Tested> tests() {
         return page.tests().stream()
-                .map(test -> new Tested(
-                        test.riseC(), test.answer().isEmpty() ? Optional.empty() : Optional.of(test.set())))
+                .map(test ->
+                        new Tested(test.riseC(), test.answer().isEmpty() ? Optional.empty() : Optional.of(test.set())))
                 .toList();
     }
 

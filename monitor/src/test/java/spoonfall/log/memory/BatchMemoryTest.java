@@ -14,6 +14,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spoonfall.book.After;
+import spoonfall.book.Firmness;
+import spoonfall.book.OutcomeWords;
 import spoonfall.calibration.Correction;
 import spoonfall.calibration.Point;
 import spoonfall.calibration.Reference;
@@ -23,9 +26,6 @@ import spoonfall.learn.Batch;
 import spoonfall.learn.CookFacts;
 import spoonfall.learn.Diagnosis;
 import spoonfall.learn.Finding;
-import spoonfall.book.After;
-import spoonfall.book.Firmness;
-import spoonfall.book.OutcomeWords;
 import spoonfall.log.CalibrationBook;
 import spoonfall.log.DataFolder;
 import spoonfall.log.store.BatchBook;
@@ -81,7 +81,8 @@ final class BatchMemoryTest {
         assertThat(memory().facts(id).probeHighC()).isEmpty(); // that was before the cook
         book.add(entry("/dev/a", "2101-01-01T00:00:00Z", reads08High));
         assertThat(memory().facts(id).probeHighC().orElseThrow()).isCloseTo(0.8, within(1e-6));
-        assertThat(memory().diagnosis(id, Optional.of(Firmness.SOFT), Optional.empty()).findings())
+        assertThat(memory().diagnosis(id, Optional.of(Firmness.SOFT), Optional.empty())
+                        .findings())
                 .extracting(Finding::id)
                 .contains("probe-high");
         book.add(entry("/dev/b", "2101-01-02T00:00:00Z", reads08High));
@@ -136,9 +137,7 @@ final class BatchMemoryTest {
         write("fruit,final_rise,set\n Orange ,8F,soft\nquince,4.9C,Right\n");
         assertThat(memory.learning().batches())
                 .extracting(Batch::fruit, Batch::set)
-                .containsExactly(
-                        tuple("orange", Firmness.SOFT),
-                        tuple("quince", Firmness.RIGHT));
+                .containsExactly(tuple("orange", Firmness.SOFT), tuple("quince", Firmness.RIGHT));
         assertThat(memory.learning()).isSameAs(memory.learning());
         write("fruit,final_rise,set\norange,8F,firm\n");
         assertThat(memory.learning().propose("orange").riseC()).isLessThan(4.4);
@@ -147,7 +146,9 @@ final class BatchMemoryTest {
     @Test
     void aNotebookThatCannotBe_isRefusedInOneLineThatNamesThePlace() throws IOException {
         write("fruit,final_rise,set\norange,8F,soft\norange,warm,soft\n");
-        assertThatThrownBy(() -> memory().learning()).hasMessageContaining("batches.csv, batch 2: ").hasMessageContaining("warm");
+        assertThatThrownBy(() -> memory().learning())
+                .hasMessageContaining("batches.csv, batch 2: ")
+                .hasMessageContaining("warm");
         write("fruit,final_rise,set\norange,8F\n");
         assertThatThrownBy(() -> memory().learning()).hasMessageContaining("such as orange,4.6C,soft");
         write("what,is,this\n");
