@@ -86,7 +86,10 @@ final class LearnCommand implements Callable<Integer> {
                     .filter(batch -> batch.fruit().equals(proposal.fruit()) && batch.set() == set)
                     .count();
             if (count > 0) {
-                sets.append(sets.isEmpty() ? " (" : ", ").append(count).append(' ').append(set.wireName());
+                sets.append(sets.isEmpty() ? " (" : ", ")
+                        .append(count)
+                        .append(' ')
+                        .append(set.wireName());
             }
         }
         sets.append(sets.isEmpty() ? "" : ")");

@@ -178,7 +178,8 @@ final class LogCommand implements Runnable {
             @Option(names = "--of", paramLabel = "ID", required = true, description = "The number of the earlier one.")
                     long of) {
         LearnCommand.memory(data.folder()).recooks(id, of);
-        Output.of(spec).println("Cook " + id + " goes on with cook " + of + ": their minutes at the boil count together.");
+        Output.of(spec)
+                .println("Cook " + id + " goes on with cook " + of + ": their minutes at the boil count together.");
         return 0;
     }
 

@@ -7,8 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import spoonfall.log.memory.BatchMemory;
 import spoonfall.log.Diary;
+import spoonfall.log.memory.BatchMemory;
 import spoonfall.log.store.BatchBook;
 
 /** The pans of one kitchen, each with its own {@link Kitchen} at work on it, and the canner if it has a thermometer. */

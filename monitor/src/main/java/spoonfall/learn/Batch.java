@@ -1,8 +1,8 @@
 package spoonfall.learn;
 
+import java.util.Locale;
 import spoonfall.book.After;
 import spoonfall.book.Firmness;
-import java.util.Locale;
 
 /**
  * A finished batch and how it set.

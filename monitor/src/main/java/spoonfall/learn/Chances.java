@@ -1,7 +1,7 @@
 package spoonfall.learn;
 
-import spoonfall.book.Firmness;
 import java.util.Locale;
+import spoonfall.book.Firmness;
 
 /**
  * How likely each outcome is; together 1.

@@ -1,10 +1,10 @@
 package spoonfall.learn;
 
-import spoonfall.book.Firmness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.book.Firmness;
 
 /**
  * Why a batch set as it did, by its record, and what to do with it. Texts carry marks for what depends on the reader's units.

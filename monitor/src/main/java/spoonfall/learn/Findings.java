@@ -1,11 +1,11 @@
 package spoonfall.learn;
 
-import spoonfall.book.Firmness;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import spoonfall.book.Firmness;
 import spoonfall.learn.CookFacts.From;
 import spoonfall.learn.CookFacts.Tested;
 

@@ -1,11 +1,11 @@
 package spoonfall.learn;
 
-import spoonfall.book.Firmness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.book.Firmness;
 import spoonfall.physics.GelPoint;
 import spoonfall.physics.Syrup;
 

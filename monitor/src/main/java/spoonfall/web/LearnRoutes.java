@@ -10,11 +10,11 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import spoonfall.book.Firmness;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenState;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.Refusal;
-import spoonfall.book.Firmness;
 import spoonfall.log.memory.BatchMemory;
 
 /** The calls on what earlier batches taught, and those by which a pan goes by it. */
@@ -47,7 +47,11 @@ final class LearnRoutes {
 
     private void learn(Context ctx) {
         Optional<String> fruit = asked(ctx, "fruit");
-        double riseC = WebServer.answer(pan.apply(ctx).state()).pan().basis().settings().riseC();
+        double riseC = WebServer.answer(pan.apply(ctx).state())
+                .pan()
+                .basis()
+                .settings()
+                .riseC();
         ObjectNode node = done(() -> fruit.map(name -> LearnViews.of(memory().learning(), name))
                 .orElseGet(() -> LearnViews.of(memory().learning()).put("riseC", riseC)));
         WebServer.json(ctx, 200, node);

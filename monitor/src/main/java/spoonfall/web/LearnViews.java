@@ -5,11 +5,11 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import spoonfall.book.Firmness;
 import spoonfall.learn.Batch;
 import spoonfall.learn.Chances;
 import spoonfall.learn.Diagnosis;
 import spoonfall.learn.Finding;
-import spoonfall.book.Firmness;
 import spoonfall.learn.Learning;
 import spoonfall.learn.Proposal;
 import spoonfall.learn.SafeBand;
@@ -84,7 +84,8 @@ public final class LearnViews {
     private static ObjectNode of(Batch batch) {
         ObjectNode node = NODES.objectNode();
         node.put("id", batch.id()).put("fruit", batch.fruit()).put("finalRiseC", rounded(batch.finalRiseC()));
-        return node.put("set", batch.set().wireName()).put("after", batch.after().wireName());
+        return node.put("set", batch.set().wireName())
+                .put("after", batch.after().wireName());
     }
 
     private static ObjectNode of(Proposal proposal) {
