@@ -5,6 +5,9 @@ import { difference } from './words.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
 const HEIGHT = 240;
+/** The band is named in place where its name fits before the middle. */
+const BEST_WIDTH = 90;
+
 const EDGE = { left: 12, right: 12, top: 34, bottom: 56 };
 
 /** Draws into an element, as wide as it is. Returns update(fruit, unit). */
@@ -39,6 +42,7 @@ function picture(fruit, unit, width) {
     svg('path', { d: `M${target[0]} ${EDGE.top}V${floor}`, class: 'learn-target' }),
     svg('path', { d: `M${EDGE.left} ${floor}H${right}`, class: 'learn-floor' }),
     ...marks.map(mark),
+    ...(best[1] - best[0] > BEST_WIDTH ? [words('best', best[0] + 6, EDGE.top + 20, 'start')] : []),
     words(`${Math.round(100 * fruit.chances.right)} % right at ${difference(fruit.riseC, unit)}`, middle, EDGE.top - 12, 'middle'),
     words(difference(fruit.curve[0].riseC, unit), EDGE.left, floor + 20, 'start'),
     words(difference(fruit.curve[fruit.curve.length - 1].riseC, unit), right, floor + 20, 'end'),

@@ -83,7 +83,7 @@ final class LearnCommand implements Callable<Integer> {
         StringBuilder sets = new StringBuilder();
         for (Firmness set : Firmness.values()) {
             long count = learning.batches().stream()
-                    .filter(batch -> batch.fruit().equals(proposal.fruit()) && batch.set() == set)
+                    .filter(batch -> batch.isOf(proposal.fruit()) && batch.set() == set)
                     .count();
             if (count > 0) {
                 sets.append(sets.isEmpty() ? " (" : ", ")

@@ -6,7 +6,7 @@ import spoonfall.learn.Batch;
 
 /** Invented batches of the Hollin Bank kitchen, for the demo. They were never recorded: their numbers are below 0. */
 final class SampleBatches {
-    private static final String SEVILLE = "seville orange and ginger";
+    private static final String SEVILLE = "Seville orange and ginger";
 
     private SampleBatches() {}
 

@@ -21,7 +21,7 @@ public record Batch(long id, String fruit, double finalRiseC, Firmness set, Afte
 
     /** Validates the fruit and the rise. */
     public Batch {
-        fruit = key(fruit);
+        fruit = tidied(fruit);
         if (fruit.isEmpty() || fruit.length() > LONGEST_FRUIT) {
             throw new IllegalArgumentException(
                     "name the fruit of batch " + id + " in 1 to " + LONGEST_FRUIT + " letters, such as orange");
@@ -40,8 +40,18 @@ public record Batch(long id, String fruit, double finalRiseC, Firmness set, Afte
         this(id, fruit, finalRiseC, set, After.DAY);
     }
 
-    /** The name by which a fruit is known. */
-    public static String key(String fruit) {
-        return fruit.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    /** Whether it was made of that fruit. */
+    public boolean isOf(String other) {
+        return key(fruit).equals(key(other));
+    }
+
+    /** A fruit as it is shown: as somebody wrote it, but for its spaces. */
+    static String tidied(String fruit) {
+        return fruit.strip().replaceAll("\\s+", " ");
+    }
+
+    /** What two ways of writing one fruit have in common. */
+    static String key(String fruit) {
+        return tidied(fruit).toLowerCase(Locale.ROOT);
     }
 }

@@ -59,9 +59,17 @@ public final class Learning {
         return batches;
     }
 
-    /** The fruits of them, in the order of their first batch. */
+    /** The fruits of them as they were written last, in the order of their first batch. */
     public List<String> fruits() {
-        return List.copyOf(fruits);
+        return fruits.stream().map(this::shown).toList();
+    }
+
+    private String shown(String fruit) {
+        return batches.stream()
+                .filter(batch -> batch.isOf(fruit))
+                .map(Batch::fruit)
+                .reduce((earlier, later) -> later)
+                .orElseGet(() -> Batch.tidied(fruit));
     }
 
     /** How likely each set is for a fruit, known or not, that is boiled to {@code riseC} above the water boil. */
@@ -77,8 +85,7 @@ public final class Learning {
 
     /** The rise to aim at with the next batch of a fruit, known or not. */
     public Proposal propose(String fruit) {
-        String key = Batch.key(fruit);
-        double[] best = best(key);
+        double[] best = best(fruit);
         double target = SafeBand.LEAST_RISE_C;
         double most = -1;
         for (int step = 0; ; step++) {
@@ -95,13 +102,13 @@ public final class Learning {
         Arrays.sort(best);
         double middleC = quantile(best, 0.5);
         List<Batch> same =
-                batches.stream().filter(batch -> batch.fruit().equals(key)).toList();
+                batches.stream().filter(batch -> batch.isOf(fruit)).toList();
         return new Proposal(
-                key,
+                shown(fruit),
                 target,
                 quantile(best, TAIL),
                 quantile(best, 1 - TAIL),
-                chances(key, target),
+                chances(fruit, target),
                 same.size(),
                 batches.size() - same.size(),
                 same.isEmpty() ? Optional.empty() : Optional.of(same.get(same.size() - 1)),

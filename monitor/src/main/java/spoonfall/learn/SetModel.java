@@ -35,7 +35,7 @@ final class SetModel {
             Batch batch = batches.get(i);
             aboveC[i] = batch.finalRiseC() - prior.centreC();
             set[i] = batch.set().ordinal();
-            Integer known = fruits.putIfAbsent(batch.fruit(), fruits.size());
+            Integer known = fruits.putIfAbsent(Batch.key(batch.fruit()), fruits.size());
             fruit[i] = known == null ? fruits.size() - 1 : known;
         }
     }

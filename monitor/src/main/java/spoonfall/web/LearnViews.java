@@ -69,8 +69,7 @@ public final class LearnViews {
     }
 
     private static List<Batch> of(List<Batch> batches, String fruit) {
-        String key = Batch.key(fruit);
-        return batches.stream().filter(batch -> batch.fruit().equals(key)).toList();
+        return batches.stream().filter(batch -> batch.isOf(fruit)).toList();
     }
 
     private static ArrayNode latest(List<Batch> batches) {

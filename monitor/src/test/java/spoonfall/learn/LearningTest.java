@@ -134,7 +134,7 @@ final class LearningTest {
         Learning learning = Learning.from(batches);
         Proposal known = learning.propose("damson plum");
         Proposal unknown = learning.propose("quince");
-        assertThat(learning.fruits()).containsExactly("orange", "damson plum");
+        assertThat(learning.fruits()).containsExactly("orange", "Damson plum");
         assertThat(unknown.riseC()).isGreaterThan(4.6);
         assertThat(unknown.batches()).isZero();
         assertThat(unknown.others()).isEqualTo(10);

@@ -121,7 +121,7 @@ final class BatchMemoryTest {
         book.say(id, said(After.MONTH, Optional.of(Firmness.STIFF), Optional.of("Seville orange")));
         assertThat(memory.learning().batches())
                 .extracting(Batch::id, Batch::fruit, Batch::set)
-                .containsExactly(tuple(id, "seville orange", Firmness.STIFF));
+                .containsExactly(tuple(id, "Seville orange", Firmness.STIFF));
         assertThat(memory.learning().propose("seville orange").riseC()).isLessThan(4.44);
         assertThat(memory.diagnosis(id).headline()).startsWith("It came out stiff.");
     }
@@ -137,7 +137,7 @@ final class BatchMemoryTest {
         write("fruit,final_rise,set\n Orange ,8F,soft\nquince,4.9C,Right\n");
         assertThat(memory.learning().batches())
                 .extracting(Batch::fruit, Batch::set)
-                .containsExactly(tuple("orange", Firmness.SOFT), tuple("quince", Firmness.RIGHT));
+                .containsExactly(tuple("Orange", Firmness.SOFT), tuple("quince", Firmness.RIGHT));
         assertThat(memory.learning()).isSameAs(memory.learning());
         write("fruit,final_rise,set\norange,8F,firm\n");
         assertThat(memory.learning().propose("orange").riseC()).isLessThan(4.4);
