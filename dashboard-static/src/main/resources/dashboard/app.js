@@ -13,6 +13,7 @@ import { listen } from './live.js';
 import { mountNotes } from './notes.js';
 import { oncePerCall, oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
+import { mountPlan } from './plan.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { keepShell } from './shell.js';
 import { mountThermometer } from './thermometer.js';
@@ -27,13 +28,13 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 const MINUTES_ASIDE = 5;
 
 /** The quiet pages, with the heading of each that is focused when it opens. */
-const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state', devices: 'door-state', learn: 'learn-state' };
+const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state', plan: 'plan-state', devices: 'door-state', learn: 'learn-state' };
 
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
-let lastQuiet = ['#afternoon', '#jars', '#devices', '#learn'].includes(location.hash) ? location.hash.slice(1) : 'thermometer';
+let lastQuiet = ['#afternoon', '#jars', '#plan', '#devices', '#learn'].includes(location.hash) ? location.hash.slice(1) : 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -51,6 +52,7 @@ const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), pla
 const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateJars = mountJars(part('jars'), ask);
 const updateLearn = mountLearn(part('learn'), ask);
+const updatePlan = mountPlan(part('plan'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updateDoor = mountDoor(part('door'), part('looks-on'));
 const updatePans = mountPans(part('pans'));
@@ -79,7 +81,7 @@ function draw() {
   const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
   const view = viewNow();
-  document.body.dataset.look = lookOf(live || (['jars', 'learn'].includes(view) && state.connection === 'live'), calling);
+  document.body.dataset.look = lookOf(live || (['jars', 'plan', 'learn'].includes(view) && state.connection === 'live'), calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
@@ -102,6 +104,8 @@ function draw() {
     updateJars(state, unit);
   } else if (view === 'learn') {
     updateLearn(state, unit);
+  } else if (view === 'plan') {
+    updatePlan(state, unit);
   } else if (view === 'pan') {
     updateClimb(state, unit);
   }
@@ -132,6 +136,7 @@ function showView(view) {
   part('afternoon').hidden = view !== 'afternoon';
   part('jars').hidden = view !== 'jars';
   part('learn').hidden = view !== 'learn';
+  part('plan').hidden = view !== 'plan';
   updateDoor(view === 'devices');
 }
 

@@ -58,6 +58,10 @@ final class ArchitectureTest {
             .definedBy("spoonfall.typed")
             .layer("settest")
             .definedBy("spoonfall.settest")
+            .layer("food")
+            .definedBy("spoonfall.food")
+            .layer("plan")
+            .definedBy("spoonfall.plan")
             .layer("units")
             .definedBy("spoonfall.units")
             .layer("probe")
@@ -89,7 +93,11 @@ final class ArchitectureTest {
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook")
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers("cli", "web", "words", "learn", "cook", "estimate", "science", "canner")
+            .mayOnlyBeAccessedByLayers("cli", "web", "words", "learn", "cook", "estimate", "science", "canner", "plan")
+            .whereLayer("plan")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
+            .whereLayer("food")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "plan", "log")
             .whereLayer("calibration")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "log")
             .whereLayer("canning")
@@ -107,7 +115,7 @@ final class ArchitectureTest {
             .whereLayer("settest")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "cook")
             .whereLayer("units")
-            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning", "log");
+            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning", "food", "plan", "log");
 
     @ArchTest
     static final ArchRule THE_COOK_IS_PURE = noClasses()
@@ -125,6 +133,8 @@ final class ArchitectureTest {
                     "spoonfall.calibration",
                     "spoonfall.canning",
                     "spoonfall.canner",
+                    "spoonfall.food",
+                    "spoonfall.plan",
                     "spoonfall.typed")
             .should()
             .dependOnClassesThat()

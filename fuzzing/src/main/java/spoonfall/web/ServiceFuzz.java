@@ -46,6 +46,16 @@ public final class ServiceFuzz {
             "POST /api/jars/undo",
             "GET /api/pans/{}/state",
             "GET /{}");
+    private static final String JOIN = String.join(
+            "\r\n",
+            "GET /live HTTP/1.1",
+            "Host: localhost",
+            "Upgrade: websocket",
+            "Connection: Upgrade",
+            "Sec-WebSocket-Version: 13",
+            "Sec-WebSocket-Key: c3Bvb25mYWxsLWZ1enohIQ==",
+            "",
+            "");
     private static final int HEALTH_EVERY = 500;
 
     private static @Nullable WebServer server;
@@ -85,9 +95,7 @@ public final class ServiceFuzz {
     /** Bytes on a live channel that a page has opened: the channel closes or stays, and the service goes on. */
     public static void socket(byte[] input) {
         try (Wire page = new Wire(port())) {
-            page.send(("GET /live HTTP/1.1\r\nHost: localhost\r\nUpgrade: websocket\r\nConnection: Upgrade\r\n"
-                            + "Sec-WebSocket-Version: 13\r\nSec-WebSocket-Key: c3Bvb25mYWxsLWZ1enohIQ==\r\n\r\n")
-                    .getBytes(StandardCharsets.US_ASCII));
+            page.send(JOIN.getBytes(StandardCharsets.US_ASCII));
             Must.equal(page.answer().status(), 101, "a page is not let in");
             page.send(input);
             page.drain(1);

@@ -15,6 +15,7 @@ import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Pantry;
 import spoonfall.log.memory.BatchMemory;
 import spoonfall.physics.GelPoint;
 import spoonfall.probe.trace.Trace;
@@ -43,7 +44,8 @@ final class DemoCommand implements Callable<Integer> {
                 Service.onePan(
                                 plan(trace, Quantities.factor(speed)),
                                 clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)))
-                        .remembering(BatchMemory.unrecorded(SampleBatches::batches)),
+                        .remembering(BatchMemory.unrecorded(SampleBatches::batches))
+                        .stocked(Pantry.of(SampleBatch.notes())),
                 Optional.empty(),
                 port.port(OptionalInt.empty()),
                 announce.announcer(),
@@ -58,7 +60,7 @@ final class DemoCommand implements Callable<Integer> {
         Optional<Instant> startedAt = trace.info().startedAt();
         return new KitchenPlan(
                         "Hollin Bank",
-                        "Seville orange and ginger, batch 14",
+                        SampleBatch.NAME,
                         new CookSettings(WaterBoil.atElevation(elevationM), riseC),
                         KitchenPlan.Source.DEMO,
                         speed,

@@ -32,6 +32,7 @@ import picocli.CommandLine.ScopeType;
             ScienceCommand.class,
             EvaluateCommand.class,
             JarsCommand.class,
+            PlanCommand.class,
             LicencesCommand.class,
             WarmUpCommand.class
         })

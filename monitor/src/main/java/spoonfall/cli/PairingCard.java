@@ -33,6 +33,7 @@ final class PairingCard {
     }
 
     /** Whether people look at what is printed. What goes into a file or a journal is kept, and a code must not be. */
+    @SuppressWarnings("SystemConsoleNull") // what newer ones say is asked below
     static boolean isTerminal() {
         Console console = System.console();
         if (console == null) {

@@ -17,6 +17,7 @@ import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.NotesFile;
 import spoonfall.kitchen.PanEntry;
+import spoonfall.kitchen.Pantry;
 import spoonfall.kitchen.Thermometry;
 import spoonfall.log.CalibrationBook;
 import spoonfall.log.store.Recorder;
@@ -117,7 +118,8 @@ final class ServeCommand implements Callable<Integer> {
         Kitchens kitchens;
         try {
             kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder)
-                    .remembering(LearnCommand.memory(data.folder()));
+                    .remembering(LearnCommand.memory(data.folder()))
+                    .stocked(Pantry.of(data.folder().foods(), data.folder().hob(), Optional.ofNullable(notes)));
         } catch (RuntimeException e) {
             recorder.close();
             throw e;

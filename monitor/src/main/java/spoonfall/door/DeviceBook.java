@@ -100,8 +100,8 @@ public final class DeviceBook {
     private synchronized Optional<Device> shutOut(String id) {
         Optional<Device> gone =
                 devices.stream().filter(device -> device.id().equals(id)).findFirst();
-        gone.ifPresent(device ->
-                devices = devices.stream().filter(other -> other != device).toList());
+        gone.ifPresent(device -> devices =
+                devices.stream().filter(other -> !other.id().equals(id)).toList());
         return gone;
     }
 

@@ -56,6 +56,7 @@ public final class Kitchen implements AutoCloseable {
     private final TestDesk tests;
     private final TargetDesk targets;
     private final AfternoonDesk afternoon;
+    private final PlanDesk plans;
     private final NoteDesk notes;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
@@ -121,6 +122,7 @@ public final class Kitchen implements AutoCloseable {
         thermometers = new Thermometers(plan, probes, thermometry);
         pan = new Pan(plan, thermometers, counts, journal, startNanos);
         afternoon = new AfternoonDesk(this, pan, this::tickNanos);
+        plans = new PlanDesk(this, pan);
         checks = new CheckDesk(this, thermometers, pan);
         tests = new TestDesk(this, pan);
         targets = new TargetDesk(this, thermometers, pan);
@@ -223,6 +225,11 @@ public final class Kitchen implements AutoCloseable {
     /** Where somebody says how far the afternoon is. */
     public AfternoonDesk afternoon() {
         return afternoon;
+    }
+
+    /** Where somebody says what batch is in the pan. */
+    public PlanDesk plans() {
+        return plans;
     }
 
     /** The clock by which its readings are stamped. */

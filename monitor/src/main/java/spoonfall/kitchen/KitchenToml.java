@@ -15,6 +15,7 @@ import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
+import spoonfall.units.Spelling;
 
 /** The keys of one kitchen file; every complaint says where. */
 record KitchenToml(Path file, TomlTable toml) {
@@ -84,6 +85,11 @@ record KitchenToml(Path file, TomlTable toml) {
 
     /** Complains about the first key that is not known, with the nearest that is. */
     void refuseUnknown(TomlTable table, List<String> known) {
+        refuseUnknown(table, known, "a kitchen file");
+    }
+
+    /** The same for a file of another kind, such as "batch notes". */
+    void refuseUnknown(TomlTable table, List<String> known, String kind) {
         for (String key : table.keySet()) {
             if (!known.contains(key)) {
                 String nearest = known.stream()
@@ -92,7 +98,7 @@ record KitchenToml(Path file, TomlTable toml) {
                 String hint = Spelling.distance(key, nearest) <= 2
                         ? "did you mean " + nearest + "?"
                         : "it can be " + String.join(", ", known);
-                throw complaint(table, key, "is not a key of a kitchen file; " + hint);
+                throw complaint(table, key, "is not a key of " + kind + "; " + hint);
             }
         }
     }

@@ -18,6 +18,7 @@ public final class Kitchens implements AutoCloseable {
     private final CannerDesk jars;
     private final Optional<BatchBook> book;
     private Optional<BatchMemory> memory = Optional.empty();
+    private Pantry pantry = Pantry.usual();
 
     /**
      * Pans that have not started, in the order in which a page shows them.
@@ -73,6 +74,17 @@ public final class Kitchens implements AutoCloseable {
     /** What earlier batches taught; empty where nothing is kept. */
     public Optional<BatchMemory> memory() {
         return memory;
+    }
+
+    /** Puts other foods at hand, before the pans start; returns the pans. */
+    public Kitchens stocked(Pantry other) {
+        pantry = other;
+        return this;
+    }
+
+    /** What batches are planned with. */
+    public Pantry pantry() {
+        return pantry;
     }
 
     /** The pan that is shown unless another one is asked for. */

@@ -47,6 +47,12 @@ final class Words {
     /** The cook goes on with an earlier one. */
     static final String RECOOK = BatchMemory.RECOOK;
 
+    /** Somebody said what batch is in the pan, by its plan, or that none is. */
+    static final String PLAN = "plan";
+
+    /** Somebody said how many jars it filled. */
+    static final String FILLED = "filled";
+
     private Words() {}
 
     /** All that is needed to say it again. */

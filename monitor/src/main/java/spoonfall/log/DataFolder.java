@@ -22,6 +22,16 @@ public record DataFolder(Path path) {
         return new CalibrationBook(path.resolve("calibrations.json"));
     }
 
+    /** The file with foods of the cook's own, which need not be there. */
+    public Path foods() {
+        return path.resolve("foods.csv");
+    }
+
+    /** The file with what earlier cooks showed of the hobs, which need not be there. */
+    public Path hob() {
+        return path.resolve("hob.json");
+    }
+
     /** The file with the devices that were let in from the network. */
     public Path devices() {
         return path.resolve("devices.json");

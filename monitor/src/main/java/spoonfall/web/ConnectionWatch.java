@@ -85,9 +85,8 @@ final class ConnectionWatch extends AbstractLifeCycle implements Connection.List
         Connection outer = endPoint.getConnection();
         Connection connection =
                 outer instanceof SslConnection tls ? tls.getSslEndPoint().getConnection() : outer;
-        boolean asks = connection instanceof HttpConnection http && http.getMessagesIn() == http.getMessagesOut();
-        if (!asks && !(connection instanceof NegotiatingServerConnection)) {
-            begun.remove(endPoint); // it is answered, or it is a live channel, or HTTP/2, which has limits of its own
+        if (!(connection instanceof HttpConnection || connection instanceof NegotiatingServerConnection)) {
+            begun.remove(endPoint); // a live channel, or HTTP/2, which has limits of its own
             return;
         }
         long messages = connection.getMessagesIn();

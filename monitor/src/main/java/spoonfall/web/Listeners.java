@@ -21,20 +21,26 @@ import spoonfall.door.tls.ServerKey;
  * Whatever the network does, this machine's page has its own line.
  */
 final class Listeners {
-    private static final String NETWORK = "network";
+    /** The name of the connector that listens to the network. */
+    static final String NETWORK = "network";
 
     /** How long a page may still say nothing when the service stops, before its connection ends. */
     private static final int LAST_IDLE_MILLIS = 100;
 
     private static final int MOST_STREAMS = 64;
-    private static final int SLOWEST_BODY_BYTES_PER_S = 100;
+
+    /** How long a stream that nothing passes on may hold what answers it. */
+    private static final int LONGEST_STILL_MILLIS = 10_000;
 
     private Listeners() {}
 
     /** Adds the one for this machine, and the other if there is a door to the network. */
     static void add(JettyConfig jetty, String host, int port, Optional<NetworkDoor> network) {
         jetty.addConnector((server, http) -> local(server, http, host, port));
-        network.ifPresent(door -> jetty.addConnector((server, http) -> outside(server, http, door)));
+        network.ifPresent(door -> {
+            jetty.addConnector((server, http) -> outside(server, http, door));
+            jetty.modifyServer(server -> server.setHandler(NetworkShare.handlers()));
+        });
     }
 
     /** The port that the network sees, once both listen. */
@@ -55,11 +61,11 @@ final class Listeners {
         return connector;
     }
 
+    @SuppressWarnings("removal") // nothing else of this version of Jetty ends a body that trickles in
     private static ServerConnector outside(Server server, HttpConfiguration base, NetworkDoor door) {
         HttpConfiguration http = new HttpConfiguration(base);
         http.setHeaderCacheCaseSensitive(
                 true); // else a token in other letters is taken for the one before it on the same line
-        http.setMinRequestDataRate(SLOWEST_BODY_BYTES_PER_S);
         ServerConnector connector =
                 door.tls().map(key -> secure(server, http, key)).orElseGet(() -> plain(server, http));
         connector.setPort(door.port());
@@ -81,6 +87,7 @@ final class Listeners {
         HTTP2ServerConnectionFactory http2 = new HTTP2ServerConnectionFactory(http);
         http2.setConnectProtocolEnabled(false); // the live channel comes by HTTP/1.1
         http2.setMaxConcurrentStreams(MOST_STREAMS);
+        http2.setStreamIdleTimeout(LONGEST_STILL_MILLIS);
         ALPNServerConnectionFactory alpn = new ALPNServerConnectionFactory();
         alpn.setDefaultProtocol(http1.getProtocol());
         SslConnectionFactory tls = new SslConnectionFactory(context(key), alpn.getProtocol());

@@ -217,6 +217,7 @@ public final class WebServer implements AutoCloseable {
         new NoteRoutes(asked).add(routes, base);
         new AfternoonRoutes(asked).add(routes, base);
         new LearnRoutes(kitchens, asked, snapshots).add(routes, base);
+        new PlanRoutes(kitchens.pantry(), asked).add(routes, base);
     }
 
     /** A page follows the pan that it names, or the first. */

@@ -30,6 +30,7 @@ final class LoadPace implements AutoCloseable {
         sentNanos = new AtomicLongArray(kitchen.pans() * STEPS);
     }
 
+    @SuppressWarnings("ThreadPriorityCheck") // it measures: when it is late, so is every figure
     void start() {
         thread.setPriority(Thread.MAX_PRIORITY);
         thread.start();

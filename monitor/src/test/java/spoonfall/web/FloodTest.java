@@ -7,6 +7,7 @@ import java.net.InetAddress;
 import java.net.Socket;
 import java.net.SocketTimeoutException;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,6 +48,30 @@ final class FloodTest {
                     "the end of many",
                     () -> sockets.stream().filter(FloodTest::isCut).count() >= 40);
             assertThat(door.here("GET", "/api/state", "").statusCode()).isEqualTo(200);
+        } finally {
+            for (Socket socket : sockets) {
+                socket.close();
+            }
+        }
+    }
+
+    @Test
+    void bodiesThatNeverEnd_holdNoThreadOfThisMachinesPage() throws IOException {
+        List<Socket> sockets = new ArrayList<>();
+        try (ServedDoor door = ServedDoor.plain(folder)) {
+            String host = "localhost:" + door.server.networkPort();
+            String begun = "POST /api/door/pair HTTP/1.1\r\nHost: " + host + "\r\nOrigin: http://" + host
+                    + "\r\nContent-Length: 4000\r\n\r\n{";
+            for (int i = 0; i < 60; i++) {
+                Socket socket = new Socket(InetAddress.getLoopbackAddress(), door.server.networkPort());
+                sockets.add(socket);
+                socket.getOutputStream().write(begun.getBytes(StandardCharsets.US_ASCII));
+            }
+            for (int i = 0; i < 20; i++) {
+                assertThat(door.here("GET", "/api/state", "").statusCode()).isEqualTo(200);
+                assertThat(door.outside("GET", "/pair.html", "", "").statusCode())
+                        .isEqualTo(200);
+            }
         } finally {
             for (Socket socket : sockets) {
                 socket.close();
