@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import spoonfall.book.Firmness;
+import spoonfall.kitchen.FoodBook;
 import spoonfall.learn.Learning;
 import spoonfall.learn.Proposal;
 import spoonfall.log.DataFolder;
@@ -50,7 +51,9 @@ final class LearnCommand implements Callable<Integer> {
     /** The memory of a data folder: what was told of recorded batches, and a notebook. */
     static BatchMemory memory(DataFolder folder) {
         return new BatchMemory(
-                folder, BatchFile.all(new BookOutcomes(folder.cooks()), new BatchFile(folder.notebook())));
+                folder,
+                BatchFile.all(new BookOutcomes(folder.cooks()), new BatchFile(folder.notebook())),
+                () -> FoodBook.withAny(folder.foods()));
     }
 
     @Override

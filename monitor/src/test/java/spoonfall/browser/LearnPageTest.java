@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spoonfall.book.Firmness;
 import spoonfall.cook.Cooks;
+import spoonfall.kitchen.FoodBook;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
@@ -50,7 +51,7 @@ final class LearnPageTest {
                 KitchenPlan.live("Hollin Bank", "batch 14", Cooks.settings(trace), 1),
                 clock -> List.of(new ToldProbe("pan", 0)),
                 System::nanoTime);
-        Kitchens kitchens = Kitchens.one(kitchen).remembering(new BatchMemory(data, () -> batches));
+        Kitchens kitchens = Kitchens.one(kitchen).remembering(new BatchMemory(data, () -> batches, FoodBook::usual));
         try (Browsers browsers = Browsers.open();
                 WebServer server = new WebServer(kitchens, "127.0.0.1", 0);
                 kitchens) {

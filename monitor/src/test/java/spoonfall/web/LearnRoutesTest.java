@@ -14,6 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spoonfall.cook.Cooks;
+import spoonfall.kitchen.FoodBook;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
@@ -50,7 +51,7 @@ final class LearnRoutesTest {
         if (server == null) {
             DataFolder data = new DataFolder(folder);
             Kitchens kitchens =
-                    Kitchens.one(kitchen).remembering(new BatchMemory(data, new BatchFile(data.notebook())));
+                    Kitchens.one(kitchen).remembering(new BatchMemory(data, new BatchFile(data.notebook()), FoodBook::usual));
             server = new WebServer(kitchens, "127.0.0.1", 0);
             kitchen.start();
             server.start();

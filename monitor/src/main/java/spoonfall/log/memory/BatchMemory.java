@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import spoonfall.book.Firmness;
+import spoonfall.food.Foods;
 import spoonfall.learn.Batch;
 import spoonfall.learn.CookFacts;
 import spoonfall.learn.Diagnosis;
@@ -30,21 +32,28 @@ public final class BatchMemory {
 
     private final Optional<DataFolder> data;
     private final Outcomes outcomes;
+    private final Supplier<Foods> foods;
     private @Nullable Learning latest;
 
-    private BatchMemory(Optional<DataFolder> data, Outcomes outcomes) {
+    private BatchMemory(Optional<DataFolder> data, Outcomes outcomes, Supplier<Foods> foods) {
         this.data = data;
         this.outcomes = outcomes;
+        this.foods = foods;
     }
 
-    /** The memory of a data folder, with what is known of how the batches set. */
-    public BatchMemory(DataFolder data, Outcomes outcomes) {
-        this(Optional.of(data), outcomes);
+    /**
+     * The memory of a data folder.
+     *
+     * @param outcomes what is known of how the batches set
+     * @param foods the foods of which plans are made
+     */
+    public BatchMemory(DataFolder data, Outcomes outcomes, Supplier<Foods> foods) {
+        this(Optional.of(data), outcomes, foods);
     }
 
     /** The memory of batches that were never recorded: they teach, but nothing can be looked into. */
     public static BatchMemory unrecorded(Outcomes outcomes) {
-        return new BatchMemory(Optional.empty(), outcomes);
+        return new BatchMemory(Optional.empty(), outcomes, () -> new Foods(List.of()));
     }
 
     private DataFolder folder() {
@@ -94,7 +103,7 @@ public final class BatchMemory {
         BookPage page = page(id);
         OptionalDouble highC = NextCalibration.highC(
                 page.cook(), folder().calibrations().entries(), page.settings().gelPointC());
-        return new StoredFacts(page).facts(earlierMinutes(page), highC);
+        return new StoredFacts(page).facts(earlierMinutes(page), highC, foods.get());
     }
 
     /** The minutes of the cooks that a cook goes on with, all the way back. */

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.Stage;
 import spoonfall.cook.WaterBoil;
+import spoonfall.food.Foods;
 import spoonfall.learn.CookFacts;
 import spoonfall.learn.CookFacts.Base;
 import spoonfall.learn.CookFacts.From;
@@ -36,7 +37,7 @@ final class StoredFacts {
     }
 
     /** The facts, but for what other books than the record know. */
-    CookFacts facts(double earlierMinutes, OptionalDouble probeHighC) {
+    CookFacts facts(double earlierMinutes, OptionalDouble probeHighC, Foods foods) {
         OptionalDouble finalRiseC = page.marks().finalRiseC();
         return new CookFacts(
                 base(settings.waterBoil()),
@@ -49,7 +50,7 @@ final class StoredFacts {
                 raised("scorch-risk"),
                 raised("stalled"),
                 probeHighC,
-                Optional.empty());
+                PlanEvidence.of(page.cook(), foods));
     }
 
     /** How long it boiled with its sugar in, in minutes; empty if it never did. */

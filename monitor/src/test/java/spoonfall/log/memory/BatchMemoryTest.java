@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,12 +23,15 @@ import spoonfall.calibration.Correction;
 import spoonfall.calibration.Point;
 import spoonfall.calibration.Reference;
 import spoonfall.cook.Cooks;
+import spoonfall.kitchen.FoodBook;
 import spoonfall.lab.Scenario;
 import spoonfall.learn.Batch;
 import spoonfall.learn.CookFacts;
 import spoonfall.learn.Diagnosis;
+import spoonfall.learn.Evidence;
 import spoonfall.learn.Finding;
 import spoonfall.log.CalibrationBook;
+import spoonfall.log.CookJson;
 import spoonfall.log.DataFolder;
 import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.CookLog;
@@ -42,7 +47,7 @@ final class BatchMemoryTest {
     }
 
     private BatchMemory memory() {
-        return new BatchMemory(data(), new BatchFile(data().notebook()));
+        return new BatchMemory(data(), new BatchFile(data().notebook()), FoodBook::usual);
     }
 
     private long cooked(Scenario scenario) {
@@ -116,7 +121,7 @@ final class BatchMemoryTest {
         long id = cooked(Scenario.PAST);
         BatchBook book = new BatchBook(data().cooks());
         book.say(id, said(After.DAY, Optional.of(Firmness.FIRM), Optional.empty())); // no fruit yet: not learnt from
-        BatchMemory memory = new BatchMemory(data(), new BookOutcomes(data().cooks()));
+        BatchMemory memory = new BatchMemory(data(), new BookOutcomes(data().cooks()), FoodBook::usual);
         assertThat(memory.learning().batches()).isEmpty();
         book.say(id, said(After.MONTH, Optional.of(Firmness.STIFF), Optional.of("Seville orange")));
         assertThat(memory.learning().batches())
@@ -128,6 +133,30 @@ final class BatchMemoryTest {
 
     private static OutcomeWords said(After after, Optional<Firmness> set, Optional<String> fruit) {
         return new OutcomeWords(after, set, Optional.empty(), Optional.empty(), fruit, OptionalInt.empty());
+    }
+
+    @Test
+    void thePlanInTheRecord_bearsWitness() {
+        long id = cooked(Scenario.CLEAN);
+        ObjectNode plan = CookJson.object();
+        ArrayNode rows = plan.putArray("ingredients");
+        rows.addObject().put("amount", "1 kg").put("food", "strawberries");
+        rows.addObject().put("amount", "400 g").put("food", "sugar");
+        try (CookLog log = CookLog.open(data().cooks())) {
+            log.say(id, "plan", plan);
+        }
+        Evidence evidence = memory().facts(id).plan().orElseThrow();
+        assertThat(evidence.sugarToFruit()).hasValueCloseTo(0.4, within(1e-9));
+        assertThat(evidence.setting()).contains(Evidence.Setting.NEEDS); // So Easy to Preserve
+        assertThat(memory().diagnosis(id, Optional.of(Firmness.SOFT), Optional.empty()).findings())
+                .filteredOn(Finding::cause)
+                .extracting(Finding::id)
+                .contains("sugar-low", "pectin");
+        rows.addObject().put("amount", "1 kg").put("food", "moon dust");
+        try (CookLog log = CookLog.open(data().cooks())) {
+            log.say(id, "plan", plan);
+        }
+        assertThat(memory().facts(id).plan()).isEmpty();
     }
 
     @Test
