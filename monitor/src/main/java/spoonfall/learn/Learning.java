@@ -101,8 +101,7 @@ public final class Learning {
         }
         Arrays.sort(best);
         double middleC = quantile(best, 0.5);
-        List<Batch> same =
-                batches.stream().filter(batch -> batch.isOf(fruit)).toList();
+        List<Batch> same = batches.stream().filter(batch -> batch.isOf(fruit)).toList();
         return new Proposal(
                 shown(fruit),
                 target,

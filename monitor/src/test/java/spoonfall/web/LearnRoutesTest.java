@@ -50,8 +50,8 @@ final class LearnRoutesTest {
     private int port() {
         if (server == null) {
             DataFolder data = new DataFolder(folder);
-            Kitchens kitchens =
-                    Kitchens.one(kitchen).remembering(new BatchMemory(data, new BatchFile(data.notebook()), FoodBook::usual));
+            Kitchens kitchens = Kitchens.one(kitchen)
+                    .remembering(new BatchMemory(data, new BatchFile(data.notebook()), FoodBook::usual));
             server = new WebServer(kitchens, "127.0.0.1", 0);
             kitchen.start();
             server.start();

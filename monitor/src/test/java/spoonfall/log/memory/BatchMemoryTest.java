@@ -148,7 +148,8 @@ final class BatchMemoryTest {
         Evidence evidence = memory().facts(id).plan().orElseThrow();
         assertThat(evidence.sugarToFruit()).hasValueCloseTo(0.4, within(1e-9));
         assertThat(evidence.setting()).contains(Evidence.Setting.NEEDS); // So Easy to Preserve
-        assertThat(memory().diagnosis(id, Optional.of(Firmness.SOFT), Optional.empty()).findings())
+        assertThat(memory().diagnosis(id, Optional.of(Firmness.SOFT), Optional.empty())
+                        .findings())
                 .filteredOn(Finding::cause)
                 .extracting(Finding::id)
                 .contains("sugar-low", "pectin");
