@@ -1,7 +1,14 @@
 package spoonfall.learn;
 
+import java.util.List;
+import spoonfall.book.Firmness;
+
 /** The five outcomes as bands on the scale of the log odds: how likely one is for a batch that lies at some place. */
 final class Bands {
+    /** From the softest to the firmest. */
+    static final List<Firmness> ORDER =
+            List.of(Firmness.RUNNY, Firmness.SOFT, Firmness.RIGHT, Firmness.FIRM, Firmness.STIFF);
+
     static final int COUNT = 5;
 
     /** Where a band begins; the lowest begins nowhere. */

@@ -34,7 +34,7 @@ final class SetModel {
         for (int i = 0; i < rows; i++) {
             Batch batch = batches.get(i);
             aboveC[i] = batch.finalRiseC() - prior.centreC();
-            set[i] = batch.set().ordinal();
+            set[i] = Bands.ORDER.indexOf(batch.set());
             Integer known = fruits.putIfAbsent(Batch.key(batch.fruit()), fruits.size());
             fruit[i] = known == null ? fruits.size() - 1 : known;
         }
