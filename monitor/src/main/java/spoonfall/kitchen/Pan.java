@@ -6,7 +6,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -65,6 +67,7 @@ final class Pan {
     private @Nullable Cook cook;
     private boolean news = true;
     private OptionalLong heardNanos = OptionalLong.empty();
+    private final Map<String, Double> remindedT = new HashMap<>();
     private final PanNotes notes = new PanNotes();
     private final TypedBook typed = new TypedBook();
     private long lastViewNanos = System.nanoTime();
@@ -118,6 +121,7 @@ final class Pan {
         boolean next = batch.isPresent() ? over : cook == null || planned.hasNext();
         planned.say(batch, next);
         if (cook != null && !next) {
+            planned.prior().ifPresent(cook.monitor()::expect);
             log.said(cook, Words.PLAN, PlannedBatch.detail(batch));
         }
     }
@@ -138,8 +142,10 @@ final class Pan {
     private void followAfternoon(long atNanos) {
         for (Reminder reminder : afternoon.follow(atNanos, status())) {
             double laterS = cook == null ? 0 : afternoon.secondsAt(cook.originNanos());
-            double t = cook == null ? 0 : cook.monitor().timeS();
-            add(new KitchenChange.Reminded(++seq, t, reminder.name(), reminder.marked(laterS)));
+            boolean said = remindedT.getOrDefault(reminder.name(), Double.NEGATIVE_INFINITY) > timeS(atNanos) - 60;
+            if (!log.again() && !said) {
+                say(reminder.name(), reminder.marked(laterS));
+            }
         }
         tellAfternoon();
     }
@@ -283,7 +289,8 @@ final class Pan {
             return;
         }
         List<CookAlarm> before = cook.monitor().alarms();
-        Cook again = cook.again(basis.settings(), thermometers.first().name(), basis.trusts(), atNanos);
+        Cook again =
+                cook.again(basis.settings(), thermometers.first().name(), basis.trusts(), atNanos, planned.prior());
         cook = again;
         for (CookAlarm alarm : again.monitor().alarms()) {
             Optional<CookAlarm> old =
@@ -365,7 +372,18 @@ final class Pan {
 
     private void say(String name, String text) {
         double t = cook == null ? 0 : cook.monitor().timeS();
+        if (cook != null) {
+            ObjectNode detail = CookJson.object().put("t", t).put("name", name).put("text", text);
+            log.said(cook, Words.REMINDED, detail);
+        }
         add(new KitchenChange.Reminded(++seq, t, name, text));
+    }
+
+    private void remindAgain(ObjectNode detail) {
+        double t = CookJson.number(detail, "t");
+        String name = CookJson.text(detail, "name");
+        remindedT.put(name, t);
+        add(new KitchenChange.Reminded(++seq, t, name, CookJson.text(detail, "text")));
     }
 
     /** Lets a cook be that cannot be gone on with; its record stays as it is. */
@@ -418,7 +436,10 @@ final class Pan {
             case Words.CORRECTION -> resumption.correct(CookJson.text(detail, "probe"), CookJson.correction(detail));
             case Words.SET_TEST -> say(Words.testWord(detail), atNanos);
             case Words.AFTERNOON -> sayOfOld(AfternoonWord.of(detail), atNanos);
-            case Words.PLAN -> planned.say(PlannedBatch.of(detail), false);
+            case Words.PLAN -> {
+                planned.say(PlannedBatch.of(detail), false);
+                planned.prior().ifPresent(current.monitor()::expect);
+            }
             case Words.FILLED -> planned.filled((int) CookJson.number(detail, "jars"));
             case Words.TYPED -> typed.took(Words.entry(detail, timeS(atNanos), atNanos));
             case Words.TAKEN_BACK -> {
@@ -426,6 +447,7 @@ final class Pan {
                 typed.tookBack(detail.path("id").asText());
                 rebase(resumption.basis(), atNanos);
             }
+            case Words.REMINDED -> remindAgain(detail);
             case Words.CLOCK_SET -> cook = current.withClockSet((long) CookJson.number(detail, "byMillis"));
             case Words.CAME_BACK -> {
                 if (detail.has("leftMillis")) { // it was watched for longer than it was read
@@ -549,6 +571,7 @@ final class Pan {
         acknowledged.clear();
         planned.end();
         notes.clear();
+        remindedT.clear();
         heardNanos = OptionalLong.empty();
         outlookT = Double.NEGATIVE_INFINITY;
         news = true;
@@ -608,6 +631,7 @@ final class Pan {
         cook = started;
         log.began(cookNumber, started);
         planned.begin().ifPresent(batch -> log.said(started, Words.PLAN, PlannedBatch.detail(Optional.of(batch))));
+        planned.prior().ifPresent(started.monitor()::expect);
         trouble = Optional.empty();
         return started;
     }

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import spoonfall.estimate.PanPrior;
 import spoonfall.food.Ingredient;
 import spoonfall.log.CookJson;
 import spoonfall.plan.BatchPlan;
@@ -25,6 +26,7 @@ import spoonfall.plan.Range;
 public record PlannedBatch(
         List<Row> rows, double solidsKg, Optional<PlannedPan> pan, Range finishedKg, Range jars, String manyJars) {
     private static final int MOST_TEXT = 100;
+    private static final double LEAST_DOUBT = 0.01;
 
     /**
      * One ingredient, as it was written.
@@ -55,6 +57,16 @@ public record PlannedBatch(
 
     private static Row row(Ingredient one) {
         return new Row(one.amount().words(), one.food().name());
+    }
+
+    /** What the forecast is told; empty if the plan does not know the hob, or is of less than a minute's boiling. */
+    Optional<PanPrior> prior() {
+        return pan.filter(told -> told.waterKgPerMin() < told.totalKg())
+                .map(told -> new PanPrior(
+                        told.totalKg(),
+                        told.solidsKg(),
+                        told.waterKgPerMin(),
+                        Math.min(1, Math.max(LEAST_DOUBT, told.relativeDoubt()))));
     }
 
     /** All that is needed to say it again; nothing in it when there is none. */

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Stage;
+import spoonfall.estimate.PanPrior;
 import spoonfall.log.CookRecord;
 import spoonfall.plan.LearntRate;
 import spoonfall.plan.Yield;
@@ -33,6 +34,11 @@ final class PlannedCook {
         } else {
             current = batch;
         }
+    }
+
+    /** What the forecast of this cook is told. */
+    Optional<PanPrior> prior() {
+        return current.flatMap(PlannedBatch::prior);
     }
 
     /** A cook begins; returns its plan. */

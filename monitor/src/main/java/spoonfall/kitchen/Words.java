@@ -35,6 +35,9 @@ final class Words {
     /** Somebody said how far the afternoon is; found in cooks from before afternoons had a diary of their own. */
     static final String AFTERNOON = "afternoon";
 
+    /** The page was reminded of something that does not come of the cook alone, and comes at other moments when it is gone through again. */
+    static final String REMINDED = "reminded";
+
     /** The wall clock was set. */
     static final String CLOCK_SET = "clock-set";
 

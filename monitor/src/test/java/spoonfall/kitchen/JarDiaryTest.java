@@ -34,6 +34,8 @@ import spoonfall.probe.Reading;
 /** Jars that are watched by a service that was killed and began again. */
 @Timeout(60)
 final class JarDiaryTest {
+    private static final List<CannerTap> TAPS = List.of(CannerTap.values());
+
     private final KeptDiary diary = new KeptDiary();
 
     /** Far from 0, as the monotonic clock of another run may be. */
@@ -251,7 +253,7 @@ final class JarDiaryTest {
                         watch.acknowledge(t, alarms.get(0).id(), new java.util.ArrayList<>());
                     }
                 }
-                default -> watch.tap(t, id, CannerTap.values()[random.nextInt(CannerTap.values().length)]);
+                default -> watch.tap(t, id, TAPS.get(random.nextInt(TAPS.size())));
             }
         } catch (NotNow e) {
             watch.advanceTo(t);

@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import spoonfall.cook.CookMonitor;
 import spoonfall.cook.Cooks;
+import spoonfall.cook.Forecast;
 import spoonfall.food.Foods;
 import spoonfall.food.Ingredient;
 import spoonfall.food.IngredientLine;
@@ -20,6 +22,7 @@ import spoonfall.plan.BatchPlan;
 import spoonfall.plan.HobPower;
 import spoonfall.plan.Jar;
 import spoonfall.plan.PlanSetup;
+import spoonfall.probe.Reading;
 import spoonfall.probe.trace.Trace;
 
 /** A pan whose batch was planned. */
@@ -112,6 +115,25 @@ final class PlannedCookTest {
         try (Run fourth = new Run()) {
             assertThat(fourth.kitchen.plans().state().join().batch()).isEmpty();
         }
+    }
+
+    @Test
+    void theFirstForecast_isSurer_whenTheBatchWasPlanned() {
+        assertThat(firstForecastWidthS(Optional.of(batch()))).isLessThan(firstForecastWidthS(Optional.empty()));
+    }
+
+    private double firstForecastWidthS(Optional<PlannedBatch> batch) {
+        CookMonitor monitor = new CookMonitor(Cooks.settings(trace), 0);
+        batch.flatMap(PlannedBatch::prior).ifPresent(monitor::expect);
+        for (int i = 0; i < trace.size(); i++) {
+            long atNanos = Math.round(trace.elapsedS(i) * 1e9);
+            monitor.accept(Reading.good("pan", atNanos, trace.temperatureC(i).orElseThrow(), ""));
+            Optional<Forecast> forecast = monitor.status().forecast();
+            if (forecast.isPresent()) {
+                return forecast.get().highS() - forecast.get().lowS();
+            }
+        }
+        return Double.POSITIVE_INFINITY;
     }
 
     @Test

@@ -302,7 +302,7 @@ final class HostilePagesTest {
     void aRequestThatDrips_isCut() throws IOException {
         try (Socket slow = new Socket(InetAddress.getLoopbackAddress(), port())) {
             slow.getOutputStream()
-                    .write(("GET /api/state HTTP/1.1\r\nHost: localhost\r\nX-Slow: ")
+                    .write("GET /api/state HTTP/1.1\r\nHost: localhost\r\nX-Slow: "
                             .getBytes(StandardCharsets.US_ASCII));
             Hearing.await("its end", () -> {
                 try {

@@ -70,7 +70,7 @@ final class PairingTest {
                 .isEqualTo(403);
         ServedDoor.Channel channel = new ServedDoor.Channel();
         door.live(cookie, door.outside(), channel).join();
-        Hearing.await("the snapshot", () -> channel.messages > 0);
+        Hearing.await("the snapshot", () -> channel.heard);
     }
 
     @Test
@@ -116,7 +116,7 @@ final class PairingTest {
         String cookie = door.pair("cook", "Tablet");
         ServedDoor.Channel channel = new ServedDoor.Channel();
         WebSocket socket = door.live(cookie, door.outside(), channel).join();
-        Hearing.await("the snapshot", () -> channel.messages > 0);
+        Hearing.await("the snapshot", () -> channel.heard);
         String id = door.devices.all().get(0).id();
         assertThat(door.here("DELETE", "/api/door/devices/" + id, "").statusCode())
                 .isEqualTo(200);

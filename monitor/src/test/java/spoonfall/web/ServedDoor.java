@@ -136,12 +136,12 @@ public final class ServedDoor implements AutoCloseable {
 
     /** What a live channel heard. */
     static final class Channel implements WebSocket.Listener {
-        volatile int messages;
+        volatile boolean heard;
         volatile int closedWith;
 
         @Override
         public @Nullable CompletionStage<?> onText(WebSocket socket, CharSequence data, boolean last) {
-            messages++;
+            heard = true;
             socket.request(1);
             return null;
         }
