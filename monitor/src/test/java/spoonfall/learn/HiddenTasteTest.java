@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import spoonfall.book.Firmness;
 
 /**
  * Simulated cooks with a taste that nobody is told: whether the interval of the target holds what is truly best, and how often
@@ -47,7 +46,7 @@ final class HiddenTasteTest {
                 left -= chances[set];
                 set++;
             }
-            return new Batch(id, "orange", riseC, Firmness.values()[set]);
+            return new Batch(id, "orange", riseC, Bands.ORDER.get(set));
         }
     }
 

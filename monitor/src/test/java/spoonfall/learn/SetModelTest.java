@@ -32,7 +32,7 @@ final class SetModelTest {
         for (int row = 0; row < 4; row++) {
             for (int rating : WINE[row]) {
                 String fruit = row % 2 == 0 ? "dry" : "with contact";
-                batches.add(new Batch(batches.size(), fruit, 10 + (row / 2), Firmness.values()[rating - 1]));
+                batches.add(new Batch(batches.size(), fruit, 10 + (row / 2), Bands.ORDER.get(rating - 1)));
             }
         }
         return batches;
@@ -101,7 +101,7 @@ final class SetModelTest {
         for (int round = 0; round < 50; round++) {
             List<Batch> batches = new ArrayList<>();
             for (int i = 0; i < 12; i++) {
-                Firmness set = Firmness.values()[random.nextInt(5)];
+                Firmness set = Bands.ORDER.get(random.nextInt(5));
                 batches.add(new Batch(i, "fruit " + random.nextInt(3), 3 + 3 * random.nextDouble(), set));
             }
             SetModel model = new SetModel(Prior.usual(), batches);
