@@ -1,6 +1,8 @@
 // Wires the page: one state, one redraw a frame.
 
 import { mountAfternoon } from './afternoon.js';
+import { mountBook } from './book.js';
+import { routeOf } from './book-words.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
 import { mountHands } from './hands.js';
@@ -25,13 +27,13 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 const MINUTES_ASIDE = 5;
 
 /** The quiet pages, with the heading of each that is focused when it opens. */
-const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state' };
+const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state', book: 'book-state' };
 
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
-let lastQuiet = ['#afternoon', '#jars'].includes(location.hash) ? location.hash.slice(1) : 'thermometer';
+let lastQuiet = ['#afternoon', '#jars'].includes(location.hash) ? location.hash.slice(1) : routeOf(location.hash).book ? 'book' : 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -48,6 +50,7 @@ const updateClimb = mountClimb(part('climb'), part('below'));
 const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, answerCall);
 const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateJars = mountJars(part('jars'), ask);
+const updateBook = mountBook(part('book'));
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updatePans = mountPans(part('pans'));
 const updateTests = mountTests(part('tests'), ask);
@@ -75,7 +78,7 @@ function draw() {
   const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
   const view = viewNow();
-  document.body.dataset.look = lookOf(live || (view === 'jars' && state.connection === 'live'), calling);
+  document.body.dataset.look = lookOf(live || (['jars', 'book'].includes(view) && state.connection === 'live'), calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
@@ -96,6 +99,8 @@ function draw() {
     updateAfternoon(state);
   } else if (view === 'jars') {
     updateJars(state, unit);
+  } else if (view === 'book') {
+    updateBook(unit);
   } else {
     updateClimb(state, unit);
   }
@@ -110,7 +115,7 @@ function allCalls() {
 }
 
 function viewNow() {
-  const named = location.hash.slice(1);
+  const named = routeOf(location.hash).book ? 'book' : location.hash.slice(1);
   return named in HEADINGS ? named : 'pan';
 }
 
@@ -125,6 +130,7 @@ function showView(view) {
   part('thermometer').hidden = view !== 'thermometer';
   part('afternoon').hidden = view !== 'afternoon';
   part('jars').hidden = view !== 'jars';
+  part('book').hidden = view !== 'book';
 }
 
 function mountLines(element) {

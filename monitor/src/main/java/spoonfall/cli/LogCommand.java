@@ -38,7 +38,7 @@ import spoonfall.words.Plain;
         name = "log",
         description = "List, show, note, take out, take in, thin or delete the cooks that were recorded.",
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {OutcomeCommand.class},
+        subcommands = {OutcomeCommand.class, PhotoCommand.class},
         footer = {
             "",
             "For example:",
