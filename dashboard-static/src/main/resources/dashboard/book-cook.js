@@ -4,6 +4,7 @@ import { askBook } from './book-ask.js';
 import { mountBookClimb } from './book-climb.js';
 import { choice, make, put } from './book-make.js';
 import { mountOutcome } from './book-outcome.js';
+import { mountPaper } from './book-paper.js';
 import { mountPhotos } from './book-photos.js';
 import { LINED_UP, day, linesUp, listPath, summary, testWords, title } from './book-words.js';
 import { clock, fill } from './words.js';
@@ -21,11 +22,13 @@ export function mountBookCook(place, say) {
   const outcome = make('div', {}, 'book-outcome');
   const happened = make('ol', { className: 'book-events' }, 'book-events');
   const photos = make('div', {});
+  const paper = make('div', {});
   const heading = make('h2', { textContent: 'What happened' });
-  place.append(picture, legend, compare, outcome, photos, heading, happened);
+  place.append(picture, legend, compare, outcome, photos, paper, heading, happened);
   const updateClimb = mountBookClimb(picture);
   const updateOutcome = mountOutcome(outcome);
   const updatePhotos = mountPhotos(photos);
+  const updatePaper = mountPaper(paper);
 
   let route = { id: null, other: null };
   let unit = 'C';
@@ -84,6 +87,7 @@ export function mountBookCook(place, say) {
       drawAll();
     });
     updatePhotos(cook);
+    updatePaper(cook);
     const rows = [
       ...cook.events.map(({ t, text }) => [t, fill(text, unit, cook.startedAtMs)]),
       ...climb.tests.map((test) => [test.t, testWords(test, unit)]),

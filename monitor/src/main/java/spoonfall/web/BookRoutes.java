@@ -39,6 +39,7 @@ final class BookRoutes {
                 known(ctx -> WebServer.json(ctx, 200, BookViews.climb(book().page(id(ctx)), MOST_POINTS))));
         routes.post("/api/book/{id}/outcome", known(this::outcome));
         new PhotoRoutes(this::book).add(routes);
+        new PaperRoutes(this::book).add(routes);
     }
 
     private void outcome(Context ctx) {

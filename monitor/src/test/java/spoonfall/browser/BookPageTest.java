@@ -3,6 +3,8 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -10,6 +12,8 @@ import com.microsoft.playwright.options.FilePayload;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +34,13 @@ import spoonfall.lab.Scenario;
 import spoonfall.log.Diary;
 import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.CookLog;
+import spoonfall.paper.CookReport;
+import spoonfall.paper.Label;
+import spoonfall.paper.LabelPrinter;
+import spoonfall.paper.LabelSheet;
+import spoonfall.paper.ReportChoice;
+import spoonfall.photo.Photo;
+import spoonfall.photo.PhotoMaker;
 import spoonfall.probe.trace.Trace;
 import spoonfall.web.WebServer;
 
@@ -109,6 +120,10 @@ final class BookPageTest {
         part(page, "photo").setInputFiles(new FilePayload("x.png", "image/png", "<script>".getBytes()));
         assertThat(part(page, "photo-error")).containsText("neither a JPEG nor a PNG");
         Browsers.isAccessibleAndFits(page);
+        page.locator(".book-paper summary").click();
+        Download labels = page.waitForDownload(() -> part(page, "labels").click());
+        assertThat(new String(Files.readAllBytes(labels.path()), 0, 5, StandardCharsets.US_ASCII))
+                .isEqualTo("%PDF-");
         part(page, "other").selectOption("2");
         assertThat(page).hasURL(Pattern.compile("#book/1/2$"));
         assertThat(part(page, "beside")).containsText("Dashed:");
@@ -116,6 +131,45 @@ final class BookPageTest {
         assertThat(part(page, "climb")).hasAttribute("aria-label", Pattern.compile("when they boiled hard"));
         page.getByTestId("unit").click();
         assertThat(part(page, "climb")).hasAttribute("aria-label", Pattern.compile("up to [789]\\.\\d°"));
+    }
+
+    private static Page opened(BrowserContext offline, String name, String content) throws IOException {
+        offline.setOffline(true);
+        return Browsers.open(
+                offline,
+                Files.writeString(folder.resolve(name), content).toUri().toString());
+    }
+
+    @Test
+    void aReport_opensWithoutTheProgramAndTheNetwork_andSaysOnlyWhatWasChosen() throws Exception {
+        BatchBook book = new BatchBook(folder.resolve("cooks.db"));
+        Photo photo = new PhotoMaker().remade(photo().buffer);
+        book.add(2, photo.digest(), photo.width(), photo.height(), photo.jpeg());
+        try (CookLog log = CookLog.open(folder.resolve("cooks.db"))) {
+            log.note(2, "<script>document.title = 'taken'</script> for aunt");
+        }
+        String plain = CookReport.of(book, 2, new ReportChoice(false, false, false));
+        assertThat(plain)
+                .doesNotContain("aunt")
+                .doesNotContain("<img")
+                .doesNotContain("<script")
+                .doesNotContain("http:");
+        String all = CookReport.of(book, 2, new ReportChoice(true, true, true));
+        for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            Page report = opened(browsers.context(820, 1180, scheme), "report.html", all);
+            assertThat(report).hasTitle(Pattern.compile("Seville orange"));
+            assertThat(report.locator("svg path.climb")).isVisible();
+            assertThat(report.locator("table")).containsText("document.title");
+            assertThat(report.evaluate("document.images[0].complete && document.images[0].naturalWidth"))
+                    .isEqualTo(400);
+            Browsers.isAccessibleAndFits(report);
+        }
+        Label label = new Label("Quince", "batch 2", "25 November 2026", "Hollin Bank");
+        String svg = LabelPrinter.svg(label, LabelSheet.of("a4", "63.5x38.1", "2.5x0", Optional.empty(), 21));
+        Page sheet = opened(browsers.context(900, 1200, ColorScheme.LIGHT), "labels.svg", svg);
+        assertThat(sheet.evaluate("document.querySelectorAll('text').length")).isEqualTo(84);
+        assertThat(sheet.evaluate("[...document.querySelectorAll('text')].every(t => t.getBBox().width <= 57.6)"))
+                .isEqualTo(true);
     }
 
     @Test
