@@ -73,8 +73,3 @@ test('the canner is shown by its temperature, or by why there is none', () => {
   assert.equal(cannerWords(canner({ state: 'lost', detail: '/dev/x is not there.' }), 'C'), '/dev/x is not there.');
   assert.equal(cannerWords(state(), 'C'), '');
 });
-
-test('a message about the pans replaces what was known of them', () => {
-  const next = store.receive(state(), { type: 'pans', pans: [{ name: 'x' }], canner: null });
-  assert.deepEqual(next.pans, [{ name: 'x' }]);
-});

@@ -134,3 +134,9 @@ test('a page that was open before the cook began learns when it did', () => {
   assert.equal(after.cook.startedAtMs, 12000);
   assert.equal(store.receive(after, { type: 'status', seq: 5, t: 12, fresh: true, riseC: 1.3 }).cook.startedAtMs, 12000);
 });
+
+test('a row of the pans takes the place of the older one, and the others stay', () => {
+  const state = started({ pans: [{ name: 'big', state: 'Warming up.' }, { name: 'small', state: 'Warming up.' }], canner: null });
+  const next = store.receive(state, { type: 'pans', pans: [{ name: 'small', state: 'Boiling.' }], canner: null });
+  assert.deepEqual(next.pans.map((pan) => `${pan.name} ${pan.state}`), ['big Warming up.', 'small Boiling.']);
+});

@@ -5,6 +5,7 @@ import { mountBook } from './book.js';
 import { routeOf } from './book-words.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
+import { mountDoor } from './door.js';
 import { mountHands } from './hands.js';
 import { mountJars } from './jars.js';
 import { remember, remembered } from './kept.js';
@@ -13,6 +14,7 @@ import { listen } from './live.js';
 import { mountNotes } from './notes.js';
 import { oncePerCall, oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
+import { mountPlan } from './plan.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { keepShell } from './shell.js';
 import { mountThermometer } from './thermometer.js';
@@ -27,13 +29,20 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 const MINUTES_ASIDE = 5;
 
 /** The quiet pages, with the heading of each that is focused when it opens. */
-const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state', book: 'book-state' };
+const HEADINGS = {
+  thermometer: 'check-state',
+  afternoon: 'afternoon-state',
+  jars: 'jars-state',
+  book: 'book-state',
+  plan: 'plan-state',
+  devices: 'door-state',
+};
 
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
-let lastQuiet = ['#afternoon', '#jars'].includes(location.hash) ? location.hash.slice(1) : routeOf(location.hash).book ? 'book' : 'thermometer';
+let lastQuiet = quietNow() ?? 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -51,7 +60,9 @@ const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), pla
 const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateJars = mountJars(part('jars'), ask);
 const updateBook = mountBook(part('book'));
+const updatePlan = mountPlan(part('plan'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
+const updateDoor = mountDoor(part('door'), part('looks-on'));
 const updatePans = mountPans(part('pans'));
 const updateTests = mountTests(part('tests'), ask);
 const updateNotes = mountNotes(part('notes'), ask);
@@ -78,7 +89,7 @@ function draw() {
   const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
   const view = viewNow();
-  document.body.dataset.look = lookOf(live || (['jars', 'book'].includes(view) && state.connection === 'live'), calling);
+  document.body.dataset.look = lookOf(live || (['jars', 'plan', 'book'].includes(view) && state.connection === 'live'), calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
@@ -101,7 +112,9 @@ function draw() {
     updateJars(state, unit);
   } else if (view === 'book') {
     updateBook(unit);
-  } else {
+  } else if (view === 'plan') {
+    updatePlan(state, unit);
+  } else if (view === 'pan') {
     updateClimb(state, unit);
   }
   put(part('trust'), state.heard ? trust(state.probe, unit, Date.now()) : '');
@@ -114,9 +127,14 @@ function allCalls() {
   return state.connection === 'live' ? callsOfAll(state, unit) : [];
 }
 
-function viewNow() {
+/** The quiet page that the address names, if it names one. */
+function quietNow() {
   const named = routeOf(location.hash).book ? 'book' : location.hash.slice(1);
-  return named in HEADINGS ? named : 'pan';
+  return named in HEADINGS ? named : null;
+}
+
+function viewNow() {
+  return quietNow() ?? 'pan';
 }
 
 /** The pan or a quiet page; a call stays on top of each. */
@@ -131,6 +149,8 @@ function showView(view) {
   part('afternoon').hidden = view !== 'afternoon';
   part('jars').hidden = view !== 'jars';
   part('book').hidden = view !== 'book';
+  part('plan').hidden = view !== 'plan';
+  updateDoor(view === 'devices');
 }
 
 function mountLines(element) {

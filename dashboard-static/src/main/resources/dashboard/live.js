@@ -7,6 +7,9 @@ const LAST_RETRY_MS = 4000;
 /** The service closes the channel of a pan that is not there with this code. */
 const NO_SUCH_PAN = 4404;
 
+/** ... and that of a device that was shut out. */
+const SHUT_OUT = 4403;
+
 /**
  * Listens to the live channel for as long as the page lives. Returns follow(pan), which goes over to another pan.
  * @param {string} pan the pan to begin with; '' for the first
@@ -43,6 +46,8 @@ export function listen(pan, onMessage, onConnection, onUnknown) {
       if (socket === mine && event.code === NO_SUCH_PAN && followed) {
         onUnknown(followed);
         follow('');
+      } else if (socket === mine && event.code === SHUT_OUT) {
+        location.reload(); // leads to the page on which a device is let in
       } else if (socket === mine) {
         lose();
       }

@@ -33,7 +33,7 @@ export function receive(state, message) {
     case 'note':
       return { ...state, seq: message.seq, notes: withNote(state.notes ?? [], message.note) };
     case 'pans':
-      return { ...state, pans: message.pans, canner: message.canner };
+      return { ...state, pans: withRows(state.pans, message.pans), canner: message.canner };
     case 'jars':
       return { ...state, jars: message };
     case 'stage':
@@ -41,6 +41,12 @@ export function receive(state, message) {
     default:
       return state;
   }
+}
+
+/** The pans in their order, with those rows anew that changed. */
+function withRows(pans, changed) {
+  const rows = new Map(changed.map((row) => [row.name, row]));
+  return (pans ?? []).map((row) => rows.get(row.name) ?? row);
 }
 
 /** The first probe is the one that the cook follows. */

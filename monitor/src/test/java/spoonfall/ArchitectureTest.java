@@ -18,6 +18,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.cli")
             .layer("web")
             .definedBy("spoonfall.web")
+            .layer("door")
+            .definedBy("spoonfall.door..")
             .layer("announce")
             .definedBy("spoonfall.announce")
             .layer("kitchen")
@@ -58,6 +60,10 @@ final class ArchitectureTest {
             .definedBy("spoonfall.typed")
             .layer("settest")
             .definedBy("spoonfall.settest")
+            .layer("food")
+            .definedBy("spoonfall.food")
+            .layer("plan")
+            .definedBy("spoonfall.plan")
             .layer("units")
             .definedBy("spoonfall.units")
             .layer("probe")
@@ -66,6 +72,8 @@ final class ArchitectureTest {
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("web")
             .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("door")
+            .mayOnlyBeAccessedByLayers("cli", "web")
             .whereLayer("announce")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("kitchen")
@@ -88,9 +96,13 @@ final class ArchitectureTest {
             .whereLayer("alarm")
             .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "log", "cook", "canner", "score")
             .whereLayer("estimate")
-            .mayOnlyBeAccessedByLayers("cook")
+            .mayOnlyBeAccessedByLayers("cook", "kitchen")
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science", "canner")
+            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science", "canner", "plan")
+            .whereLayer("plan")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
+            .whereLayer("food")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "plan")
             .whereLayer("calibration")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "log")
             .whereLayer("canning")
@@ -108,7 +120,7 @@ final class ArchitectureTest {
             .whereLayer("settest")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "cook")
             .whereLayer("units")
-            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning");
+            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning", "food", "plan");
 
     @ArchTest
     static final ArchRule THE_COOK_IS_PURE = noClasses()
@@ -125,6 +137,8 @@ final class ArchitectureTest {
                     "spoonfall.calibration",
                     "spoonfall.canning",
                     "spoonfall.canner",
+                    "spoonfall.food",
+                    "spoonfall.plan",
                     "spoonfall.typed")
             .should()
             .dependOnClassesThat()
@@ -134,6 +148,20 @@ final class ArchitectureTest {
             .callMethod(System.class, "nanoTime")
             .orShould()
             .callMethod(System.class, "currentTimeMillis");
+
+    @ArchTest
+    static final ArchRule THE_DOOR_KNOWS_NOTHING_OF_COOKING_OR_HTTP = noClasses()
+            .that()
+            .resideInAPackage("spoonfall.door..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "spoonfall.cook",
+                    "spoonfall.kitchen",
+                    "spoonfall.log..",
+                    "io.javalin..",
+                    "org.eclipse.jetty..",
+                    "jakarta..");
 
     @ArchTest
     static final ArchRule THE_LAB_HAS_ITS_OWN_PHYSICS = noClasses()

@@ -1,5 +1,6 @@
 package spoonfall.canner;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,6 +11,8 @@ import java.util.Optional;
  * @param shelf the loads that came out, the oldest first
  */
 record CannerStanding(Optional<CannerBatch> batch, List<ShelfLoad> shelf) {
+    private static final int MOST_LOADS = 20;
+
     static final CannerStanding NOTHING = new CannerStanding(Optional.empty(), List.of());
 
     CannerStanding {
@@ -26,6 +29,16 @@ record CannerStanding(Optional<CannerBatch> batch, List<ShelfLoad> shelf) {
 
     CannerPhase phase() {
         return batch.map(CannerBatch::phase).orElse(CannerPhase.EMPTY);
+    }
+
+    /** The jars come out of the canner at {@code t}, as the load of that number. */
+    CannerStanding lifted(int number, double t) {
+        if (shelf.size() == MOST_LOADS) {
+            throw new NotNow(MOST_LOADS + " loads are cooling; put one away first");
+        }
+        List<ShelfLoad> longer = new ArrayList<>(shelf);
+        longer.add(ShelfLoad.of(number, batch.orElseThrow(), t));
+        return new CannerStanding(Optional.empty(), longer);
     }
 
     /** A time that ran while nobody watched is in doubt: somebody has to say at its end that it boiled. */

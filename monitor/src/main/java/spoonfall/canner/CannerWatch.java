@@ -23,7 +23,6 @@ public final class CannerWatch {
 
     private static final int MOST_UNDO = 20;
     private static final int MOST_TAPS = 200;
-    private static final int MOST_LOADS = 20;
 
     private final CannerAlarms alarms = new CannerAlarms();
     private final Set<String> taps = new LinkedHashSet<>();
@@ -55,6 +54,16 @@ public final class CannerWatch {
         loads = left.loads();
         marks = left.marks();
         now = left.t();
+    }
+
+    /** Nobody watched for so many seconds: what boiled then is in doubt. */
+    public List<CannerEvent> away(double awayS) {
+        CannerStanding after = standing.afterAway(awayS);
+        if (after.equals(standing)) {
+            return List.of();
+        }
+        standing = after;
+        return List.of(new CannerEvent.Noted(now));
     }
 
     /** How it stands, for another one to go on with. */
@@ -111,7 +120,9 @@ public final class CannerWatch {
             CannerBatch batch =
                     standing.batch().orElseThrow(() -> new NotNow("no jars are in the canner; say first what goes in"));
             if (tap == CannerTap.LIFTED && batch.phase() == CannerPhase.LIFT_OUT) {
-                return onTheShelf(batch);
+                CannerStanding lifted = standing.lifted(loads + 1, now);
+                loads++;
+                return lifted;
             }
             CannerBatch next = CannerTaps.after(batch, tap, now, sense);
             if (tap == CannerTap.BOIL_LOST) {
@@ -119,16 +130,6 @@ public final class CannerWatch {
             }
             return standing.with(next);
         });
-    }
-
-    private CannerStanding onTheShelf(CannerBatch batch) {
-        List<ShelfLoad> shelf = new ArrayList<>(standing.shelf());
-        if (shelf.size() == MOST_LOADS) {
-            throw new NotNow(MOST_LOADS + " loads are cooling; put one away first");
-        }
-        loads++;
-        shelf.add(ShelfLoad.of(loads, batch, now));
-        return new CannerStanding(Optional.empty(), List.copyOf(shelf));
     }
 
     /**

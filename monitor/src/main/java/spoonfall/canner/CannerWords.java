@@ -118,7 +118,7 @@ final class CannerWords {
     /** That Spoonfall was away, and for how long. */
     private static String away(CannerBatch batch) {
         long seconds = Math.max(1, Math.round(batch.run().awayS()));
-        String howLong = seconds < 120 ? seconds + " s" : hours(seconds);
+        String howLong = seconds < 120 ? seconds + " s" : hours(batch.run().awayS());
         return "Spoonfall was away for " + howLong + ", and nothing watched the boil";
     }
 

@@ -15,6 +15,7 @@ import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Pantry;
 import spoonfall.physics.GelPoint;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
@@ -40,8 +41,9 @@ final class DemoCommand implements Callable<Integer> {
         Trace trace = SampleTrace.load();
         return Service.runUntilStopped(
                 Service.onePan(
-                        plan(trace, Quantities.factor(speed)),
-                        clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock))),
+                                plan(trace, Quantities.factor(speed)),
+                                clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)))
+                        .stocked(Pantry.of(SampleBatch.notes())),
                 Optional.empty(),
                 port.port(OptionalInt.empty()),
                 announce.announcer(),
@@ -56,7 +58,7 @@ final class DemoCommand implements Callable<Integer> {
         Optional<Instant> startedAt = trace.info().startedAt();
         return new KitchenPlan(
                         "Hollin Bank",
-                        "Seville orange and ginger, batch 14",
+                        SampleBatch.NAME,
                         new CookSettings(WaterBoil.atElevation(elevationM), riseC),
                         KitchenPlan.Source.DEMO,
                         speed,

@@ -24,11 +24,14 @@ import picocli.CommandLine.ScopeType;
             CalibrateCommand.class,
             LogCommand.class,
             BackupCommand.class,
+            DevicesCommand.class,
             ReplayCommand.class,
             SimulateCommand.class,
             ScienceCommand.class,
             EvaluateCommand.class,
             JarsCommand.class,
+            PlanCommand.class,
+            LicencesCommand.class,
             WarmUpCommand.class
         })
 public final class Main implements Runnable {

@@ -17,12 +17,14 @@ import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.NotesFile;
 import spoonfall.kitchen.PanEntry;
+import spoonfall.kitchen.Pantry;
 import spoonfall.kitchen.Thermometry;
 import spoonfall.log.CalibrationBook;
 import spoonfall.log.store.Recorder;
 import spoonfall.probe.ProbeSpec;
 import spoonfall.probe.serial.SerialPorts;
 import spoonfall.units.Quantities;
+import spoonfall.web.NetworkDoor;
 
 /** {@code spoonfall serve}: watches a real pan. */
 @Command(
@@ -33,7 +35,8 @@ import spoonfall.units.Quantities;
             "For example:",
             "  spoonfall serve --probe auto:/dev/ttyUSB0 --elevation 4068ft",
             "  spoonfall serve --hand --elevation 1240m",
-            "  spoonfall serve kitchen.toml"
+            "  spoonfall serve kitchen.toml",
+            "  spoonfall serve kitchen.toml --lan"
         })
 final class ServeCommand implements Callable<Integer> {
     @Spec
@@ -84,6 +87,9 @@ final class ServeCommand implements Callable<Integer> {
     private PortOption port = new PortOption();
 
     @Mixin
+    private NetworkOptions network = new NetworkOptions();
+
+    @Mixin
     private AnnounceOptions announce = new AnnounceOptions();
 
     private List<String> byHand() {
@@ -106,10 +112,13 @@ final class ServeCommand implements Callable<Integer> {
         Logging.tellOfProbes();
         Thermometry thermometry = Thermometry.of(pans.probes(), book, cook.declared(kitchen));
         int pagePort = port.port(kitchen.port());
-        Recorder recorder = Recorder.open(data.folder().cooks(), kitchen.habits().keep());
+        Optional<NetworkDoor> door = network.door(kitchen.network(), pagePort, data.folder());
+        Recorder recorder =
+                Recorder.open(data.folder().cooks(), kitchen.habits().keep());
         Kitchens kitchens;
         try {
-            kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder);
+            kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder)
+                    .stocked(Pantry.of(data.folder().foods(), data.folder().hob(), Optional.ofNullable(notes)));
         } catch (RuntimeException e) {
             recorder.close();
             throw e;
@@ -118,6 +127,7 @@ final class ServeCommand implements Callable<Integer> {
                 kitchens,
                 Optional.of(recorder),
                 pagePort,
+                door,
                 announce.announcer(kitchen.habits()),
                 "watches " + pans.places(),
                 Output.of(spec));

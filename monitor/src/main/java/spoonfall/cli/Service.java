@@ -12,6 +12,7 @@ import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.log.store.Recorder;
 import spoonfall.probe.Probe;
+import spoonfall.web.NetworkDoor;
 import spoonfall.web.PortTakenException;
 import spoonfall.web.WebServer;
 import spoonfall.words.Plain;
@@ -31,22 +32,30 @@ final class Service implements AutoCloseable {
     }
 
     /**
-     * Starts the pans and their page.
+     * Starts the pans and their page, for this machine only.
      *
      * @param recorder writes their cooks down; closed with the service; empty if nobody does
      * @param port where the page is to be, 0 for any free port
      * @throws CommandException if the port is taken
      */
     static Service start(Kitchens kitchens, Optional<Recorder> recorder, int port) {
-        WebServer web = new WebServer(kitchens, HOST, port);
+        return start(kitchens, recorder, port, Optional.empty());
+    }
+
+    private static Service start(
+            Kitchens kitchens, Optional<Recorder> recorder, int port, Optional<NetworkDoor> network) {
+        WebServer web = new WebServer(kitchens, HOST, port, network);
         kitchens.start();
         try {
             web.start();
         } catch (PortTakenException e) {
             kitchens.close();
             recorder.ifPresent(Recorder::close);
+            String which = port + network.map(door -> " or " + door.port()).orElse("");
             throw new CommandException(
-                    "port " + port + " is taken by another program; give another one, such as --port " + (port + 1), e);
+                    "port " + which + " is taken by another program; give another one, such as --port "
+                            + (port + (network.isPresent() ? 2 : 1)),
+                    e);
         }
         return new Service(kitchens, web, recorder);
     }
@@ -68,7 +77,19 @@ final class Service implements AutoCloseable {
             Optional<Announcer> announcer,
             String what,
             PrintWriter out) {
-        Service service = start(kitchens, recorder, port);
+        return runUntilStopped(kitchens, recorder, port, Optional.empty(), announcer, what, out);
+    }
+
+    /** The same, with a door to the network if there is to be one. */
+    static int runUntilStopped(
+            Kitchens kitchens,
+            Optional<Recorder> recorder,
+            int port,
+            Optional<NetworkDoor> network,
+            Optional<Announcer> announcer,
+            String what,
+            PrintWriter out) {
+        Service service = start(kitchens, recorder, port, network);
         announcer.ifPresent(speaks -> speaks.announce(kitchens));
         service.calibrationsDue().forEach(out::println);
         CountDownLatch stopped = new CountDownLatch(1);
@@ -81,6 +102,7 @@ final class Service implements AutoCloseable {
                         },
                         "stop"));
         out.println("Spoonfall " + what + ": http://localhost:" + service.port() + " (Ctrl-C stops it)");
+        network.ifPresent(door -> new NetworkNotice(door, service.web).print(out));
         try {
             stopped.await();
         } catch (InterruptedException e) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import spoonfall.alarm.Alarm;
 import spoonfall.alarm.Condition;
+import spoonfall.estimate.PanPrior;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 
@@ -87,6 +88,14 @@ public final class CookMonitor {
         alarms = new PanAlarms(settings, board, stages, forecaster, tests, pace);
         probe = new ProbeWatch(settings, pace);
         leaving = new OutOfPan(settings.waterBoil().temperatureC());
+    }
+
+    /**
+     * Takes what a plan of the batch says of the pan. To be said before it boils, and again in its place by whoever replays
+     * the cook; later it counts from the next boil on.
+     */
+    public void expect(PanPrior prior) {
+        forecaster.expect(prior);
     }
 
     /** What the cook is measured against. */
@@ -411,6 +420,9 @@ public final class CookMonitor {
             alarms.restart();
             reminders.restart();
             return;
+        }
+        if (probe.caughtUp()) {
+            forecaster.skip();
         }
         double knownC = knownC(t, now);
         boolean misleads = alarms.misledByTheBase(t);

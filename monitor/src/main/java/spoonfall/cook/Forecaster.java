@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import spoonfall.estimate.Arrival;
 import spoonfall.estimate.PanEstimator;
+import spoonfall.estimate.PanPrior;
 import spoonfall.physics.Syrup;
 
 /**
@@ -37,6 +38,11 @@ final class Forecaster {
     /** The gel point is another one from now on. */
     void aim(CookSettings aim) {
         settings = aim;
+    }
+
+    /** Takes what a plan says of the pan. */
+    void expect(PanPrior prior) {
+        estimator.expect(prior);
     }
 
     /** How many seconds until {@code riseC} is reached, middle estimate; empty when it would be a guess. */
@@ -104,8 +110,9 @@ final class Forecaster {
      * that left, and never more than that water allows.
      */
     double temperatureC(double t, double trendC) {
-        double knownC = settings.waterBoil().temperatureC() + estimator.riseC(t);
-        if (estimator.follows() && Math.abs(knownC - trendC) < pace.agreesC()) {
+        double knownC = settings.waterBoil().temperatureC() + estimator.riseC(t + pace.noticesS());
+        double belowC = knownC - trendC;
+        if (estimator.follows() && belowC > -pace.agreesC() && belowC < pace.agreesC() + estimator.dipsC()) {
             return knownC;
         }
         return estimator.misledUpwards() ? Math.min(trendC, knownC) : trendC;

@@ -16,7 +16,22 @@ final class OutOfPan {
     private static final double FAR_BELOW_C = 30;
 
     private static final double DEEP_FALL_C = 6;
-    private static final double STAYS_S = 60;
+    private static final double STAYS_S = 50;
+
+    /** A pan that thin has no sugar yet, which takes it down by 30 °C when it goes in. */
+    private static final double THIN_C = 1;
+
+    private static final double SUGAR_FALL_C = 15;
+
+    /** A difference of two falls may be off by so much: bubbles, and a part of the thermometer's step. */
+    private static final double UNSURE_C = 0.15;
+
+    private static final double UNSURE_STEPS = 1.4;
+
+    /** Readings further apart than that are taken one by one. */
+    private static final double SELDOM_S = 2.5;
+
+    private static final double EVEN_TIMES = 2;
     private static final double LOOKS_FOR_S = 120;
     private static final double BEGUN_C = 0.5;
 
@@ -37,6 +52,9 @@ final class OutOfPan {
     private double roughPeakC = Double.NEGATIVE_INFINITY;
     private double lastC;
     private double lastT;
+    private double lowestC;
+    private final double[] latestC = new double[3];
+    private final double[] latestT = new double[3];
 
     OutOfPan(double waterBoilC) {
         this.waterBoilC = waterBoilC;
@@ -49,6 +67,12 @@ final class OutOfPan {
         roughPeakC = Math.max(temperatureC, roughPeakC - sagsC);
         lastC = temperatureC;
         lastT = t;
+        for (int i = 0; i < 2; i++) {
+            latestC[i] = latestC[i + 1];
+            latestT[i] = latestT[i + 1];
+        }
+        latestC[2] = temperatureC;
+        latestT[2] = t;
     }
 
     /** Whether the probe is out at {@code t}. */
@@ -72,7 +96,8 @@ final class OutOfPan {
         if (Double.isNaN(fellT) && !falls(t, nowC)) {
             return Condition.ABSENT;
         }
-        if (isOut(t, nowC)) {
+        lowestC = Math.min(lowestC, nowC);
+        if (isOut(t, nowC, signals.stepC())) {
             beforeC = OptionalDouble.of(fellFromC);
             return Condition.PRESENT;
         }
@@ -82,14 +107,14 @@ final class OutOfPan {
         return Condition.ABSENT;
     }
 
-    private boolean isOut(double t, double nowC) {
+    private boolean isOut(double t, double nowC, double stepC) {
         double deepC = fellFromC - nowC;
-        if (deepC >= SURE_FALL_C || goesFarBelow(t, nowC)) {
+        double sugarC = fellFromC < waterBoilC + THIN_C ? SUGAR_FALL_C : 0;
+        if (deepC >= SURE_FALL_C + sugarC || fallsByAtLeast(t, nowC, stepC) >= FAR_BELOW_C + sugarC) {
             return true;
         }
         // It fell, but not far: a pan warms again soon; steam does not.
-        double earlierC = values.middleBetween(t - 25, t - 20).orElse(nowC);
-        boolean recovers = nowC - earlierC >= RECOVERS_C;
+        boolean recovers = nowC - lowestC >= RECOVERS_C;
         return t - fellT >= STAYS_S && deepC >= DEEP_FALL_C && !recovers;
     }
 
@@ -105,6 +130,7 @@ final class OutOfPan {
         }
         fellT = t;
         fellFromC = peakC;
+        lowestC = nowC;
         return true;
     }
 
@@ -117,20 +143,33 @@ final class OutOfPan {
         return peakC;
     }
 
-    /** Where the fall will end, if it goes on as falls of thermometers do: Aitken's extrapolation. */
-    private boolean goesFarBelow(double t, double nowC) {
+    /** By how many °C it will have fallen at least, if it goes on as falls of thermometers do; 0 if that is not known. */
+    private double fallsByAtLeast(double t, double nowC, double stepC) {
+        if (latestT[2] - latestT[1] > SELDOM_S) {
+            double earlyS = latestT[1] - latestT[0];
+            double lateS = latestT[2] - latestT[1];
+            boolean even = earlyS < EVEN_TIMES * lateS && lateS < EVEN_TIMES * earlyS;
+            return even ? fall(latestC[0], latestC[1], latestC[2], earlyS, lateS, stepC) : 0;
+        }
         OptionalDouble middle = values.middleBetween(t - 6.5, t - 4);
         OptionalDouble first = values.middleBetween(t - 10.5, t - 8);
-        if (middle.isEmpty() || first.isEmpty()) {
-            return false;
+        return middle.isEmpty() || first.isEmpty()
+                ? 0
+                : fall(first.getAsDouble(), middle.getAsDouble(), nowC, 4, 4, stepC);
+    }
+
+    /** Newton's law of cooling: the nearer the end, the slower. Two paces tell where there is none left. */
+    private double fall(double firstC, double middleC, double nowC, double earlyS, double lateS, double stepC) {
+        double late = (middleC - nowC) / lateS;
+        double early = (firstC - middleC) / earlyS;
+        double unsure = (UNSURE_C + UNSURE_STEPS * Math.min(1, stepC)) / lateS;
+        double slows = early - late + unsure;
+        if (fellFromC - firstC < BEGUN_C || middleC - nowC < BEGUN_C || slows <= 0) {
+            return 0;
         }
-        double early = first.getAsDouble() - middle.getAsDouble();
-        double late = middle.getAsDouble() - nowC;
-        if (fellFromC - first.getAsDouble() < BEGUN_C || late < BEGUN_C || early <= late) {
-            return false;
-        }
-        double endC = nowC - late * late / (early - late);
-        return fellFromC - endC >= FAR_BELOW_C;
+        double fromC = (middleC + nowC) / 2;
+        double overC = (firstC - nowC) / 2;
+        return fellFromC - (fromC - late * overC / slows);
     }
 
     private Condition whileOut(double nowC, Signals signals) {

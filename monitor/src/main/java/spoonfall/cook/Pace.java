@@ -7,9 +7,9 @@ package spoonfall.cook;
  */
 public enum Pace {
     /** It speaks by itself, every 0.1 to 10 s. */
-    BY_ITSELF(8, 4, 45, 120, 0.6, 0.6),
+    BY_ITSELF(8, 4, 45, 120, 0.6, 0.6, 8),
     /** Somebody types what it shows, every minute or two. */
-    BY_HAND(0, 1, 400, 600, 1.2, 1.0);
+    BY_HAND(0, 1, 400, 600, 1.2, 1.0, 0);
 
     /** So long after a reading by hand the pan is taken to have gone on as it did. */
     private static final double CARRIES_S = 150;
@@ -25,14 +25,16 @@ public enum Pace {
     private final double steadyS;
     private final double jumpC;
     private final double agreesC;
+    private final double noticesS;
 
-    Pace(double levelS, int levelLeast, double quickS, double steadyS, double jumpC, double agreesC) {
+    Pace(double levelS, int levelLeast, double quickS, double steadyS, double jumpC, double agreesC, double noticesS) {
         this.levelS = levelS;
         this.levelLeast = levelLeast;
         this.quickS = quickS;
         this.steadyS = steadyS;
         this.jumpC = jumpC;
         this.agreesC = agreesC;
+        this.noticesS = noticesS;
     }
 
     /** Whether readings come so often that a standstill, a fall or a sudden climb says something. */
@@ -68,6 +70,14 @@ public enum Pace {
     /** What is known of the pan agrees with readings that are no further off than that, in °C. */
     double agreesC() {
         return agreesC;
+    }
+
+    /**
+     * So long before what is known says that a mark is passed it is asked for: a stage must last for three seconds, and stirs
+     * and syrups that steepen more than expected let the pan seem a little behind (by 8 s at the median, tuning seeds).
+     */
+    double noticesS() {
+        return noticesS;
     }
 
     /** Up to when a reading of {@code seenT} says where the pan is at {@code t}. */

@@ -86,7 +86,7 @@ final class ProbeWatch {
     void follow(Stage stage, double t) {
         boolean other = stage.boiling() != regime.boiling() || stage == Stage.OFF_THE_HEAT;
         if (stage != regime && other) {
-            stillness.newRegime(t, stage.boiling());
+            stillness.newRegime(stage.boiling());
         }
         regime = stage;
     }
@@ -103,6 +103,11 @@ final class ProbeWatch {
         return pace.shows() && stillness.suspect();
     }
 
+    /** Whether the reading stood and then leapt up to where the pan had gone meanwhile; asking forgets it. */
+    boolean caughtUp() {
+        return stillness.caughtUp() && pace.shows();
+    }
+
     /** Runs the alarms of the thermometer. */
     void watch(double t, AlarmBoard board, OptionalDouble expectedPerMinC, double stepC, List<CookEvent> events) {
         boolean listened = t - listensSinceT > silentAfterS || board.present(AlarmName.PROBE_SILENT);
@@ -113,7 +118,12 @@ final class ProbeWatch {
         board.update(
                 t, AlarmName.PROBE_IMPLAUSIBLE, implausible, () -> AlarmText.probeImplausible(plausibility), events);
         OptionalDouble warmingC = regime == Stage.WARMING ? OptionalDouble.of(warmingPerMinC) : expectedPerMinC;
-        Condition stuck = Condition.when(pace.shows() && heardAt(t) && stillness.stuck(warmingC, stepC));
+        stillness.expect(warmingC, stepC);
+        boolean inThePan = !board.present(AlarmName.PROBE_OUT_OF_PAN);
+        if (!inThePan) {
+            stillness.newRegime(regime.boiling()); // the air is quieter than a pan
+        }
+        Condition stuck = Condition.when(pace.shows() && heardAt(t) && inThePan && stillness.stuck());
         board.update(t, AlarmName.PROBE_STUCK, stuck, () -> AlarmText.probeStuck(stillness.runS(), regime), events);
     }
 

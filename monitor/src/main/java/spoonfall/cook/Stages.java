@@ -15,7 +15,9 @@ final class Stages {
     private static final double COOLING_PER_MIN_C = 0.5;
     private static final double BACK_SETTLE_S = 25;
     private static final double FALLING_PER_MIN_C = 0.3;
-    private static final double WARMING_AGAIN_PER_MIN_C = 0.3;
+
+    /** A pan off the heat goes on cooling: one that holds its height after a fall boils on, and the reading has jumped. */
+    private static final double COOLS_AT_LEAST_PER_MIN_C = -0.15;
 
     private CookSettings settings;
     private Stage stage = Stage.WAITING;
@@ -142,10 +144,10 @@ final class Stages {
 
     private boolean cooling(Signals signals) {
         if (stage == Stage.OFF_THE_HEAT) {
-            boolean warmingAgain = signals.quick()
-                    .filter(line -> Signals.perMinute(line) > WARMING_AGAIN_PER_MIN_C)
+            boolean coolsNoMore = signals.quick()
+                    .filter(line -> Signals.perMinute(line) > COOLS_AT_LEAST_PER_MIN_C)
                     .isPresent();
-            return !warmingAgain
+            return !coolsNoMore
                     && !simmers(signals, signals.trendC() - settings.waterBoil().temperatureC());
         }
         return signals.peakC() - signals.levelC() >= COOLED_C && signals.fallingFasterThan(COOLING_PER_MIN_C);

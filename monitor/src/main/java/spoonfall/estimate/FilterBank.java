@@ -197,6 +197,11 @@ final class FilterBank {
         return climbPerMinC;
     }
 
+    /** How fast the rise climbs besides, in °C a minute, for the sugar that acid inverts. */
+    double inversionPerMinC() {
+        return inverting.growth(u()) * Math.max(0, mean(4)) * riseC() / mean(3);
+    }
+
     private void refresh() {
         riseC = 0;
         climbPerMinC = 0;

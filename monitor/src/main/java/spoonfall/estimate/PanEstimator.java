@@ -9,9 +9,6 @@ import java.util.Optional;
  * <p>Times are seconds of the cook and must not run backwards. Not safe for use by several threads.
  */
 public final class PanEstimator {
-    /** A thermometer is late by so much, more or less; what it shows was so that long ago. */
-    private static final double LAG_S = 6.5;
-
     private static final double LEAST_KNOWN_S = 30;
     private static final double DIP_S = 14;
     private static final double HIGH_S = 28;
@@ -30,12 +27,6 @@ public final class PanEstimator {
     private static final double IMPOSSIBLE_PER_MIN_C = 0.5;
     private static final double IMPOSSIBLE_TIMES = 2.5;
     private static final double HOLD_S = 900;
-    private static final double U_DOUBT = 1;
-    private static final double V_DOUBT = 0.8;
-    private static final double WARMED_DOUBT = 0.18;
-    private static final double LEAST_FIRST_V = 0.02;
-    private static final double SETS_AT_U = 1.55;
-    private static final double USUAL_MIN = 18;
     private static final double PACE = 0.6;
     private static final double PACE_DOUBT = 0.4;
     private static final double SCALE_DOUBT = 0.06;
@@ -56,7 +47,10 @@ public final class PanEstimator {
     private final Points points = new Points();
     private final StallWatch stall = new StallWatch();
     private final Remembered remembered;
+    private final Sawtooth sawtooth = new Sawtooth();
     private final Warming warming = new Warming();
+    private final Lateness lateness = new Lateness();
+    private Optional<PanPrior> plan = Optional.empty();
     private NoiseMeter noise = new NoiseMeter();
     private boolean begun;
     private boolean warmed;
@@ -96,8 +90,16 @@ public final class PanEstimator {
         remembered = new Remembered(curve);
     }
 
+    /** Takes what a plan says of the pan, for when it begins to boil. */
+    public void expect(PanPrior prior) {
+        plan = Optional.of(prior);
+    }
+
     /** Takes a reading that tells something of the pan, as the rise above the water boil in °C. */
     public void accept(double t, double riseC) {
+        if (!byHand) {
+            lateness.accept(t, riseC);
+        }
         points.accept(t, riseC);
     }
 
@@ -121,6 +123,7 @@ public final class PanEstimator {
     public void endSecond(double t, boolean follow, boolean settled, boolean cooling, double thermometerStepC) {
         stepC = Math.min(1, thermometerStepC);
         offTheHeat = cooling;
+        lateness.endSecond(t, follow);
         if (!follow) {
             forget();
             return;
@@ -166,7 +169,7 @@ public final class PanEstimator {
         if (!begun || lost || t - beganT < (warmed ? 0 : LEAST_KNOWN_S)) {
             return Optional.empty();
         }
-        return oracle.arrival(riseC, t - lastT + LAG_S);
+        return oracle.arrival(riseC, t - lastT + lateness.s());
     }
 
     /** The readings of the last minute were hotter than the pan: what was known before holds until they come back. */
@@ -185,6 +188,11 @@ public final class PanEstimator {
     /** Whether the readings agree with what is known of the pan. */
     public boolean follows() {
         return begun && !away && Double.isNaN(lowSinceT) && Double.isNaN(highSinceT);
+    }
+
+    /** How deep the readings dip again and again because the burner switches off, in °C; 0 where they do not. */
+    public double dipsC() {
+        return begun && !byHand ? sawtooth.depthC() : 0;
     }
 
     /** Whether the pan has stopped climbing. */
@@ -209,7 +217,7 @@ public final class PanEstimator {
 
     /** The rise of the pan at {@code t} in °C, the thermometer's lateness made up for. */
     public double riseC(double t) {
-        return bank.riseC() + bank.climbPerMinC() * (t - lastT + LAG_S) / 60;
+        return bank.riseC() + bank.climbPerMinC() * (t - lastT + lateness.s()) / 60;
     }
 
     /** How fast the pan should be climbing, in °C per minute. */
@@ -237,13 +245,15 @@ public final class PanEstimator {
         noise = new NoiseMeter();
         stall.begin();
         remembered.forget();
+        sawtooth.forget();
         double u = curve.u(riseC / Inverting.firstScale());
-        warmed = warming.known(t);
-        double v = warmed ? warming.v(u) : Math.max(LEAST_FIRST_V, (u - SETS_AT_U) / USUAL_MIN);
-        double vDoubt = v * (warmed ? WARMED_DOUBT : V_DOUBT);
+        double readDoubtC = Math.hypot(baseSigmaC, SCALE_DOUBT * riseC);
+        FirstGuess read = FirstGuess.of(u, warming, t);
+        FirstGuess guess = read.with(plan, readDoubtC / -curve.riseSlopeC(u));
+        warmed = warming.known(t) || !guess.equals(read);
         bank.begin(
-                new double[] {u, v, 0, Inverting.firstScale(), PACE},
-                new double[] {U_DOUBT, vDoubt, baseSigmaC, SCALE_DOUBT, PACE_DOUBT});
+                new double[] {guess.u(), guess.v(), 0, Inverting.firstScale(), PACE},
+                new double[] {guess.uDoubt(), guess.vDoubt(), baseSigmaC, SCALE_DOUBT, PACE_DOUBT});
         believe(riseC);
     }
 
@@ -254,6 +264,11 @@ public final class PanEstimator {
             bank.predict(minutes);
         }
         lastT = t;
+        sawtooth.point(t, riseC, bank.climbPerMinC());
+        if (!byHand && !away && sawtooth.dips()) {
+            lowSinceT = Double.NaN;
+            return;
+        }
         followStall(t, riseC);
         double expectedVariance = bank.riseVariance();
         double off = riseC - bank.riseC();
@@ -293,14 +308,7 @@ public final class PanEstimator {
     private void followStall(double t, double riseC) {
         double lowForS = Double.isNaN(lowSinceT) ? 0 : Math.max(0.1, t - lowSinceT);
         boolean stood = stall.still();
-        stall.point(
-                t,
-                riseC,
-                bank.riseC(),
-                bank.climbPerMinC(),
-                noise.variance(stepC),
-                byHand ? BY_HAND_STEPS * stepC : stepC,
-                lowForS);
+        stall.point(t, riseC, bank, noise.variance(stepC), byHand ? BY_HAND_STEPS * stepC : stepC, lowForS);
         if (stood && !stall.still() && !stall.fell()) {
             bank.goOn(riseC, noise.variance(stepC), stall.climbBefore());
             resume();

@@ -41,6 +41,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
     private final BlockingQueue<Runnable> inbox = new ArrayBlockingQueue<>(QUEUE);
     private final List<Consumer<News>> listeners = new ArrayList<>();
     private final JarDiary diary;
+    private final ClockWatch clocks;
     private CannerWatch watch = new CannerWatch();
     private final LongSupplier nanoClock;
     private final InstantSource wallClock;
@@ -76,6 +77,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
         this.nanoClock = nanoClock;
         this.wallClock = wallClock;
         this.diary = diary;
+        clocks = new ClockWatch(nanoClock);
         startNanos = nanoClock.getAsLong();
     }
 
@@ -88,10 +90,15 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
     @Override
     public void reading(Reading reading) {
         reading.temperatureC().ifPresent(c -> {
-            if (!offer(() -> note(watch.accept(seconds(reading.atNanos()), c)))) {
+            if (!offer(() -> hear(reading.atNanos(), c))) {
                 LOG.debug("a reading of the canner was dropped; the canner's thread is behind");
             }
         });
+    }
+
+    private void hear(long atNanos, double temperatureC) {
+        noticeSleep();
+        note(watch.accept(seconds(atNanos), temperatureC));
     }
 
     /** It cannot be read any more: the watch finds out by its silence, whatever the reason. */
@@ -269,7 +276,17 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
     }
 
     private double now() {
-        return seconds(nanoClock.getAsLong());
+        long nowNanos = nanoClock.getAsLong();
+        noticeSleep();
+        return seconds(nowNanos);
+    }
+
+    /** What boiled while the machine slept is in doubt, before the watch hears of the time that passed. */
+    private void noticeSleep() {
+        double sleptS = clocks.sleptS();
+        if (sleptS > 0) {
+            note(watch.away(sleptS));
+        }
     }
 
     private double seconds(long atNanos) {

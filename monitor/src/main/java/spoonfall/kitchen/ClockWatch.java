@@ -3,7 +3,7 @@ package spoonfall.kitchen;
 import java.util.OptionalLong;
 import java.util.function.LongSupplier;
 
-/** Notices that the machine slept or that its wall clock was set, each once. Used by the kitchen's thread alone. */
+/** Notices that the machine slept or that its wall clock was set, each once. Used by one thread alone. */
 final class ClockWatch {
     /** Less is a clock that is kept right; nobody sees it. */
     private static final long LEAST_SET_MILLIS = 60_000;
@@ -21,14 +21,14 @@ final class ClockWatch {
         }
     }
 
-    /** Whether the machine slept since this was last asked. */
-    boolean slept() {
+    /** For how many seconds the machine slept since this was last asked. */
+    double sleptS() {
         if (!(clock instanceof AwakeClock awake)) {
-            return false;
+            return 0;
         }
         long before = sleptNanos;
         sleptNanos = awake.sleptNanos();
-        return sleptNanos > before;
+        return (sleptNanos - before) / 1e9;
     }
 
     /** By how many milliseconds the wall clock was set since this was last asked; empty if it was not. */

@@ -2,12 +2,14 @@ package spoonfall.kitchen;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.Pace;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.Retelling;
+import spoonfall.estimate.PanPrior;
 import spoonfall.log.CookRecord;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
@@ -70,9 +72,10 @@ record Cook(
         return Math.round(monitor.timeS() * 1000);
     }
 
-    /** The same readings up to {@code atNanos}, measured against something else. */
-    Cook again(CookSettings settings, String probe, List<ProbeTrust> trusts, long atNanos) {
+    /** The same readings up to {@code atNanos}, measured against something else; {@code plan} is what a plan tells the forecast. */
+    Cook again(CookSettings settings, String probe, List<ProbeTrust> trusts, long atNanos, Optional<PanPrior> plan) {
         CookMonitor next = new CookMonitor(settings, originNanos, trusts);
+        plan.ifPresent(next::expect);
         Retelling words = monitor.retelling(next);
         for (int i = 0; i < record.size(); i++) {
             long heardNanos = originNanos + Math.round(record.t(i) * 1e9);

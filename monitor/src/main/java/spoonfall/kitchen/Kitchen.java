@@ -55,6 +55,7 @@ public final class Kitchen implements AutoCloseable {
     private final HandDesk hands;
     private final TestDesk tests;
     private final AfternoonDesk afternoon;
+    private final PlanDesk plans;
     private final NoteDesk notes;
     private final Thread thread;
     private final List<KitchenListener> listeners = new ArrayList<>();
@@ -120,6 +121,7 @@ public final class Kitchen implements AutoCloseable {
         thermometers = new Thermometers(plan, probes, thermometry);
         pan = new Pan(plan, thermometers, counts, journal, startNanos);
         afternoon = new AfternoonDesk(this, pan, this::tickNanos);
+        plans = new PlanDesk(this, pan);
         checks = new CheckDesk(this, thermometers, pan);
         tests = new TestDesk(this, pan);
         notes = new NoteDesk(this, pan);
@@ -221,6 +223,11 @@ public final class Kitchen implements AutoCloseable {
     /** Where somebody says how far the afternoon is. */
     public AfternoonDesk afternoon() {
         return afternoon;
+    }
+
+    /** Where somebody says what batch is in the pan. */
+    public PlanDesk plans() {
+        return plans;
     }
 
     /** The clock by which its readings are stamped. */
@@ -362,7 +369,7 @@ public final class Kitchen implements AutoCloseable {
 
     /** What waits in the inbox then is of afterwards. */
     private void noticeSleep() {
-        if (clocks.slept()) {
+        if (clocks.sleptS() > 0) {
             pan.slept(nowNanos());
         }
     }

@@ -17,6 +17,7 @@ import spoonfall.units.Quantities;
  * @param pressurePa air pressure in pascals
  * @param riseC wanted rise above the water boil in °C
  * @param port the page's port
+ * @param network what it says of the network
  * @param pans its pans, differently named, each with its differently named thermometers; a file that has thermometers
  *     and says nothing of pans has one
  * @param canner the thermometer in the canner
@@ -29,12 +30,13 @@ public record KitchenFile(
         Optional<Double> pressurePa,
         Optional<Double> riseC,
         OptionalInt port,
+        Optional<NetworkEntry> network,
         List<PanEntry> pans,
         Optional<NamedSpec> canner,
         KitchenHabits habits) {
 
     private static final List<String> KEYS = Stream.concat(
-                    Stream.of("name", "batch", "elevation", "pressure", "rise", "port", "pan", "probe"),
+                    Stream.of("name", "batch", "elevation", "pressure", "rise", "port", "network", "pan", "probe"),
                     KitchenHabits.KEYS.stream())
             .toList();
 
@@ -63,6 +65,7 @@ public record KitchenFile(
                 Optional.empty(),
                 Optional.empty(),
                 OptionalInt.empty(),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 KitchenHabits.USUAL);
@@ -92,6 +95,7 @@ public record KitchenFile(
                     keys.quantity(keys.toml(), "pressure", Quantities::pressurePa),
                     keys.quantity(keys.toml(), "rise", Quantities::differenceC),
                     port(),
+                    new NetworkTable(keys).entry(),
                     tables.pans(),
                     tables.canner(),
                     KitchenHabits.of(keys));

@@ -15,10 +15,12 @@ import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
+import spoonfall.units.Spelling;
 
 /** The keys of one kitchen file; every complaint says where. */
 record KitchenToml(Path file, TomlTable toml) {
     private static final long LARGEST_BYTES = 64 * 1024;
+    private static final int LONGEST_COMPLAINT = 600;
 
     /**
      * The keys of a file.
@@ -37,8 +39,7 @@ record KitchenToml(Path file, TomlTable toml) {
                 TomlParseError error = toml.errors().get(0);
                 String first =
                         String.valueOf(error.getMessage()).lines().findFirst().orElse("");
-                throw new IllegalArgumentException(
-                        file + ", line " + error.position().line() + ": " + first);
+                throw complaint(file, error.position(), first);
             }
             return new KitchenToml(file, toml);
         } catch (NoSuchFileException e) {
@@ -84,6 +85,11 @@ record KitchenToml(Path file, TomlTable toml) {
 
     /** Complains about the first key that is not known, with the nearest that is. */
     void refuseUnknown(TomlTable table, List<String> known) {
+        refuseUnknown(table, known, "a kitchen file");
+    }
+
+    /** The same for a file of another kind, such as "batch notes". */
+    void refuseUnknown(TomlTable table, List<String> known, String kind) {
         for (String key : table.keySet()) {
             if (!known.contains(key)) {
                 String nearest = known.stream()
@@ -92,7 +98,7 @@ record KitchenToml(Path file, TomlTable toml) {
                 String hint = Spelling.distance(key, nearest) <= 2
                         ? "did you mean " + nearest + "?"
                         : "it can be " + String.join(", ", known);
-                throw complaint(table, key, "is not a key of a kitchen file; " + hint);
+                throw complaint(table, key, "is not a key of " + kind + "; " + hint);
             }
         }
     }
@@ -104,7 +110,16 @@ record KitchenToml(Path file, TomlTable toml) {
 
     /** A complaint about what begins there. */
     IllegalArgumentException complaint(@Nullable TomlPosition at, String key, @Nullable String what) {
+        return complaint(file, at, key + ": " + what);
+    }
+
+    /** A complaint about what begins there, in one line of bounded length whatever the file had in quotes. */
+    static IllegalArgumentException complaint(Path file, @Nullable TomlPosition at, String what) {
         String line = at == null ? "" : ", line " + at.line();
-        return new IllegalArgumentException(file + line + ": " + key + ": " + what);
+        String shown = what.replaceAll("\\p{Cntrl}", "·");
+        if (shown.length() > LONGEST_COMPLAINT) {
+            shown = shown.substring(0, LONGEST_COMPLAINT - 1) + "…";
+        }
+        return new IllegalArgumentException(file + line + ": " + shown);
     }
 }

@@ -16,6 +16,7 @@ public final class Kitchens implements AutoCloseable {
     private final Optional<Canner> canner;
     private final CannerDesk jars;
     private final Optional<BatchBook> book;
+    private Pantry pantry = Pantry.usual();
 
     /**
      * Pans that have not started, in the order in which a page shows them.
@@ -60,6 +61,17 @@ public final class Kitchens implements AutoCloseable {
     /** A kitchen with one pan. */
     public static Kitchens one(Kitchen kitchen) {
         return new Kitchens(List.of(kitchen), Optional.empty());
+    }
+
+    /** Puts other foods at hand, before the pans start; returns the pans. */
+    public Kitchens stocked(Pantry other) {
+        pantry = other;
+        return this;
+    }
+
+    /** What batches are planned with. */
+    public Pantry pantry() {
+        return pantry;
     }
 
     /** The pan that is shown unless another one is asked for. */

@@ -13,13 +13,15 @@ import spoonfall.afternoon.BatchNotes;
 import spoonfall.afternoon.Preparation;
 import spoonfall.afternoon.Step;
 import spoonfall.afternoon.UsualAfternoon;
+import spoonfall.units.Spelling;
 
 /**
  * Batch notes as a file: TOML that says how this batch differs from a usual afternoon. A table {@code [steps.ID]} changes, adds
- * or leaves out a step, and {@code [prepare.ID]} a preparation; everything in them is optional, nothing else is allowed.
+ * or leaves out a step, and {@code [prepare.ID]} a preparation; everything in them is optional, nothing else is allowed but
+ * what {@link PlanFile} reads.
  */
 public final class NotesFile {
-    private static final List<String> KEYS = List.of("steps", "prepare");
+    private static final List<String> KEYS = List.of("steps", "prepare", "ingredient", "plan");
     private static final List<String> STEP_KEYS = List.of("name", "minutes", "after", "leave-out");
     private static final List<String> PREPARE_KEYS = List.of("name", "minutes", "before", "leave-out");
 
@@ -189,6 +191,6 @@ public final class NotesFile {
     }
 
     private IllegalArgumentException complaint(@Nullable TomlPosition at, String what) {
-        return new IllegalArgumentException(file + (at == null ? "" : ", line " + at.line()) + ": " + what);
+        return KitchenToml.complaint(file, at, what);
     }
 }

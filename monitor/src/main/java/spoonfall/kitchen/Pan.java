@@ -57,13 +57,14 @@ final class Pan {
     private final PanLog log;
     private final Set<AlarmName> acknowledged = EnumSet.noneOf(AlarmName.class);
     private final AfternoonBook afternoon;
+    private final PlannedCook planned = new PlannedCook();
     private long seq;
     private int cookNumber = 1;
     private Optional<Unrecorded> trouble = Optional.empty();
     private @Nullable Cook cook;
     private boolean news = true;
     private OptionalLong heardNanos = OptionalLong.empty();
-    private final List<CookNote> notes = new ArrayList<>();
+    private final PanNotes notes = new PanNotes();
     private final TypedBook typed = new TypedBook();
     private long lastViewNanos = System.nanoTime();
     private Outlook outlook;
@@ -108,6 +109,30 @@ final class Pan {
     /** The afternoon of this pan. */
     AfternoonBook afternoon() {
         return afternoon;
+    }
+
+    /** Somebody says what batch is in the pan, or comes into it next; empty for none. */
+    void plan(Optional<PlannedBatch> batch) {
+        boolean over = cook == null || cook.monitor().status().stage() == Stage.OFF_THE_HEAT;
+        boolean next = batch.isPresent() ? over : cook == null || planned.hasNext();
+        planned.say(batch, next);
+        if (cook != null && !next) {
+            planned.prior().ifPresent(cook.monitor()::expect);
+            log.said(cook, Words.PLAN, PlannedBatch.detail(batch));
+        }
+    }
+
+    /** Somebody says how many jars this cook filled. */
+    void filled(int jars) {
+        planned.filled(jars);
+        if (cook != null) {
+            log.said(cook, Words.FILLED, CookJson.object().put("jars", jars));
+        }
+    }
+
+    /** What was planned, and what came of it. */
+    PlanState planState() {
+        return planned.state(Optional.ofNullable(cook).map(Cook::record), thermometers.settings(), status());
     }
 
     private void followAfternoon(long atNanos) {
@@ -250,7 +275,8 @@ final class Pan {
             return;
         }
         List<CookAlarm> before = cook.monitor().alarms();
-        Cook again = cook.again(basis.settings(), thermometers.first().name(), basis.trusts(), atNanos);
+        Cook again =
+                cook.again(basis.settings(), thermometers.first().name(), basis.trusts(), atNanos, planned.prior());
         cook = again;
         for (CookAlarm alarm : again.monitor().alarms()) {
             Optional<CookAlarm> old =
@@ -289,7 +315,7 @@ final class Pan {
         Cook begun = resumption.cook();
         cook = begun;
         log.resumed(left, begun, resumption.corrections());
-        notes.addAll(left.notes());
+        notes.recall(left.notes());
         afternoon.goOn(begun.originNanos(), begun.startedAt());
         left.inputs().forEach(input -> takeAgain(resumption, input));
         Cook current = cook;
@@ -325,7 +351,9 @@ final class Pan {
     /** So many readings could not be taken. */
     void dropped(long readings) {
         LOG.warn("{}: {} readings were lost, for more came than could be taken", plan.pan(), readings);
-        say("readings-lost", ServiceWords.dropped(readings, cook == null ? 0 : cook.monitor().timeS()));
+        say(
+                "readings-lost",
+                ServiceWords.dropped(readings, cook == null ? 0 : cook.monitor().timeS()));
     }
 
     private void say(String name, String text) {
@@ -347,8 +375,9 @@ final class Pan {
     private void comeBack(long atNanos) {
         Cook current = cook;
         if (current != null) {
+            ObjectNode left = CookJson.object().put("leftMillis", current.takenMillis());
             List<CookEvent> events = current.monitor().comeBack(atNanos);
-            log.said(current, Words.CAME_BACK, CookJson.object());
+            log.said(current, Words.CAME_BACK, left);
             handle(events);
         }
     }
@@ -382,6 +411,11 @@ final class Pan {
             case Words.CORRECTION -> resumption.correct(CookJson.text(detail, "probe"), CookJson.correction(detail));
             case Words.SET_TEST -> say(Words.testWord(detail), atNanos);
             case Words.AFTERNOON -> sayOfOld(AfternoonWord.of(detail), atNanos);
+            case Words.PLAN -> {
+                planned.say(PlannedBatch.of(detail), false);
+                planned.prior().ifPresent(current.monitor()::expect);
+            }
+            case Words.FILLED -> planned.filled((int) CookJson.number(detail, "jars"));
             case Words.TYPED -> typed.took(Words.entry(detail, timeS(atNanos), atNanos));
             case Words.TAKEN_BACK -> {
                 withoutLast(current);
@@ -389,7 +423,13 @@ final class Pan {
                 rebase(resumption.basis(), atNanos);
             }
             case Words.CLOCK_SET -> cook = current.withClockSet((long) CookJson.number(detail, "byMillis"));
-            case Words.CAME_BACK -> handle(current.monitor().comeBack(atNanos));
+            case Words.CAME_BACK -> {
+                if (detail.has("leftMillis")) { // it was watched for longer than it was read
+                    long leftMillis = (long) CookJson.number(detail, "leftMillis");
+                    handle(current.monitor().advanceTo(current.nanosAt(leftMillis)));
+                }
+                handle(current.monitor().comeBack(atNanos));
+            }
             case Words.RECORDING -> {
                 trouble = Resumption.unrecorded(detail);
                 handle(current.monitor().recording(trouble, atNanos));
@@ -456,28 +496,19 @@ final class Pan {
     CookNote write(String key, String text, long atNanos) {
         Cook current = cook;
         if (current == null) {
-            throw new Refusal("nothing was read of the pan yet, so there is no cook to write of; \"spoonfall log note\" writes"
-                    + " of one that is over");
+            throw PanNotes.nothingToWriteOf();
         }
-        Optional<CookNote> before =
-                notes.stream().filter(note -> note.key().equals(key)).findFirst();
-        if (before.isPresent()) {
-            return before.get();
-        }
-        if (notes.size() >= CookNote.MOST) {
-            throw new Refusal("this cook has " + CookNote.MOST + " notes, and no more fit");
-        }
-        long atMillis = Math.max(0, current.millisAt(atNanos));
-        CookNote note = new CookNote(key, atMillis, Instant.now(), text);
-        notes.add(note);
-        log.noted(note);
-        add(new KitchenChange.Noted(++seq, note));
-        return note;
+        return notes.named(key).orElseGet(() -> {
+            CookNote note = notes.add(key, text, Math.max(0, current.millisAt(atNanos)));
+            log.noted(note);
+            add(new KitchenChange.Noted(++seq, note));
+            return note;
+        });
     }
 
     /** What somebody wrote of this cook, in order. */
     List<CookNote> notes() {
-        return List.copyOf(notes);
+        return notes.all();
     }
 
     /** What was typed. */
@@ -509,6 +540,7 @@ final class Pan {
         kept.clear();
         fresh.clear();
         acknowledged.clear();
+        planned.end();
         notes.clear();
         heardNanos = OptionalLong.empty();
         outlookT = Double.NEGATIVE_INFINITY;
@@ -568,6 +600,8 @@ final class Pan {
                 plan.startedAt().orElseGet(Instant::now));
         cook = started;
         log.began(cookNumber, started);
+        planned.begin().ifPresent(batch -> log.said(started, Words.PLAN, PlannedBatch.detail(Optional.of(batch))));
+        planned.prior().ifPresent(started.monitor()::expect);
         trouble = Optional.empty();
         return started;
     }

@@ -43,6 +43,12 @@ final class Words {
     /** The latest typed reading was taken back. */
     static final String TAKEN_BACK = "taken-back";
 
+    /** Somebody said what batch is in the pan, by its plan, or that none is. */
+    static final String PLAN = "plan";
+
+    /** Somebody said how many jars it filled. */
+    static final String FILLED = "filled";
+
     private Words() {}
 
     /** All that is needed to say it again. */

@@ -162,7 +162,7 @@ public final class CalibrationBook {
 
     private static double number(JsonNode point, String name) {
         JsonNode node = point.path(name);
-        if (!node.isNumber()) {
+        if (!node.isNumber() || !Double.isFinite(node.doubleValue())) {
             throw new IllegalArgumentException(name + " is not a number");
         }
         return node.doubleValue();

@@ -188,10 +188,11 @@ public final class CookJson {
 
     /** A number that must be there. */
     public static double number(JsonNode node, String name) {
-        if (!node.path(name).isNumber()) {
+        double value = node.path(name).doubleValue();
+        if (!node.path(name).isNumber() || !Double.isFinite(value)) {
             throw new IllegalArgumentException(name + " is not a number");
         }
-        return node.path(name).doubleValue();
+        return value;
     }
 
     /** A text that must be there. */

@@ -3,7 +3,7 @@ package spoonfall.log;
 import java.nio.file.Path;
 
 /**
- * Where Spoonfall keeps what must last: the calibrations and the record of all cooks.
+ * Where Spoonfall keeps what must last: the calibrations, the record of all cooks, the devices that were let in.
  *
  * @param path the folder, which need not be there yet
  */
@@ -20,6 +20,21 @@ public record DataFolder(Path path) {
     /** The calibrations of all thermometers. */
     public CalibrationBook calibrations() {
         return new CalibrationBook(path.resolve("calibrations.json"));
+    }
+
+    /** The file with foods of the cook's own, which need not be there. */
+    public Path foods() {
+        return path.resolve("foods.csv");
+    }
+
+    /** The file with what earlier cooks showed of the hobs, which need not be there. */
+    public Path hob() {
+        return path.resolve("hob.json");
+    }
+
+    /** The file with the devices that were let in from the network. */
+    public Path devices() {
+        return path.resolve("devices.json");
     }
 
     /** The file with the record of all cooks. */

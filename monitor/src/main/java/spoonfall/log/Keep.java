@@ -35,8 +35,9 @@ public record Keep(Optional<Period> time, OptionalInt cooks, String words) {
         Matcher matcher = FORM.matcher(said);
         int count = matcher.matches() ? Integer.parseInt(matcher.group(1)) : 0;
         if (count < 1) {
-            throw new IllegalArgumentException("must be such as \"2 years\", \"18 months\", \"90 days\", \"200 cooks\" or"
-                    + " \"everything\", not \"" + text + "\"");
+            throw new IllegalArgumentException(
+                    "must be such as \"2 years\", \"18 months\", \"90 days\", \"200 cooks\" or"
+                            + " \"everything\", not \"" + text + "\"");
         }
         return switch (matcher.group(2)) {
             case "day" -> during(Period.ofDays(count), said);
@@ -58,7 +59,11 @@ public record Keep(Optional<Period> time, OptionalInt cooks, String words) {
      * @param now now
      */
     public boolean covers(Instant startedAt, int newer, Instant now) {
-        boolean young = time.map(span -> startedAt.atOffset(ZoneOffset.UTC).plus(span).toInstant().isAfter(now))
+        boolean young = time.map(span -> startedAt
+                        .atOffset(ZoneOffset.UTC)
+                        .plus(span)
+                        .toInstant()
+                        .isAfter(now))
                 .orElse(true);
         return young && (cooks.isEmpty() || newer < cooks.getAsInt());
     }

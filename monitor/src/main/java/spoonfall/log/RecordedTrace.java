@@ -24,11 +24,7 @@ public final class RecordedTrace {
      * @param notes what somebody wrote of it
      */
     public static Trace of(
-            CookRecord record,
-            CookSettings settings,
-            String batch,
-            Optional<Instant> startedAt,
-            List<CookNote> notes) {
+            CookRecord record, CookSettings settings, String batch, Optional<Instant> startedAt, List<CookNote> notes) {
         Trace.Builder rows = new Trace.Builder();
         for (int i = 0; i < record.size(); i++) {
             rows.add(record.t(i), OptionalDouble.of(record.temperatureC(i)));

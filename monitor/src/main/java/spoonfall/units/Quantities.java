@@ -23,6 +23,9 @@ public final class Quantities {
     private static final Map<String, Double> PASCALS = Map.of(
             "pa", 1.0, "hpa", 100.0, "mbar", 100.0, "mb", 100.0, "kpa", 1000.0, "inhg", 3386.389, "mmhg", 133.3224);
     private static final Map<String, Double> SECONDS = Map.of("s", 1.0, "min", 60.0);
+    private static final Map<String, Double> KILOWATTS = Map.of("w", 0.001, "kw", 1.0);
+    private static final Map<String, Double> LITRES =
+            Map.of("l", 1.0, "ml", 0.001, "qt", 0.946352946, "quart", 0.946352946, "quarts", 0.946352946);
     private static final Map<String, Double> KELVINS = Map.of("c", 1.0, "k", 1.0, "f", 1 / 1.8);
 
     private Quantities() {}
@@ -77,6 +80,24 @@ public final class Quantities {
             throw new IllegalArgumentException("time \"" + text + "\" must be above 0 and up to 60min, such as 60s");
         }
         return seconds;
+    }
+
+    /** A power such as {@code 2kW} or {@code 1800W}; returns kilowatts, 0.1 to 20. */
+    public static double powerKw(String text) {
+        double kilowatts = scaled("power", text, KILOWATTS, "2kW or 1800W");
+        if (!(kilowatts >= 0.1 && kilowatts <= 20)) {
+            throw new IllegalArgumentException("power \"" + text + "\" is that of no hob; it must be 100W to 20kW");
+        }
+        return kilowatts;
+    }
+
+    /** A volume such as {@code 8L} or {@code 8qt} (US quarts); returns litres, 0.02 to 200. */
+    public static double volumeL(String text) {
+        double litres = scaled("volume", text, LITRES, "8L or 8qt");
+        if (!(litres >= 0.02 && litres <= 200)) {
+            throw new IllegalArgumentException("volume \"" + text + "\" must be 20mL to 200L, such as 8L or 8qt");
+        }
+        return litres;
     }
 
     /** A positive factor such as {@code 20}, {@code 20x} or {@code 0.5}. */

@@ -19,6 +19,9 @@ final class LiveHub implements KitchenListener {
     private final Map<Session, LiveClient> clients = new ConcurrentHashMap<>();
     private String latestJars = "";
 
+    /** What a page that comes now is sent first; empty when something has changed since it was made. */
+    private volatile String latestSnapshot = "";
+
     LiveHub(Kitchen kitchen, Snapshots snapshots, PanBoard board, LiveCounts counts) {
         this.kitchen = kitchen;
         this.snapshots = snapshots;
@@ -33,7 +36,10 @@ final class LiveHub implements KitchenListener {
         kitchen.withState(state -> {
             if (session.isOpen()) {
                 board.between(() -> {
-                    client.change(Views.text(snapshots.of(state)));
+                    if (latestSnapshot.isEmpty()) {
+                        latestSnapshot = Views.text(snapshots.of(state));
+                    }
+                    client.change(latestSnapshot);
                     clients.put(session, client);
                 });
                 tellJars(client);
@@ -65,6 +71,7 @@ final class LiveHub implements KitchenListener {
 
     @Override
     public void begin(KitchenState state) {
+        latestSnapshot = "";
         if (!clients.isEmpty()) {
             board.between(() -> {
                 String text = Views.text(snapshots.of(state));
@@ -75,11 +82,13 @@ final class LiveHub implements KitchenListener {
 
     /** Another pan may need the cook: told by the board, on any pan's thread. */
     private void pans(String text) {
+        latestSnapshot = "";
         clients.values().forEach(client -> client.change(text));
     }
 
     @Override
     public void changed(KitchenChange change) {
+        latestSnapshot = "";
         if (!clients.isEmpty()) {
             String text = Views.text(Views.change(change));
             clients.values().forEach(client -> client.change(text));
@@ -88,6 +97,7 @@ final class LiveHub implements KitchenListener {
 
     @Override
     public void pan(PanView view) {
+        latestSnapshot = "";
         if (!clients.isEmpty()) {
             String text = Views.text(Views.status(view));
             clients.values().forEach(client -> client.status(text, view.heardNanos()));

@@ -38,9 +38,8 @@ final class NoteRoutes {
         if (!body.path("text").isTextual()) {
             throw new Refusal("\"text\" is needed, such as \"skimmed twice\"");
         }
-        CookNote note = WebServer.answer(asked.apply(ctx)
-                .notes()
-                .write(id.textValue(), body.path("text").textValue()));
+        CookNote note = WebServer.answer(
+                asked.apply(ctx).notes().write(id.textValue(), body.path("text").textValue()));
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.set("note", view(note));
         WebServer.json(ctx, 200, node);

@@ -1,13 +1,17 @@
 package spoonfall.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import spoonfall.alarm.AlarmState;
@@ -28,7 +32,8 @@ final class PanBoard {
     private final Kitchens kitchens;
     private final Map<String, ObjectNode> rows = new LinkedHashMap<>();
     private final List<Consumer<String>> readers = new ArrayList<>();
-    private String told = "";
+    private final Map<String, ObjectNode> told = new HashMap<>();
+    private Optional<ObjectNode> toldCanner = Optional.empty();
 
     PanBoard(Kitchens kitchens) {
         this.kitchens = kitchens;
@@ -55,10 +60,8 @@ final class PanBoard {
     /** Puts how all the pans stand, and the canner, into a message. */
     synchronized void addTo(ObjectNode message) {
         ArrayNode pans = message.putArray("pans");
-        rows.forEach((pan, row) -> pans.add(watched(pan) ? row : stopped(pan)));
-        kitchens.canner()
-                .map(Canner::seen)
-                .ifPresentOrElse(seen -> message.set("canner", canner(seen)), () -> message.putNull("canner"));
+        rows.keySet().forEach(pan -> pans.add(shown(pan)));
+        message.set("canner", canner().<JsonNode>map(node -> node).orElse(NullNode.instance));
     }
 
     private synchronized void write(String pan, PanView view) {
@@ -72,21 +75,40 @@ final class PanBoard {
         view.alarms().stream()
                 .filter(alarm -> alarm.state() == AlarmState.UNACKNOWLEDGED)
                 .forEach(alarm -> alarms.add(Views.alarm(alarm)));
-        rows.put(pan, row);
+        if (!row.equals(rows.get(pan))) {
+            rows.put(pan, row);
+        }
         publish();
     }
 
+    /** Tells the rows that changed, and no other: with many pans and pages the whole board would be too much to send. */
     private void publish() {
         if (rows.size() == 1 && kitchens.canner().isEmpty()) {
             return; // the page knows its own pan
         }
         ObjectNode message = JsonNodeFactory.instance.objectNode().put("type", "pans");
-        addTo(message);
-        String text = Views.text(message);
-        if (!text.equals(told)) {
-            told = text;
+        ArrayNode changed = message.putArray("pans");
+        for (String pan : rows.keySet()) {
+            ObjectNode row = shown(pan);
+            if (!row.equals(told.put(pan, row))) {
+                changed.add(row);
+            }
+        }
+        Optional<ObjectNode> canner = canner();
+        if (!changed.isEmpty() || !canner.equals(toldCanner)) {
+            toldCanner = canner;
+            message.set("canner", canner.<JsonNode>map(node -> node).orElse(NullNode.instance));
+            String text = Views.text(message);
             readers.forEach(reader -> reader.accept(text));
         }
+    }
+
+    private ObjectNode shown(String pan) {
+        return watched(pan) ? Objects.requireNonNull(rows.get(pan)) : stopped(pan);
+    }
+
+    private Optional<ObjectNode> canner() {
+        return kitchens.canner().map(Canner::seen).map(PanBoard::canner);
     }
 
     private boolean watched(String pan) {

@@ -7,6 +7,7 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import spoonfall.kitchen.Refusal;
 import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.BookPhoto;
@@ -16,6 +17,8 @@ import spoonfall.photo.PhotoMaker;
 
 /** The calls by which photos come into the batch book and out of it. A file's name and what it says of itself are never kept. */
 final class PhotoRoutes {
+    private static final Pattern TAKES = Pattern.compile("/api/book/\\d{1,18}/photos");
+
     private final Supplier<BatchBook> book;
     private final PhotoMaker maker = new PhotoMaker();
 
@@ -27,6 +30,12 @@ final class PhotoRoutes {
         routes.post("/api/book/{id}/photos", BookRoutes.known(this::take));
         routes.get("/api/book/{id}/photos/{photo}", BookRoutes.known(this::show));
         routes.delete("/api/book/{id}/photos/{photo}", BookRoutes.known(this::remove));
+    }
+
+    /** As many bytes may come with a request: a photo's where one is taken in. */
+    static int mostBytes(String method, String path) {
+        boolean photo = method.equals("POST") && TAKES.matcher(path).matches();
+        return photo ? PhotoMaker.MOST_BYTES : WebServer.LARGEST_REQUEST_BYTES;
     }
 
     private void take(Context ctx) {

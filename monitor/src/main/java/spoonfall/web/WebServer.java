@@ -13,12 +13,14 @@ import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.security.SecureRandom;
 import java.time.Duration;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.LongSupplier;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -33,7 +35,9 @@ import spoonfall.probe.trace.Trace;
 /** The service: the page, its data and its live channel. */
 public final class WebServer implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(WebServer.class);
-    private static final int LARGEST_REQUEST_BYTES = 4096;
+    /** The longest body of a request. */
+    static final int LARGEST_REQUEST_BYTES = 4096;
+
     private static final int STOP_MILLIS = 1500;
     private static final long ANSWER_SECONDS = 5;
 
@@ -46,6 +50,8 @@ public final class WebServer implements AutoCloseable {
     private final Snapshots snapshots;
     private final PrometheusMeterRegistry registry = Metrics.registry();
     private final Map<Kitchen, LiveHub> hubs = new LinkedHashMap<>();
+    private final Optional<NetworkDoor> network;
+    private final Optional<Guests> guests;
     private final Javalin javalin;
 
     /**
@@ -60,14 +66,31 @@ public final class WebServer implements AutoCloseable {
     }
 
     /**
-     * A service that has not started.
+     * A service that has not started, for this machine only.
      *
      * @param kitchens what it serves
      * @param host the address to listen on
      * @param port the port, 0 for any free one
      */
     public WebServer(Kitchens kitchens, String host, int port) {
+        this(kitchens, host, port, Optional.empty());
+    }
+
+    /**
+     * A service that has not started.
+     *
+     * @param kitchens what it serves
+     * @param host the address at which this machine's own pages are served, one that only this machine reaches
+     * @param port the port, 0 for any free one
+     * @param network how pages from the network are let in; empty if none are
+     */
+    public WebServer(Kitchens kitchens, String host, int port, Optional<NetworkDoor> network) {
+        if (!List.of("localhost", "127.0.0.1", "::1").contains(host)) {
+            throw new IllegalArgumentException("only this machine may be served without a door, not " + host);
+        }
         this.kitchens = kitchens;
+        this.network = network;
+        guests = network.map(door -> new Guests(door.devices()));
         asked = new AskedPan(kitchens);
         board = new PanBoard(kitchens);
         snapshots = new Snapshots(runName(), board);
@@ -77,9 +100,7 @@ public final class WebServer implements AutoCloseable {
         }
         Metrics.watchPages(
                 registry, () -> hubs.values().stream().mapToInt(LiveHub::size).sum());
-        boolean local = host.equals("localhost") || host.equals("127.0.0.1") || host.equals("::1");
-        Door door = new Door(local);
-        javalin = Javalin.create(config -> configure(config, door, host, port));
+        javalin = Javalin.create(config -> configure(config, host, port));
     }
 
     /**
@@ -104,6 +125,13 @@ public final class WebServer implements AutoCloseable {
         return javalin.port();
     }
 
+    /** The port that the network sees; the page's own without one. */
+    public int networkPort() {
+        return network.isEmpty()
+                ? port()
+                : Listeners.networkPort(javalin.jettyServer().server());
+    }
+
     /** Stops listening; pages are told that the service is gone by their connection closing. */
     @Override
     public void close() {
@@ -114,12 +142,12 @@ public final class WebServer implements AutoCloseable {
         }
     }
 
-    private void configure(JavalinConfig config, Door door, String host, int port) {
+    private void configure(JavalinConfig config, String host, int port) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
-        config.jetty.host = host;
-        config.jetty.port = port;
+        config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+        Listeners.add(config.jetty, host, port, network);
         QueuedThreadPool threads = new QueuedThreadPool(24, 2);
         threads.setName("web");
         config.jetty.threadPool = threads;
@@ -138,11 +166,14 @@ public final class WebServer implements AutoCloseable {
         });
         config.staticFiles.enableWebjars();
         config.requestLogger.http((ctx, millis) -> Metrics.countRequest(registry, millis));
+        LongSupplier clockMillis = () -> TimeUnit.NANOSECONDS.toMillis(System.nanoTime());
+        Door door = new Door(network, this::port, clockMillis);
         config.routes.before(door::check);
         config.routes.wsBeforeUpgrade(door::check);
         AskedPan.BASES.forEach(base -> addPan(config.routes, base));
         new JarRoutes(kitchens.jars()).add(config.routes);
         new BookRoutes(kitchens.book()).add(config.routes);
+        new DoorRoutes(network, door, this::networkPort, clockMillis).add(config.routes);
         config.routes.get("/sw.js", new Shell()::worker);
         config.routes.get("/healthz", this::health);
         config.routes.get(
@@ -151,7 +182,7 @@ public final class WebServer implements AutoCloseable {
                         .result(registry.scrape()));
         config.routes.ws("/live", ws -> {
             ws.onConnect(this::join);
-            ws.onClose(ctx -> hub(ctx).ifPresent(hub -> hub.leave(ctx.session)));
+            ws.onClose(this::part);
             ws.onMessage(ctx -> ctx.closeSession(1008, "nothing is expected here"));
             ws.onBinaryMessage(ctx -> ctx.closeSession(1008, "nothing is expected here"));
         });
@@ -185,14 +216,21 @@ public final class WebServer implements AutoCloseable {
         new HandRoutes(asked, snapshots).add(routes, base);
         new NoteRoutes(asked).add(routes, base);
         new AfternoonRoutes(asked).add(routes, base);
+        new PlanRoutes(kitchens.pantry(), asked).add(routes, base);
     }
 
     /** A page follows the pan that it names, or the first. */
     private void join(WsContext ctx) {
+        guests.ifPresent(channels -> channels.joined(ctx));
         hub(ctx).ifPresentOrElse(
                         hub -> hub.join(ctx.session),
                         () -> ctx.closeSession(
                                 NO_SUCH_PAN, AskedPan.unknown(kitchens, String.valueOf(ctx.queryParam("pan")))));
+    }
+
+    private void part(WsContext ctx) {
+        guests.ifPresent(channels -> channels.left(ctx.session));
+        hub(ctx).ifPresent(hub -> hub.leave(ctx.session));
     }
 
     private Optional<LiveHub> hub(WsContext ctx) {

@@ -81,7 +81,12 @@ final class ServedKitchen implements AutoCloseable {
     }
 
     double residentMb() throws IOException {
-        String line = Files.readAllLines(Path.of("/proc/" + process.pid() + "/status")).stream()
+        return residentMb(process.pid());
+    }
+
+    /** What a process holds in memory now, in MB. */
+    static double residentMb(long pid) throws IOException {
+        String line = Files.readAllLines(Path.of("/proc/" + pid + "/status")).stream()
                 .filter(status -> status.startsWith("VmRSS"))
                 .findFirst()
                 .orElseThrow();
@@ -119,18 +124,19 @@ final class ServedKitchen implements AutoCloseable {
         WebSocket socket = client.newWebSocketBuilder()
                 .buildAsync(URI.create("ws://127.0.0.1:" + port + "/live"), new Stopwatch(Map.of(), new ArrayList<>()))
                 .join();
-        double before = cpuS();
+        double before = cpuS(process.pid());
         for (int i = 0; i < seconds; i++) {
             line.send("9" + (i % 10) + ".5\n");
             TimeUnit.SECONDS.sleep(1);
         }
-        double used = cpuS() - before;
+        double used = cpuS(process.pid()) - before;
         socket.abort();
         return used / seconds;
     }
 
-    private double cpuS() throws IOException {
-        String stat = Files.readString(Path.of("/proc/" + process.pid() + "/stat"));
+    /** What a process has used of the processor so far, in seconds. */
+    static double cpuS(long pid) throws IOException {
+        String stat = Files.readString(Path.of("/proc/" + pid + "/stat"));
         String[] fields = stat.substring(stat.lastIndexOf(')') + 2).split(" ", -1);
         return (Long.parseLong(fields[11]) + Long.parseLong(fields[12])) / TICKS_PER_S;
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,6 +35,8 @@ import spoonfall.probe.Reading;
 /** Jars that are watched by a service that was killed and began again. */
 @Timeout(60)
 final class JarDiaryTest {
+    private static final List<CannerTap> TAPS = List.copyOf(EnumSet.allOf(CannerTap.class));
+
     private final KeptDiary diary = new KeptDiary();
 
     /** Far from 0, as the monotonic clock of another run may be. */
@@ -101,6 +104,22 @@ final class JarDiaryTest {
         second.tap("x-4", CannerTap.BOILED).join();
         assertThat(view(second).phase()).isEqualTo(CannerPhase.HEAT_OFF);
         second.close();
+    }
+
+    @Test
+    void aComputerThatSlept_endsNoTimeEarly_butAsks() {
+        AtomicLong asleepNanos = new AtomicLong();
+        AwakeClock clock = new AwakeClock(
+                nanos::get,
+                () -> OptionalDouble.of((nanos.get() + asleepNanos.get()) / 1e9),
+                () -> Instant.ofEpochMilli((nanos.get() + asleepNanos.get()) / 1_000_000));
+        CannerDesk desk = new CannerDesk(clock, () -> Instant.EPOCH, new JarDiary(diary, 1));
+        atTheBoil(desk);
+        pass(60);
+        asleepNanos.addAndGet(Duration.ofHours(1).toNanos());
+        assertThat(view(desk).phase()).isEqualTo(CannerPhase.UNSURE);
+        assertThat(view(desk).say().state()).contains("Spoonfall was away for 1 h");
+        desk.close();
     }
 
     @Test
@@ -235,7 +254,7 @@ final class JarDiaryTest {
                         watch.acknowledge(t, alarms.get(0).id(), new java.util.ArrayList<>());
                     }
                 }
-                default -> watch.tap(t, id, CannerTap.values()[random.nextInt(CannerTap.values().length)]);
+                default -> watch.tap(t, id, TAPS.get(random.nextInt(TAPS.size())));
             }
         } catch (NotNow e) {
             watch.advanceTo(t);

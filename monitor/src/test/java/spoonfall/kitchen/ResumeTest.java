@@ -326,6 +326,25 @@ final class ResumeTest {
     }
 
     @Test
+    void howLongItWasAway_staysTheSame_thoughItHadWatchedForLongerThanItRead() {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 3);
+        try (Run first = run(trace)) {
+            first.play(trace, 0, 900);
+        }
+        journal.alive(900_400); // a tick after the last reading
+        journal.away = Duration.ofMinutes(4);
+        CookEvent told;
+        try (Run second = run(trace)) {
+            List<CookEvent> events = events(second.state());
+            told = events.get(events.size() - 1);
+            assertThat(told).isInstanceOf(CookEvent.CameBack.class);
+        }
+        try (Run third = run(trace)) {
+            assertThat(events(third.state())).contains(told);
+        }
+    }
+
+    @Test
     void whatIsNotTheSameCookAnyMore_isNotGoneOnWith() {
         Trace trace = Cooks.trace(Scenario.CLEAN, 3);
         try (Run first = run(trace)) {

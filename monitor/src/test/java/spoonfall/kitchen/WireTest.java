@@ -194,7 +194,7 @@ final class WireTest {
             }
             double warmC = 60 + cycle % 300 / 10.0;
             sent.add(warmC);
-            long told = cycle + 1;
+            long told = cycle + 1L;
             for (int pan = 0; pan < pans; pan++) {
                 Watched one = watched.get(pan);
                 PseudoTerminal line = lines.get(pan);

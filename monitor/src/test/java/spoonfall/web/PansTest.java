@@ -4,15 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpResponse;
 import java.net.http.WebSocket;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.stream.StreamSupport;
 import org.assertj.core.data.Offset;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -97,11 +101,12 @@ final class PansTest {
 
         /** The pans as this page knows them now. */
         JsonNode pans() {
-            return messages.stream()
-                    .filter(message -> message.has("pans"))
-                    .reduce((first, second) -> second)
-                    .map(message -> message.path("pans"))
-                    .orElseThrow();
+            Map<String, JsonNode> rows = new LinkedHashMap<>();
+            messages.stream()
+                    .flatMap(
+                            message -> StreamSupport.stream(message.path("pans").spliterator(), false))
+                    .forEach(row -> rows.put(row.path("name").asText(), row));
+            return JsonNodeFactory.instance.arrayNode().addAll(rows.values());
         }
     }
 

@@ -104,7 +104,8 @@ final class CookStore {
                 .map((event, context) -> new StoredCook.Event(
                         event.getLong("at_ms"), event.getString("kind"), parsed(event.getString("detail"))))
                 .list();
-        return new StoredCook(id, header, inputs.merged(), events, notes(id), aliveMillis, aliveAt, endedMillis, inputs.damaged);
+        return new StoredCook(
+                id, header, inputs.merged(), events, notes(id), aliveMillis, aliveAt, endedMillis, inputs.damaged);
     }
 
     /** What somebody wrote of a cook, in order. */

@@ -111,7 +111,8 @@ final class PanJournal extends Pen implements CookJournal {
     }
 
     private static Unrecorded losing(Unrecorded words) {
-        return new Unrecorded(words.why() + ", memory is full as well, and readings are lost to the record", words.act());
+        return new Unrecorded(
+                words.why() + ", memory is full as well, and readings are lost to the record", words.act());
     }
 
     @Override

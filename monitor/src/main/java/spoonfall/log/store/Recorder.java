@@ -1,9 +1,6 @@
 package spoonfall.log.store;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
@@ -237,27 +234,17 @@ public final class Recorder implements AutoCloseable {
 
     /** A file that was moved or deleted would take everything and keep nothing. */
     private void letGoOfAFileThatWasTakenAway() {
-        if (database != null && !identity(file).equals(identity)) {
+        if (database != null && !FileIdentity.of(file).equals(identity)) {
             LOG.warn("{} was taken away while cooks were written into it; what follows goes into a new one", file);
             close(database);
             database = null;
         }
     }
 
-    /** What tells a file from another one of its name; empty if there is none, or nothing does. */
-    private static Optional<Object> identity(Path file) {
-        try {
-            return Optional.ofNullable(
-                    Files.readAttributes(file, BasicFileAttributes.class).fileKey());
-        } catch (IOException e) {
-            return Optional.empty();
-        }
-    }
-
     private Database reopened() throws SQLException {
         Database fresh = opener.open(file);
         database = fresh;
-        identity = identity(file);
+        identity = FileIdentity.of(file);
         writers.values().forEach(Writer::fileChanged);
         return fresh;
     }

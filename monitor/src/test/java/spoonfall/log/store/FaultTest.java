@@ -58,8 +58,10 @@ final class FaultTest {
         for (int i = 0; i < readings; i++) {
             int n = inputs.size();
             CookInput input = n % 40 == 39
-                    ? new CookInput.Word(1000L * n, "acknowledge", CookJson.object().put("id", "stalled-" + n))
-                    : new CookInput.Heard("pan", 1000L * n, 1000L * n, OptionalDouble.of(20 + n % 900 / 10.0), Quality.GOOD);
+                    ? new CookInput.Word(
+                            1000L * n, "acknowledge", CookJson.object().put("id", "stalled-" + n))
+                    : new CookInput.Heard(
+                            "pan", 1000L * n, 1000L * n, OptionalDouble.of(20 + n % 900 / 10.0), Quality.GOOD);
             inputs.add(input);
             journal.input(input);
         }
@@ -115,7 +117,8 @@ final class FaultTest {
             assertThat(recorder.dropped()).isZero();
         }
         assertThat(integrity(file())).isEqualTo("ok");
-        int tried = disk.failures().values().stream().mapToInt(Integer::intValue).sum();
+        int tried =
+                disk.failures().values().stream().mapToInt(Integer::intValue).sum();
         System.out.println(tried + " failures of the disk tried, all survived, nothing lost of " + inputs.size()
                 + " inputs and " + events + " events: " + disk.failures());
         assertThat(tried).isGreaterThan(20);
@@ -143,7 +146,8 @@ final class FaultTest {
                     continue; // folded in between: another kind of cut
                 }
                 byte[] torn = torn(logThen, logNow);
-                Path copy = Files.createDirectories(folder.resolve("cut" + round)).resolve("cooks.db");
+                Path copy =
+                        Files.createDirectories(folder.resolve("cut" + round)).resolve("cooks.db");
                 Files.write(copy, databaseThen);
                 Files.write(wal(copy), torn);
                 List<CookInput> kept = kept(copy);
@@ -185,7 +189,8 @@ final class FaultTest {
                                 .first())
                         .join();
                 byte[] after = Files.readAllBytes(file());
-                Path copy = Files.createDirectories(folder.resolve("fold" + round)).resolve("cooks.db");
+                Path copy =
+                        Files.createDirectories(folder.resolve("fold" + round)).resolve("cooks.db");
                 Files.write(copy, halfFolded(before, after));
                 Files.write(wal(copy), log);
                 assertThat(kept(copy)).isEqualTo(inputs);
@@ -310,8 +315,7 @@ final class FaultTest {
             Hearing.await("the first", () -> journal.settle());
             Path elsewhere = Files.createDirectory(folder.resolve("elsewhere"));
             for (String part : List.of("", "-wal", "-shm")) {
-                Files.move(
-                        folder.resolve("cooks.db" + part), elsewhere.resolve("cooks.db" + part));
+                Files.move(folder.resolve("cooks.db" + part), elsewhere.resolve("cooks.db" + part));
             }
             int before = inputs.size();
             say(journal, 50);
@@ -329,7 +333,8 @@ final class FaultTest {
             CookJournal journal = recorder.journal("");
             journal.began(RecorderTest.header(1));
             Hearing.await("the file", () -> journal.settle());
-            recorder.ask(store -> store.handle().execute("PRAGMA query_only = ON")).join();
+            recorder.ask(store -> store.handle().execute("PRAGMA query_only = ON"))
+                    .join();
             say(journal, 100);
             Hearing.await("all of it in the end", () -> {
                 attempt(recorder);

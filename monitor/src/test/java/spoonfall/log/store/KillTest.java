@@ -246,12 +246,11 @@ final class KillTest {
                 tally.mostLostS = Math.max(tally.mostLostS, lostS(seenT));
                 began = System.nanoTime();
                 server = serve(line.path(), port);
-                awaitLong(
-                        "the service again",
-                        () -> state(port).path("cook").has("number"));
+                awaitLong("the service again", () -> state(port).path("cook").has("number"));
                 JsonNode after = state(port);
                 tally.mostStartS = Math.max(tally.mostStartS, (System.nanoTime() - began) / 1e9);
                 compare(before, shown, after, answered);
+                System.out.println(tally);
                 assertThat(done(after)).as("steps that are over").containsAll(done(before));
                 assertThat(jars(port).path("load")).isEqualTo(jarsBefore.path("load"));
                 assertThat(jars(port).path("phase").asText())
@@ -300,7 +299,9 @@ final class KillTest {
                 .isEqualTo(before.path("cook").path("startedAtMs"));
         assertThat(after.path("basis")).isEqualTo(before.path("basis"));
         List<JsonNode> events = cookEvents(after);
-        assertThat(events).containsSubsequence(shown);
+        if (!shown.isEmpty()) { // a cook may have begun only just now
+            assertThat(events).containsSubsequence(shown);
+        }
         assertThat(events.stream()
                         .filter(event -> event.path("type").asText().equals("came-back"))
                         .count())

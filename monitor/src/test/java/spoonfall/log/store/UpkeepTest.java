@@ -47,7 +47,8 @@ final class UpkeepTest {
                     journal.input(new CookInput.Heard(
                             "pan", 1000L * i, 1000L * i, OptionalDouble.of(20 + i / 10.0), Quality.GOOD));
                 }
-                journal.input(new CookInput.Word(5500, "acknowledge", CookJson.object().put("id", "stalled-1")));
+                journal.input(new CookInput.Word(
+                        5500, "acknowledge", CookJson.object().put("id", "stalled-1")));
                 journal.event(5500, "stage", CookJson.object().put("stage", "warming"));
                 journal.note(new CookNote("n", 5000, NOW, "a note"));
                 if (number < daysAgo.length) {
@@ -97,11 +98,15 @@ final class UpkeepTest {
             StoredCook thinned = log.cook(left.get(1).id());
             assertThat(thinned.events()).hasSize(1);
             assertThat(thinned.notes()).hasSize(1);
-            assertThat(thinned.inputs()).filteredOn(CookInput.Word.class::isInstance).hasSize(1);
-            assertThat(log.upkeep()).extracting(UpkeepLine::why).containsExactlyInAnyOrder(
-                    "keep = \"2 years\"", "thin = \"1 year\"");
-            assertThat(log.upkeep()).extracting(UpkeepLine::readings).containsExactlyInAnyOrder(
-                    (long) READINGS, READINGS * 9L / 10);
+            assertThat(thinned.inputs())
+                    .filteredOn(CookInput.Word.class::isInstance)
+                    .hasSize(1);
+            assertThat(log.upkeep())
+                    .extracting(UpkeepLine::why)
+                    .containsExactlyInAnyOrder("keep = \"2 years\"", "thin = \"1 year\"");
+            assertThat(log.upkeep())
+                    .extracting(UpkeepLine::readings)
+                    .containsExactlyInAnyOrder((long) READINGS, READINGS * 9L / 10);
         }
         assertThat(after("1 year", "2 years")).isEqualTo(left);
     }

@@ -9,6 +9,11 @@ import spoonfall.probe.Reading;
 
 /** The columns, names or fields of a device that could be its temperature. */
 final class Candidates {
+    /** As many as a sentence takes. */
+    private static final int MOST_EXAMPLES = 6;
+
+    private static final int LONGEST_TITLE = 40;
+
     private final List<One> all = new ArrayList<>();
 
     /**
@@ -75,13 +80,22 @@ final class Candidates {
 
     /** How a cook writes the first of them. */
     String firstKey() {
-        return all.get(0).key();
+        return shortened(all.get(0).key());
     }
 
-    /** All of them with their latest values, such as {@code 1 (98.4), 2 (23.1)}. */
+    /** The first of them with their latest values, such as {@code 1 (98.4), 2 (23.1)}. */
     String examples() {
-        return all.stream()
-                .map(one -> one.title() + " (" + one.values().get(one.values().size() - 1) + ")")
+        String first = all.stream()
+                .limit(MOST_EXAMPLES)
+                .map(one -> shortened(one.title()) + " ("
+                        + one.values().get(one.values().size() - 1) + ")")
                 .collect(Collectors.joining(", "));
+        return all.size() > MOST_EXAMPLES ? first + " and " + (all.size() - MOST_EXAMPLES) + " more" : first;
+    }
+
+    /** A title as it is shown: a device may send whole lines as the name of a field. */
+    static String shortened(String title) {
+        String line = title.replaceAll("\\p{Cntrl}", "·");
+        return line.length() > LONGEST_TITLE ? line.substring(0, LONGEST_TITLE - 1) + "…" : line;
     }
 }

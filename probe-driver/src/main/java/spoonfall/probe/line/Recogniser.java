@@ -131,7 +131,8 @@ public final class Recogniser {
         UnitGuess unit = UnitGuess.of(givenUnit, chosen.get());
         return new Verdict.Recognised(
                 new JsonLines(chosen.get().key(), unit.meaning()),
-                "JSON lines; the temperature is field " + chosen.get().key() + ", in " + unit.why());
+                "JSON lines; the temperature is field "
+                        + Candidates.shortened(chosen.get().key()) + ", in " + unit.why());
     }
 
     private static void collect(String prefix, JsonNode object, Map<String, List<Double>> fields) {
@@ -235,7 +236,7 @@ public final class Recogniser {
         return new Verdict.Recognised(
                 new TextLines(Optional.of(chosen.get().key()), unit.meaning(), comma),
                 "Several " + what + "; the temperature is column "
-                        + chosen.get().title() + ", " + why + ", in " + unit.why());
+                        + Candidates.shortened(chosen.get().title()) + ", " + why + ", in " + unit.why());
     }
 
     /**

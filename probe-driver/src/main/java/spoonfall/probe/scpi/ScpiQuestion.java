@@ -79,7 +79,8 @@ public final class ScpiQuestion implements Question {
         return bad(Quality.NOT_TEXT, "", "answers with bytes that are no text");
     }
 
-    private Outcome read(String text) {
+    /** What an answer says. */
+    Outcome read(String text) {
         if (overload(text)) {
             return new Outcome(OptionalDouble.empty(), Quality.SENSOR_FAULT, text, "", false);
         }

@@ -25,6 +25,7 @@ final class TraceMetadata {
 
     private static final String OURS = "urn:spoonfall:";
     private static final long LARGEST_BYTES = 1024 * 1024;
+    private static final int LONGEST_SHOWN = 60;
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private TraceMetadata() {}
@@ -73,7 +74,8 @@ final class TraceMetadata {
         JsonNode node = root.path(OURS + "provenance");
         String provenance = node.asText("recorded");
         if (!provenance.equals("recorded") && !provenance.equals("simulated")) {
-            throw new TraceException(file + ": " + OURS + "provenance must be recorded or simulated, not " + node);
+            throw new TraceException(
+                    file + ": " + OURS + "provenance must be recorded or simulated, not " + shown(node));
         }
         return provenance;
     }
@@ -84,7 +86,7 @@ final class TraceMetadata {
             return OptionalLong.empty();
         }
         if (!node.isIntegralNumber() || !node.canConvertToLong()) {
-            throw new TraceException(file + ": " + OURS + "seed must be a whole number, not " + node);
+            throw new TraceException(file + ": " + OURS + "seed must be a whole number, not " + shown(node));
         }
         return OptionalLong.of(node.longValue());
     }
@@ -95,7 +97,7 @@ final class TraceMetadata {
             return OptionalDouble.empty();
         }
         if (!node.isNumber() || !Double.isFinite(node.doubleValue())) {
-            throw new TraceException(file + ": " + OURS + name + " must be a number, not " + node);
+            throw new TraceException(file + ": " + OURS + name + " must be a number, not " + shown(node));
         }
         return OptionalDouble.of(node.doubleValue());
     }
@@ -109,7 +111,8 @@ final class TraceMetadata {
             return Optional.of(Instant.parse(node.asText()));
         } catch (DateTimeException e) {
             throw new TraceException(
-                    file + ": " + OURS + "startedAt must be a time such as 2026-01-17T15:20:00Z, not " + node, e);
+                    file + ": " + OURS + "startedAt must be a time such as 2026-01-17T15:20:00Z, not " + shown(node),
+                    e);
         }
     }
 
@@ -117,11 +120,13 @@ final class TraceMetadata {
         List<TraceInfo.Label> labels = new ArrayList<>();
         JsonNode list = root.path(OURS + "labels");
         if (!list.isMissingNode() && !list.isArray()) {
-            throw new TraceException(file + ": " + OURS + "labels must be a list, not " + list);
+            throw new TraceException(file + ": " + OURS + "labels must be a list, not " + shown(list));
         }
         for (JsonNode label : list) {
-            if (!label.path("t").isNumber() || !label.path("what").isTextual()) {
-                throw new TraceException(file + ": a label needs a number t and a word what, not " + label);
+            boolean timed = label.path("t").isNumber()
+                    && Double.isFinite(label.path("t").doubleValue());
+            if (!timed || !label.path("what").isTextual()) {
+                throw new TraceException(file + ": a label needs a number t and a word what, not " + shown(label));
             }
             labels.add(new TraceInfo.Label(
                     label.path("t").doubleValue(), label.path("what").textValue()));
@@ -134,10 +139,11 @@ final class TraceMetadata {
         List<TraceInfo.Note> notes = new ArrayList<>();
         JsonNode list = root.path("notes");
         if (!list.isMissingNode() && !list.isArray()) {
-            throw new TraceException(file + ": notes must be a list, not " + list);
+            throw new TraceException(file + ": notes must be a list, not " + shown(list));
         }
         for (JsonNode note : list) {
-            boolean ours = note.path(OURS + "t").isNumber() && note.path(OURS + "text").isTextual();
+            boolean ours =
+                    note.path(OURS + "t").isNumber() && note.path(OURS + "text").isTextual();
             if (ours && Double.isFinite(note.path(OURS + "t").doubleValue())) {
                 notes.add(new TraceInfo.Note(
                         note.path(OURS + "t").doubleValue(),
@@ -145,6 +151,12 @@ final class TraceMetadata {
             }
         }
         return notes;
+    }
+
+    /** A value as it is shown in a complaint, which is one line. */
+    private static String shown(JsonNode node) {
+        String text = node.toString();
+        return text.length() > LONGEST_SHOWN ? text.substring(0, LONGEST_SHOWN - 1) + "…" : text;
     }
 
     static void writeBeside(Trace trace, Path csv) throws IOException {

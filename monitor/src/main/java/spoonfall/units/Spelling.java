@@ -1,13 +1,13 @@
-package spoonfall.kitchen;
+package spoonfall.units;
 
 import java.util.Arrays;
 
 /** How far two words are apart. */
-final class Spelling {
+public final class Spelling {
     private Spelling() {}
 
     /** How many letters must be put in, taken out or exchanged (Levenshtein 1966) to make one from the other. */
-    static int distance(String one, String other) {
+    public static int distance(String one, String other) {
         int[] row = new int[other.length() + 1];
         Arrays.setAll(row, i -> i);
         for (int i = 1; i <= one.length(); i++) {

@@ -1,0 +1,166 @@
+package spoonfall.estimate;
+
+/**
+ * Tells whether water still leaves a pan at the pace at which it left until a moment ago. Of every such moment it remembers
+ * where the pan was and how fast it climbed, and fits to the readings since then what part of that pace is left, with the
+ * doubt of that: a line through points of known noise whose beginning is known to the filter (a linear regression with a
+ * prior on its intercept, from any textbook). The moment is not known, so all are tried.
+ */
+final class Standing {
+    /** What is left of the pace where nothing but a lid's or a low flame's rest leaves. */
+    static final double STANDS = 0.06;
+
+    /** What is left of it where the heat was only turned down. */
+    static final double CLIMBS = 0.55;
+
+    /** The logarithm of how many times likelier a standstill must be. */
+    static final double SURE = 6;
+
+    private static final double EVERY_S = 15;
+    private static final int KEPT = 64;
+    private static final double LEAST_S = 60;
+    private static final double LEAST_CLIMB_PER_MIN_C = 0.01;
+
+    /** No pan is steadier than that, however fine its thermometer: burners cycle, and cooks stir. */
+    private static final double UNSTEADY_C = 0.04;
+
+    /** A burner that switches makes a pan climb in flights of stairs of so many minutes. */
+    private static final double FLIGHTS_MIN = 0.3;
+
+    private static final double LEVEL_C = 0.02;
+    private static final double EDGES = 2;
+
+    /** A reading that climbs in steps is behind or ahead by such a part of one, and stays so for a while. */
+    private static final double STEP_PART = 0.2;
+
+    /** The latest readings must lie on the way of a pan that stands, rather than on that of one that goes on. */
+    private static final double LATEST = 0.5;
+
+    private final double[] sinceT = new double[KEPT];
+    private final double[] sinceC = new double[KEPT];
+    private final double[] waterPerMinC = new double[KEPT];
+    private final double[] otherPerMinC = new double[KEPT];
+    private final double[] levelVariance = new double[KEPT];
+    private final double[] variance = new double[KEPT];
+    private final double[] n = new double[KEPT];
+    private final double[] sumX = new double[KEPT];
+    private final double[] sumY = new double[KEPT];
+    private final double[] sumXx = new double[KEPT];
+    private final double[] sumXy = new double[KEPT];
+    private int taken;
+    private double lastC = Double.NaN;
+
+    /** Forgets the way here. */
+    void clear() {
+        taken = 0;
+        lastC = Double.NaN;
+    }
+
+    /**
+     * Remembers where the pan is, from time to time.
+     *
+     * @param riseC where it is
+     * @param riseVariance the doubt of that, in °C²
+     * @param byWaterPerMinC how fast it climbs for the water that leaves
+     * @param otherwisePerMinC how fast it climbs besides, for the sugar that acid inverts
+     * @param pointVariance the noise of one point, in °C²
+     */
+    void remember(
+            double t,
+            double riseC,
+            double riseVariance,
+            double byWaterPerMinC,
+            double otherwisePerMinC,
+            double pointVariance) {
+        if (taken > 0 && t - sinceT[(taken - 1) % KEPT] < EVERY_S) {
+            return;
+        }
+        int i = taken++ % KEPT;
+        sinceT[i] = t;
+        sinceC[i] = riseC;
+        waterPerMinC[i] = byWaterPerMinC;
+        otherPerMinC[i] = otherwisePerMinC;
+        levelVariance[i] = riseVariance + LEVEL_C * LEVEL_C;
+        double flights = FLIGHTS_MIN * byWaterPerMinC;
+        variance[i] = pointVariance + UNSTEADY_C * UNSTEADY_C + flights * flights;
+        n[i] = 0;
+        sumX[i] = 0;
+        sumY[i] = 0;
+        sumXx[i] = 0;
+        sumXy[i] = 0;
+    }
+
+    /** Takes a point; one outside what any pan would show counts as at the edge of that. */
+    void point(double t, double riseC) {
+        for (int i = 0; i < Math.min(taken, KEPT); i++) {
+            double minutes = (t - sinceT[i]) / 60;
+            double edgeC = EDGES * Math.sqrt(variance[i]);
+            double other = otherPerMinC[i] * minutes;
+            double mostC = waterPerMinC[i] * minutes + edgeC;
+            double y = Math.max(-edgeC, Math.min(mostC, riseC - sinceC[i] - other));
+            double x = waterPerMinC[i] * minutes;
+            n[i]++;
+            sumX[i] += x;
+            sumY[i] += y;
+            sumXx[i] += x * x;
+            sumXy[i] += x * y;
+        }
+        lastC = Double.isNaN(lastC) ? riseC : (lastC + riseC) / 2;
+    }
+
+    /**
+     * The newest moment since which the pan stands still, or -1.
+     *
+     * @param knownSinceT moments before that are not to be trusted
+     * @param stepC the thermometer's step
+     */
+    int since(double t, double knownSinceT, double stepC, double lowestC) {
+        for (int back = 1; back <= Math.min(taken, KEPT); back++) {
+            int i = (taken - back) % KEPT;
+            if (sinceT[i] < knownSinceT) {
+                return -1;
+            }
+            boolean known = t - sinceT[i] >= LEAST_S && waterPerMinC[i] >= LEAST_CLIMB_PER_MIN_C;
+            if (known && lowestC >= sinceC[i] && stands(i, t, stepC)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Where the pan was at the latest moment not after {@code t}, as the rise in °C; far above it all if none is known. */
+    double riseCAt(double t) {
+        for (int back = 1; back <= Math.min(taken, KEPT); back++) {
+            int i = (taken - back) % KEPT;
+            if (sinceT[i] <= t) {
+                return sinceC[i];
+            }
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+
+    /** How fast the pan climbed then, in °C a minute, for the water that left. */
+    double climbPerMinC(int moment) {
+        return waterPerMinC[moment];
+    }
+
+    private boolean stands(int i, double t, double stepC) {
+        double minutes = (t - sinceT[i]) / 60;
+        double due = waterPerMinC[i] * minutes;
+        if (lastC - sinceC[i] - otherPerMinC[i] * minutes > LATEST * due) {
+            return false;
+        }
+        double levels = n[i] / variance[i] + 1 / levelVariance[i];
+        double cross = sumX[i] / variance[i];
+        double parts = sumXx[i] / variance[i];
+        double determinant = levels * parts - cross * cross;
+        if (determinant <= 0) {
+            return false;
+        }
+        double part = (levels * sumXy[i] - cross * sumY[i]) / variance[i] / determinant;
+        double steps = STEP_PART * stepC / due;
+        double partVariance = levels / determinant + steps * steps;
+        double likelier = (CLIMBS - STANDS) * (CLIMBS + STANDS - 2 * part) / (2 * partVariance);
+        return likelier >= SURE;
+    }
+}

@@ -1,0 +1,48 @@
+package spoonfall.kitchen;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spoonfall.log.CookNote;
+
+/** What somebody wrote of the cook in the pan. Used by the kitchen's thread alone. */
+final class PanNotes {
+    private final List<CookNote> notes = new ArrayList<>();
+
+    static Refusal nothingToWriteOf() {
+        return new Refusal(
+                "nothing was read of the pan yet, so there is no cook to write of; \"spoonfall log note\" writes of"
+                        + " one that is over");
+    }
+
+    /** The note of that key. */
+    Optional<CookNote> named(String key) {
+        return notes.stream().filter(note -> note.key().equals(key)).findFirst();
+    }
+
+    /** One more, written now. */
+    CookNote add(String key, String text, long atMillis) {
+        if (notes.size() >= CookNote.MOST) {
+            throw new Refusal("this cook has " + CookNote.MOST + " notes, and no more fit");
+        }
+        CookNote note = new CookNote(key, atMillis, Instant.now(), text);
+        notes.add(note);
+        return note;
+    }
+
+    /** Those that an earlier run left. */
+    void recall(List<CookNote> left) {
+        notes.addAll(left);
+    }
+
+    /** All of them, in order. */
+    List<CookNote> all() {
+        return List.copyOf(notes);
+    }
+
+    /** A new cook has none. */
+    void clear() {
+        notes.clear();
+    }
+}

@@ -1,0 +1,43 @@
+package spoonfall.kitchen;
+
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+
+/**
+ * Where somebody says what batch is in a pan and how many jars it filled. Everything is done by the kitchen's thread, and kept in
+ * the cook's record; what cannot be ends in a {@link Refusal}.
+ */
+public final class PlanDesk {
+    private final Kitchen kitchen;
+    private final Pan pan;
+
+    PlanDesk(Kitchen kitchen, Pan pan) {
+        this.kitchen = kitchen;
+        this.pan = pan;
+    }
+
+    /** What was planned, and what came of it. */
+    public CompletableFuture<PlanState> state() {
+        return kitchen.ask(pan::planState);
+    }
+
+    /** That batch is in the pan, or comes into it next if none is on the heat; empty for none. */
+    public CompletableFuture<PlanState> cook(Optional<PlannedBatch> batch) {
+        return kitchen.ask(() -> {
+            pan.plan(batch);
+            return pan.planState();
+        });
+    }
+
+    /** So many jars were filled. */
+    public CompletableFuture<PlanState> filled(int jars) {
+        return kitchen.ask(() -> {
+            try {
+                pan.filled(jars);
+            } catch (IllegalArgumentException e) {
+                throw new Refusal(String.valueOf(e.getMessage()), e);
+            }
+            return pan.planState();
+        });
+    }
+}

@@ -1,0 +1,113 @@
+package spoonfall.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import spoonfall.cook.Cooks;
+import spoonfall.food.Ingredient;
+import spoonfall.food.IngredientLine;
+import spoonfall.kitchen.FoodBook;
+import spoonfall.kitchen.Kitchen;
+import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Kitchens;
+import spoonfall.kitchen.Pantry;
+import spoonfall.kitchen.PlanFile;
+import spoonfall.kitchen.ToldProbe;
+import spoonfall.lab.Scenario;
+import spoonfall.plan.TypedSetup;
+import spoonfall.probe.trace.Trace;
+import spoonfall.web.WebServer;
+
+/** The plan in a real browser, from the recipe to the jars. */
+final class PlanPageTest {
+    private final Trace trace = Cooks.trace(Scenario.CLEAN, 1);
+    private final ToldProbe probe = new ToldProbe("pan", 0);
+
+    private static Pantry pantry() {
+        List<Ingredient> ingredients = Stream.of("600 g seville orange", "660 mL water", "740 g sugar")
+                .map(line -> IngredientLine.read(line, FoodBook.usual()))
+                .toList();
+        var none = java.util.Optional.<String>empty();
+        TypedSetup setup = new TypedSetup(java.util.Optional.of("9L"), none, java.util.Optional.of("4min"), none, none);
+        return Pantry.of(new PlanFile(none, ingredients, setup, java.util.Optional.empty()));
+    }
+
+    @Test
+    void fromTheRecipe_overTheCook_toTheJars() {
+        KitchenPlan plan = KitchenPlan.live("Hollin Bank", "batch 14", Cooks.settings(trace), 1);
+        try (Kitchen kitchen = new Kitchen(plan, clock -> List.of(probe), System::nanoTime);
+                WebServer server = new WebServer(Kitchens.one(kitchen).stocked(pantry()), "127.0.0.1", 0);
+                Browsers browsers = Browsers.open()) {
+            kitchen.start();
+            server.start();
+            String address = "http://localhost:" + server.port() + "/";
+            Page page = Browsers.open(browsers.context(1180, 820, ColorScheme.LIGHT), address);
+            page.getByTestId("to-plan").click();
+            assertThat(page.getByTestId("plan-state")).isFocused();
+            assertThat(page.getByTestId("plan-state"))
+                    .hasText(Pattern.compile(
+                            "\\d\\.\\d to \\d\\.\\d half-pint jars, after about \\d\\d minutes of boiling\\."));
+            assertThat(page.getByTestId("plan-picture").locator("svg path"))
+                    .not()
+                    .hasCount(0);
+            Browsers.isAccessibleAndFits(page);
+
+            writesARecipe(page);
+            page.getByTestId("plan-cook").click();
+            assertThat(page.getByTestId("plan-attached")).containsText("The next cook has a plan: 4 ingredients");
+            page.reload();
+            assertThat(page.getByTestId("plan-food")).hasCount(4); // what was written is still there
+
+            for (int i = 0; i < trace.size(); i++) {
+                probe.say(trace.temperatureC(i).orElseThrow(), 1);
+            }
+            kitchen.state().join(); // all of it is judged
+            assertThat(page.getByTestId("plan-attached")).containsText("The pan has a plan");
+            page.getByTestId("plan-jars").fill("4");
+            page.getByTestId("plan-say").click();
+            assertThat(page.getByTestId("plan-yield")).containsText("You filled 4;");
+            onAPhoneAtNight(browsers, address);
+        }
+    }
+
+    private static void writesARecipe(Page page) {
+        page.getByTestId("plan-add").click();
+        Locator food = page.getByTestId("plan-food").last();
+        page.getByTestId("plan-amount").last().fill("3/4");
+        page.getByTestId("plan-unit").last().selectOption("cup");
+        food.fill("lemn juice");
+        assertThat(page.getByTestId("plan-error")).containsText("did you mean lemon juice");
+        assertThat(food).hasAttribute("aria-invalid", "true");
+        assertThat(page.getByTestId("plan-state")).hasText("What goes into the pan?");
+        food.fill("lemon juice");
+        assertThat(page.getByTestId("plan-error")).isEmpty();
+        assertThat(page.getByTestId("plan-grams").last()).hasText("183 g"); // 3/4 of 244 g
+        assertThat(page.getByTestId("plan-advice")).containsText("Its pH is not known");
+        page.getByTestId("plan-power").fill("2kW");
+        assertThat(page.getByTestId("plan-error")).containsText("not both");
+        page.getByTestId("plan-power").fill("");
+        assertThat(page.getByTestId("plan-error")).isEmpty();
+    }
+
+    private static void onAPhoneAtNight(Browsers browsers, String address) {
+        Page page = Browsers.open(browsers.context(390, 844, ColorScheme.DARK), address + "#plan");
+        assertThat(page.getByTestId("plan-food")).hasCount(4); // what the pan has, on a device that wrote nothing
+        assertThat(page.getByTestId("plan-yield")).containsText("You filled 4;");
+        assertThat(page.getByTestId("plan-figures")).containsText("Water to drive off");
+        page.getByTestId("unit").click();
+        assertThat(page.getByTestId("plan-figures")).containsText("212.5 °F");
+        page.getByText("Where the numbers come from").click();
+        assertThat(page.getByTestId("plan-sources")).containsText("SR28 NDB 09152");
+        Browsers.isAccessibleAndFits(page);
+        Object small = page.evaluate(
+                "[...document.querySelectorAll('.plan button, .plan input, .plan select')].filter((it) => it.offsetParent && it.getBoundingClientRect().height < 44).length");
+        assertThat(small).isEqualTo(0);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.door;
+
+import org.jspecify.annotations.NullMarked;

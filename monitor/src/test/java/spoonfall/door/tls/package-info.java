@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.door.tls;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,68 @@
+package spoonfall.estimate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/** Points five seconds apart that climb by 0.1 °C a minute, with what is added to each. The depths are judgements. */
+class SawtoothTest {
+    private static final long SEED = 1;
+    private static final double CLIMB_PER_MIN_C = 0.1;
+
+    @Test
+    void dips_areSeen_whenTheBurnerSwitchesOffEveryMinute() {
+        Sawtooth sawtooth = new Sawtooth();
+
+        int skipped = follow(sawtooth, 600, SawtoothTest::offForTwentySecondsAMinute);
+
+        assertThat(sawtooth.depthC()).isBetween(0.4, 0.9);
+        assertThat(skipped).isBetween(15, 50);
+    }
+
+    @Test
+    void dips_areNotSeen_inNoise() {
+        System.out.println("noise, seed " + SEED);
+        for (int i = 0; i < 20; i++) {
+            Random random = new Random(SEED + i);
+            assertThat(follow(new Sawtooth(), 1800, t -> 0.15 * random.nextGaussian()))
+                    .as("seed %d", SEED + i)
+                    .isZero();
+        }
+    }
+
+    @Test
+    void dips_areNotSeen_whenThePanIsStirred() {
+        int skipped = follow(new Sawtooth(), 1800, t -> t % 150 < 14 ? -0.8 : 0);
+
+        assertThat(skipped).isZero();
+    }
+
+    @Test
+    void aFall_thatLasts_isNoDip() {
+        Sawtooth sawtooth = new Sawtooth();
+        follow(sawtooth, 600, SawtoothTest::offForTwentySecondsAMinute);
+
+        for (double t = 605; t < 700; t += 5) {
+            sawtooth.point(t, 1 - (t - 600) / 60, CLIMB_PER_MIN_C);
+        }
+
+        assertThat(sawtooth.dips()).isFalse();
+    }
+
+    private static double offForTwentySecondsAMinute(double t) {
+        double offS = t % 60 - 40;
+        double backS = t % 60;
+        return offS > 0 ? -0.04 * offS : -0.8 * Math.exp(-backS / 5);
+    }
+
+    private static int follow(Sawtooth sawtooth, double untilT, DoubleUnaryOperator added) {
+        int skipped = 0;
+        for (double t = 0; t <= untilT; t += 5) {
+            sawtooth.point(t, 1 + CLIMB_PER_MIN_C * t / 60 + added.applyAsDouble(t), CLIMB_PER_MIN_C);
+            skipped += sawtooth.dips() ? 1 : 0;
+        }
+        return skipped;
+    }
+}

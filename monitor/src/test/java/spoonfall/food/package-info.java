@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.food;
+
+import org.jspecify.annotations.NullMarked;

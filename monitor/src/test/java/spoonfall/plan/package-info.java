@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.plan;
+
+import org.jspecify.annotations.NullMarked;
