@@ -151,7 +151,7 @@ final class BookRoutesTest {
         assertThat(photo("POST", "/api/book/1/photos", page).statusCode()).isEqualTo(400);
         assertThat(photo("POST", "/api/book/1/photos", new byte[13 * 1024 * 1024])
                         .statusCode())
-                .isEqualTo(400);
+                .isEqualTo(413);
     }
 
     @Test
