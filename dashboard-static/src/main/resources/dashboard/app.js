@@ -1,6 +1,8 @@
 // Wires the page: one state, one redraw a frame.
 
 import { mountAfternoon } from './afternoon.js';
+import { mountBook } from './book.js';
+import { routeOf } from './book-words.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
 import { mountDoor } from './door.js';
@@ -28,13 +30,21 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 const MINUTES_ASIDE = 5;
 
 /** The quiet pages, with the heading of each that is focused when it opens. */
-const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state', plan: 'plan-state', devices: 'door-state', learn: 'learn-state' };
+const HEADINGS = {
+  thermometer: 'check-state',
+  afternoon: 'afternoon-state',
+  jars: 'jars-state',
+  book: 'book-state',
+  plan: 'plan-state',
+  devices: 'door-state',
+  learn: 'learn-state',
+};
 
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
-let lastQuiet = ['#afternoon', '#jars', '#plan', '#devices', '#learn'].includes(location.hash) ? location.hash.slice(1) : 'thermometer';
+let lastQuiet = quietNow() ?? 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -52,6 +62,7 @@ const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), pla
 const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateJars = mountJars(part('jars'), ask);
 const updateLearn = mountLearn(part('learn'), ask);
+const updateBook = mountBook(part('book'));
 const updatePlan = mountPlan(part('plan'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updateDoor = mountDoor(part('door'), part('looks-on'));
@@ -81,7 +92,7 @@ function draw() {
   const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
   const view = viewNow();
-  document.body.dataset.look = lookOf(live || (['jars', 'plan', 'learn'].includes(view) && state.connection === 'live'), calling);
+  document.body.dataset.look = lookOf(live || (['jars', 'plan', 'book', 'learn'].includes(view) && state.connection === 'live'), calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
@@ -104,6 +115,8 @@ function draw() {
     updateJars(state, unit);
   } else if (view === 'learn') {
     updateLearn(state, unit);
+  } else if (view === 'book') {
+    updateBook(unit);
   } else if (view === 'plan') {
     updatePlan(state, unit);
   } else if (view === 'pan') {
@@ -119,9 +132,14 @@ function allCalls() {
   return state.connection === 'live' ? callsOfAll(state, unit) : [];
 }
 
+/** The quiet page that the address names, if it names one. */
+function quietNow() {
+  const named = routeOf(location.hash).book ? 'book' : location.hash.slice(1);
+  return named in HEADINGS ? named : null;
+}
+
 function viewNow() {
-  const named = location.hash.slice(1);
-  return named in HEADINGS ? named : 'pan';
+  return quietNow() ?? 'pan';
 }
 
 /** The pan or a quiet page; a call stays on top of each. */
@@ -136,6 +154,7 @@ function showView(view) {
   part('afternoon').hidden = view !== 'afternoon';
   part('jars').hidden = view !== 'jars';
   part('learn').hidden = view !== 'learn';
+  part('book').hidden = view !== 'book';
   part('plan').hidden = view !== 'plan';
   updateDoor(view === 'devices');
 }

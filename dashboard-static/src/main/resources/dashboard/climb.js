@@ -4,8 +4,8 @@ import uPlot from './webjars/uplot/1.6.30/dist/uPlot.esm.js';
 import { aimOf, columns, span, syrupStops, testMarks, topC } from './climb-data.js';
 import { clock, difference, temperature } from './words.js';
 
-const TEXT_PX = 14;
-const FAMILY = 'system-ui, "Segoe UI", Roboto, "Liberation Sans", Arial, sans-serif';
+export const TEXT_PX = 14;
+export const FAMILY = 'system-ui, "Segoe UI", Roboto, "Liberation Sans", Arial, sans-serif';
 const STEPS_S = [60, 120, 300, 600, 900, 1800, 3600, 7200];
 const SAY_EVERY_MS = 15000;
 
@@ -200,7 +200,7 @@ function showBelow(below, state, unit) {
   }
 }
 
-function text(ctx, words, x, y, colour, weight = 'normal', align = 'left') {
+export function text(ctx, words, x, y, colour, weight = 'normal', align = 'left') {
   ctx.save();
   ctx.font = `${weight} ${TEXT_PX * uPlot.pxRatio}px ${FAMILY}`;
   ctx.fillStyle = colour;
@@ -222,7 +222,7 @@ function dot(ctx, x, y, fill, ring) {
 }
 
 /** A set test: filled when it was set. */
-function diamond(ctx, x, y, fill, ring) {
+export function diamond(ctx, x, y, fill, ring) {
   const r = 8 * uPlot.pxRatio;
   ctx.beginPath();
   ctx.moveTo(x, y - r);
@@ -237,7 +237,7 @@ function diamond(ctx, x, y, fill, ring) {
   ctx.stroke();
 }
 
-function readColours(element) {
+export function readColours(element) {
   const style = getComputedStyle(element);
   const value = (name) => style.getPropertyValue(`--${name}`).trim();
   const [thin, amber, thick] = ['thin', 'amber', 'thick'].map((name) => rgb(value(name)));

@@ -5,8 +5,6 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -28,9 +26,7 @@ import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.CookLine;
 import spoonfall.log.store.CookLog;
 import spoonfall.log.store.StoredCook;
-import spoonfall.log.store.StoredTrace;
 import spoonfall.log.store.UpkeepLine;
-import spoonfall.probe.trace.Trace;
 import spoonfall.words.Plain;
 
 /** {@code spoonfall log}: the record of all cooks. */
@@ -38,7 +34,14 @@ import spoonfall.words.Plain;
         name = "log",
         description = "List, show, note, take out, take in, thin or delete the cooks that were recorded.",
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {OutcomeCommand.class},
+        subcommands = {
+            OutcomeCommand.class,
+            PhotoCommand.class,
+            LabelsCommand.class,
+            ReportCommand.class,
+            ExportCommand.class,
+            ImportCommand.class
+        },
         footer = {
             "",
             "For example:",
@@ -143,35 +146,6 @@ final class LogCommand implements Runnable {
         return 0;
     }
 
-    @Command(name = "export", description = "Write a cook as a trace: CSV, with CSVW metadata beside it.")
-    int export(
-            @Parameters(paramLabel = "ID", description = "Its number in the list.") long id,
-            @Parameters(paramLabel = "FILE", description = "A CSV file that is not there yet.") Path file) {
-        if (Files.exists(file)) {
-            throw new CommandException(file + " is there already; name a file that is not");
-        }
-        try (CookLog log = open()) {
-            Trace trace = StoredTrace.of(log.cook(id));
-            if (trace.size() == 0) {
-                throw new CommandException("cook " + id + " has no readings to write");
-            }
-            trace.write(file);
-            Output.of(spec)
-                    .println("Wrote " + trace.size() + " readings to " + file + " and what they mean beside it.");
-        }
-        return 0;
-    }
-
-    @Command(name = "import", description = "Take a trace in as a cook.")
-    int take(@Parameters(paramLabel = "FILE", description = "A trace.") Path file, @Mixin CookOptions cook) {
-        Trace trace = Trace.read(file);
-        try (CookLog log = CookLog.openOrMake(data.folder().cooks())) {
-            long id = log.take(trace, cook.settings(trace.info()));
-            Output.of(spec).println("Took " + file + " in as cook " + id + ".");
-        }
-        return 0;
-    }
-
     @Command(name = "recook", description = "Say that a cook went on with an earlier one: it was boiled again.")
     int recook(
             @Parameters(paramLabel = "ID", description = "The number of the later cook in the list.") long id,
@@ -246,12 +220,18 @@ final class LogCommand implements Runnable {
         return parent;
     }
 
+    /** The record, open, and made if it is not there. */
+    CookLog openOrMake() {
+        return CookLog.openOrMake(data.folder().cooks());
+    }
+
     /** The book of all cooks. */
     BatchBook book() {
         return new BatchBook(data.folder().cooks());
     }
 
-    private CookLog open() {
+    /** The record, open. */
+    CookLog open() {
         return CookLog.open(data.folder().cooks());
     }
 

@@ -38,6 +38,8 @@ final class BookRoutes {
                 "/api/book/{id}/climb",
                 known(ctx -> WebServer.json(ctx, 200, BookViews.climb(book().page(id(ctx)), MOST_POINTS))));
         routes.post("/api/book/{id}/outcome", known(this::outcome));
+        new PhotoRoutes(this::book).add(routes);
+        new PaperRoutes(this::book).add(routes);
     }
 
     private void outcome(Context ctx) {
@@ -58,7 +60,7 @@ final class BookRoutes {
     }
 
     /** What cannot be is answered in words; a cook that is not there is not found. */
-    private static Handler known(Handler handler) {
+    static Handler known(Handler handler) {
         return ctx -> {
             try {
                 handler.handle(ctx);
@@ -111,10 +113,15 @@ final class BookRoutes {
     }
 
     private static long id(Context ctx) {
+        return number(ctx, "id");
+    }
+
+    /** A number in the path; nothing is there if it is none. */
+    static long number(Context ctx, String name) {
         try {
-            return Long.parseLong(ctx.pathParam("id"));
+            return Long.parseLong(ctx.pathParam(name));
         } catch (NumberFormatException e) {
-            throw new NotFoundResponse("a cook has a whole number, such as 12");
+            throw new NotFoundResponse("a cook has a whole number, such as 12, and so has a photo");
         }
     }
 

@@ -89,11 +89,7 @@ final class BookViews {
                         .put("writtenAtMs", note.writtenAt().toEpochMilli())
                         .put("text", note.text()));
         ArrayNode photos = node.putArray("photos");
-        page.photos()
-                .forEach(photo -> photos.addObject()
-                        .put("id", photo.id())
-                        .put("width", photo.width())
-                        .put("height", photo.height()));
+        page.photos().forEach(photo -> photos.add(PhotoRoutes.view(photo)));
         return node;
     }
 

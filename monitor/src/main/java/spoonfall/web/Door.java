@@ -97,9 +97,9 @@ final class Door {
         if (ctx.header(OVERRIDE) != null) {
             throw new BadRequestResponse("a method is what it says it is; leave " + OVERRIDE + " out");
         }
-        if (ctx.req().getContentLengthLong() > WebServer.LARGEST_REQUEST_BYTES) {
-            throw new ContentTooLargeResponse(
-                    "that is too long; nothing here takes more than " + WebServer.LARGEST_REQUEST_BYTES + " bytes");
+        int most = PhotoRoutes.mostBytes(ctx.method().name(), ctx.path());
+        if (ctx.req().getContentLengthLong() > most) {
+            throw new ContentTooLargeResponse("that is too long; nothing here takes more than " + most + " bytes");
         }
     }
 

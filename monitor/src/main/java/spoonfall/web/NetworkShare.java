@@ -2,10 +2,12 @@ package spoonfall.web;
 
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.EagerContentHandler;
 import org.eclipse.jetty.server.handler.EagerContentHandler.RetainedContentLoaderFactory;
 import org.eclipse.jetty.server.handler.SizeLimitHandler;
 import org.eclipse.jetty.server.handler.ThreadLimitHandler;
+import org.eclipse.jetty.util.Callback;
 
 /**
  * What the network gets of the service's threads. Bodies are taken in before a thread is given to them, and requests from the network share
@@ -25,7 +27,7 @@ final class NetworkShare {
         EagerContentHandler bodies = new EagerContentHandler(
                 threads, new RetainedContentLoaderFactory(WebServer.LARGEST_REQUEST_BYTES + 1L, OVERHEAD_BYTES, false));
         bodies.include(NetworkShare::isNetwork);
-        SizeLimitHandler sizes = new SizeLimitHandler(WebServer.LARGEST_REQUEST_BYTES, -1);
+        SizeLimitHandler sizes = new Sizes();
         sizes.setHandler(bodies);
         return sizes;
     }
@@ -33,6 +35,21 @@ final class NetworkShare {
     private static boolean isNetwork(Request request) {
         return Listeners.NETWORK.equals(
                 request.getConnectionMetaData().getConnector().getName());
+    }
+
+    /** A photo is let through to the door, which knows who sent it before a byte of it is read. */
+    private static final class Sizes extends SizeLimitHandler {
+        Sizes() {
+            super(WebServer.LARGEST_REQUEST_BYTES, -1);
+        }
+
+        @Override
+        public boolean handle(Request request, Response response, Callback callback) throws Exception {
+            int most = PhotoRoutes.mostBytes(request.getMethod(), Request.getPathInContext(request));
+            return most > WebServer.LARGEST_REQUEST_BYTES
+                    ? getHandler().handle(request, response, callback)
+                    : super.handle(request, response, callback);
+        }
     }
 
     /** All of the network is one client here: addresses cost an attacker nothing. */

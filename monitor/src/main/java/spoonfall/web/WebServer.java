@@ -172,8 +172,8 @@ public final class WebServer implements AutoCloseable {
         config.routes.wsBeforeUpgrade(door::check);
         AskedPan.BASES.forEach(base -> addPan(config.routes, base));
         new JarRoutes(kitchens.jars()).add(config.routes);
-        new DoorRoutes(network, door, this::networkPort, clockMillis).add(config.routes);
         new BookRoutes(kitchens.book()).add(config.routes);
+        new DoorRoutes(network, door, this::networkPort, clockMillis).add(config.routes);
         config.routes.get("/sw.js", new Shell()::worker);
         config.routes.get("/healthz", this::health);
         config.routes.get(

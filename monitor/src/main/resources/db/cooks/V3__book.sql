@@ -45,3 +45,8 @@ CREATE TABLE page (
 );
 
 CREATE INDEX cook_started ON cook (started_ms DESC, id DESC);
+
+-- Whether the chunks of a cook that is over were packed again, many minutes into one: without loss, a third of the room.
+ALTER TABLE cook ADD COLUMN packed INTEGER NOT NULL DEFAULT 0;
+
+CREATE INDEX cook_to_pack ON cook (id) WHERE packed = 0 AND ended_ms IS NOT NULL;

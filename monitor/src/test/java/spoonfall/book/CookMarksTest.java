@@ -34,7 +34,7 @@ final class CookMarksTest {
         CookMarks marks =
                 CookMarks.of(line(2700, 1, CookMarksTest::pan), OptionalDouble.of(1210), OptionalDouble.of(2460), 4.4);
         assertThat(marks.sugarS()).isCloseTo(600, within(15.0));
-        assertThat(marks.gelS().orElseThrow()).isCloseTo(1200 + 1200 * 4.4 / 4.6, within(15.0));
+        assertThat(marks.gelS().orElseThrow()).isCloseTo(1200 + 1200 * 4.3 / 4.6, within(15.0));
         assertThat(marks.finalRiseC().orElseThrow()).isCloseTo(4.6, within(0.15));
         assertThat(marks.boilMinutes().orElseThrow()).isCloseTo((2460 - 1210) / 60.0, within(1e-9));
     }

@@ -1,3 +1,4 @@
-/** Tests of what the batch book holds. */
-@org.jspecify.annotations.NullMarked
+@NullMarked
 package spoonfall.book;
+
+import org.jspecify.annotations.NullMarked;

@@ -82,7 +82,7 @@ final class LogTest {
     }
 
     @Test
-    void anOutcome_isSaidAndSeen() {
+    void anOutcome_isSaidAndSeen_andABatchGoesOutOnPaper() {
         Path in = folder.resolve("in.csv");
         Cooks.trace(Scenario.CLEAN, 4).write(in);
         assertThat(run("log", "import", in.toString())).isZero();
@@ -100,6 +100,23 @@ final class LogTest {
         assertThat(said).contains("after a day: firm\n");
         assertThat(run("log", "outcome", "1", "--set", "hard")).isOne();
         assertThat(said).contains("runny, soft, right, firm, stiff");
+        Path labels = folder.resolve("labels.pdf");
+        assertThat(run("log", "labels", "1", labels.toString())).isZero();
+        assertThat(said).contains("Wrote 6 labels on 1 page");
+        assertThat(run("log", "labels", "1", labels.toString())).isOne();
+        assertThat(said).contains("is there already");
+        assertThat(run("log", "labels", "1", folder.resolve("labels.doc").toString()))
+                .isOne();
+        Path report = folder.resolve("report.html");
+        assertThat(run("log", "report", "1", report.toString())).isZero();
+        assertThat(report).content().contains("After a day").doesNotContain("keeps well");
+        Path whole = folder.resolve("cook.json");
+        assertThat(run("log", "export", "1", whole.toString())).isZero();
+        assertThat(run("log", "import", whole.toString())).isZero();
+        assertThat(run("log", "outcome", "2")).isZero();
+        assertThat(said).contains("Cook 2, Quince, 6 jars.").contains("after a month: not said how it set; keeps well");
+        assertThat(run("log", "photo", "1", whole.toString())).isOne();
+        assertThat(said).contains("neither a JPEG nor a PNG");
         assertThat(run("log", "outcome", "3", "--set", "firm")).isOne();
         assertThat(said).contains("there is no cook 3");
     }

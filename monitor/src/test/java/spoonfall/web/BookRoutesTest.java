@@ -3,10 +3,18 @@ package spoonfall.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -107,6 +115,43 @@ final class BookRoutesTest {
         HttpResponse<String> answer = ask("POST", "/api/book/1/outcome", body);
         assertThat(answer.statusCode()).as(body).isEqualTo(400);
         assertThat(answer.body()).contains(why);
+    }
+
+    private HttpResponse<byte[]> photo(String method, String path, byte[] body) throws Exception {
+        HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + path))
+                .header("Content-Type", "text/html")
+                .header("Content-Disposition", "attachment; filename=\"<script>alert(1)</script>.jpg\"")
+                .method(method, HttpRequest.BodyPublishers.ofByteArray(body))
+                .build();
+        return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
+    }
+
+    @Test
+    void aPhoto_comesInWhateverItIsCalled_andGoesOut() throws Exception {
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        ImageIO.write(new BufferedImage(2000, 1500, BufferedImage.TYPE_INT_RGB), "png", png);
+        HttpResponse<byte[]> answer = photo("POST", "/api/book/1/photos", png.toByteArray());
+        assertThat(answer.statusCode()).isEqualTo(201);
+        assertThat(photo("POST", "/api/book/1/photos", png.toByteArray()).statusCode())
+                .isEqualTo(201);
+        JsonNode photos = json("/api/book/1").path("photos");
+        assertThat(photos.size()).as("one that came twice").isOne();
+        assertThat(ask("GET", "/api/book/1", "").body()).doesNotContain("script");
+        String path = "/api/book/1/photos/" + photos.path(0).path("id").asLong();
+        HttpResponse<byte[]> shown = photo("GET", path, new byte[0]);
+        assertThat(shown.headers().firstValue("Content-Type")).contains("image/jpeg");
+        assertThat(shown.headers().firstValue("X-Content-Type-Options")).contains("nosniff");
+        assertThat(ImageIO.read(new ByteArrayInputStream(shown.body())).getWidth())
+                .isEqualTo(1600);
+        assertThat(photo("DELETE", path, new byte[0]).statusCode()).isEqualTo(200);
+        assertThat(photo("GET", path, new byte[0]).statusCode()).isEqualTo(404);
+        assertThat(photo("POST", "/api/book/9/photos", png.toByteArray()).statusCode())
+                .isEqualTo(404);
+        byte[] page = "<script>alert(1)</script>".getBytes(StandardCharsets.UTF_8);
+        assertThat(photo("POST", "/api/book/1/photos", page).statusCode()).isEqualTo(400);
+        assertThat(photo("POST", "/api/book/1/photos", new byte[13 * 1024 * 1024])
+                        .statusCode())
+                .isEqualTo(413);
     }
 
     @Test

@@ -108,6 +108,14 @@ public final class BatchBook {
         return asked(handle -> PhotoRows.remove(handle, id, photo));
     }
 
+    /** Refuses a number that no cook has. */
+    public void refuseUnknown(long id) {
+        asked(handle -> {
+            refuseUnknown(handle, id);
+            return id;
+        });
+    }
+
     private static void refuseUnknown(Handle handle, long id) {
         boolean there = handle.createQuery("SELECT count(*) FROM cook WHERE id = :id")
                         .bind("id", id)

@@ -17,7 +17,7 @@ import spoonfall.probe.Reading;
  * tag (three bits of mode, five of thermometer), then numbers of seven bits a byte: when it was taken, against one usual
  * interval after the one before; for all thermometers but the first how much older it was by then; and its value. By
  * mode that is the difference from the one before in 1, 0.1, 0.01 or 0.001 °C (0 to 3), in 0.1 or 0.01 °F (6, 7), eight
- * bytes of a double (4), or the name of what was wrong (5).
+ * bytes of a double (4), or the name of what was wrong (5). {@link PackedChunk} packs such a chunk again.
  */
 final class ChunkReader {
     private final ByteBuffer bytes;
@@ -46,11 +46,14 @@ final class ChunkReader {
         if ((int) sum.getValue() != ByteBuffer.wrap(chunk).getInt(length)) {
             throw new IllegalArgumentException("a chunk of readings was damaged");
         }
-        if (chunk[0] != Packing.VERSION) {
+        if (chunk[0] != Packing.VERSION && chunk[0] != Packing.PACKED) {
             throw new IllegalArgumentException("a chunk of version " + chunk[0] + " needs a newer Spoonfall");
         }
         try {
-            return new ChunkReader(ByteBuffer.wrap(chunk, 1, length - 1), probes).all();
+            ByteBuffer readings = chunk[0] == Packing.VERSION
+                    ? ByteBuffer.wrap(chunk, 1, length - 1)
+                    : ByteBuffer.wrap(PackedChunk.unpacked(chunk));
+            return new ChunkReader(readings, probes).all();
         } catch (BufferUnderflowException | IndexOutOfBoundsException e) {
             throw new IllegalArgumentException("a chunk of readings ends too early", e);
         }

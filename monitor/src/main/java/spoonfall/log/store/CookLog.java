@@ -146,6 +146,21 @@ public final class CookLog implements AutoCloseable {
         });
     }
 
+    /**
+     * Takes a cook in that {@link WholeCook} wrote, as a cook that is over.
+     *
+     * @return where it is kept
+     */
+    public long take(WholeCook cook) {
+        return database.handle().inTransaction(handle -> cook.write(handle, store.lastNumber(IMPORTED) + 1));
+    }
+
+    /** A cook of that number, to be taken elsewhere with all that was said of it. */
+    public WholeCook whole(long id) {
+        return WholeCook.of(
+                cook(id), OutcomeRows.made(database.handle(), id), OutcomeRows.outcomes(database.handle(), id));
+    }
+
     private static void takeNotes(Handle handle, PanWriter writer, List<TraceInfo.Note> notes) {
         for (TraceInfo.Note note : notes.subList(0, Math.min(notes.size(), CookNote.MOST))) {
             String text = CookNote.checked(note.text());

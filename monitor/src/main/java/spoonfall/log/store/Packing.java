@@ -14,6 +14,9 @@ record Packing(long takenMillis, long stepMillis, int mode, long units) {
     /** Of the bytes of a chunk. */
     static final int VERSION = 1;
 
+    /** Of the bytes of a chunk that was packed again. */
+    static final int PACKED = 2;
+
     /** Bits of a tag that hold the mode; the others hold the thermometer. */
     static final int MODE_BITS = 3;
 

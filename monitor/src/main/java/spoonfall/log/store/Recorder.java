@@ -201,7 +201,7 @@ public final class Recorder implements AutoCloseable {
             return;
         }
         try {
-            boolean more = upkeep.next(open.handle(), Instant.now());
+            boolean more = upkeep.next(open.handle(), Instant.now()) || CookPacker.next(open.handle());
             upkeepNanos = System.nanoTime() + (more ? 0 : UPKEEP_EVERY.toNanos());
         } catch (RuntimeException e) {
             LOG.debug("old cooks stay for now", e);

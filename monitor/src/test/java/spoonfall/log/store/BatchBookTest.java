@@ -125,6 +125,42 @@ final class BatchBookTest {
     }
 
     @Test
+    void aCookThatIsOver_isPackedWithoutLoss_inLessThanTwoBytesAReading() throws Exception {
+        List<StoredCook> before;
+        try (CookLog log = CookLog.open(file)) {
+            before = List.of(log.cook(1), log.cook(2));
+        }
+        try (Database database = Database.open(file)) {
+            while (CookPacker.next(database.handle())) {
+                assertThat(database.handle()).isNotNull();
+            }
+            double bytes = database.handle()
+                    .createQuery("SELECT 1.0 * sum(length(readings)) / sum(count) FROM chunk")
+                    .mapTo(Double.class)
+                    .one();
+            System.out.println("packed: " + bytes + " bytes a reading");
+            assertThat(bytes).isLessThan(2);
+        }
+        try (CookLog log = CookLog.open(file)) {
+            assertThat(log.cook(1).inputs()).isEqualTo(before.get(0).inputs());
+            assertThat(log.cook(2).inputs()).isEqualTo(before.get(1).inputs());
+        }
+    }
+
+    @Test
+    void aPackedChunkThatWasDamaged_isRefused() {
+        byte[] packed = PackedChunk.of(new ChunkWriter(1).toBytes());
+        assertThat(ChunkReader.read(packed, List.of("pan"))).isEmpty();
+        byte[] huge = packed.clone();
+        huge[1] = 0x7F;
+        assertThatThrownBy(() -> PackedChunk.unpacked(huge)).hasMessageContaining("cannot hold");
+        huge[1] = 0;
+        huge[3] = 9;
+        assertThatThrownBy(() -> PackedChunk.unpacked(huge)).hasMessageContaining("too early");
+        assertThatThrownBy(() -> ChunkReader.read(huge, List.of("pan"))).hasMessageContaining("damaged");
+    }
+
+    @Test
     void whatWasSaid_goesWithABackup_andWithItsCook() {
         book.say(1, words("day", "soft"));
         book.add(1, "digest", 2, 1, new byte[] {1, 2, 3});

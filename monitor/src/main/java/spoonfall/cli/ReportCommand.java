@@ -1,0 +1,49 @@
+package spoonfall.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import spoonfall.paper.CookReport;
+import spoonfall.paper.ReportChoice;
+
+/** {@code spoonfall log report}: a cook in one file to share. */
+@Command(
+        name = "report",
+        description = "Write a cook as one HTML file to share, which opens without Spoonfall and without a network.")
+final class ReportCommand implements Callable<Integer> {
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @ParentCommand
+    private @Nullable LogCommand log;
+
+    @Parameters(paramLabel = "ID", description = "Its number in the list.")
+    private long id;
+
+    @Parameters(paramLabel = "FILE", description = "An HTML file that is not there yet.")
+    private Path file = Path.of("");
+
+    @Option(names = "--notes", description = "With the notes and the words of the outcome.")
+    private boolean notes;
+
+    @Option(names = "--photos", description = "With the photos.")
+    private boolean photos;
+
+    @Option(names = "--kitchen", description = "With the kitchen's name.")
+    private boolean kitchen;
+
+    @Override
+    public Integer call() {
+        String report = CookReport.of(LogCommand.of(log).book(), id, new ReportChoice(notes, photos, kitchen));
+        NewFile.write(file, report.getBytes(StandardCharsets.UTF_8));
+        Output.of(spec).println("Wrote cook " + id + " into " + file + ".");
+        return 0;
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.paper;
+
+import org.jspecify.annotations.NullMarked;

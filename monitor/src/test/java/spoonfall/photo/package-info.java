@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.photo;
+
+import org.jspecify.annotations.NullMarked;
