@@ -8,6 +8,7 @@ import { mountHands } from './hands.js';
 import { mountJars } from './jars.js';
 import { remember, remembered } from './kept.js';
 import { mountHand } from './hand.js';
+import { mountLearn } from './learn.js';
 import { listen } from './live.js';
 import { mountNotes } from './notes.js';
 import { oncePerCall, oncePerTap } from './one-act.js';
@@ -27,13 +28,13 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 const MINUTES_ASIDE = 5;
 
 /** The quiet pages, with the heading of each that is focused when it opens. */
-const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state', plan: 'plan-state', devices: 'door-state' };
+const HEADINGS = { thermometer: 'check-state', afternoon: 'afternoon-state', jars: 'jars-state', plan: 'plan-state', devices: 'door-state', learn: 'learn-state' };
 
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
-let lastQuiet = ['#afternoon', '#jars', '#plan', '#devices'].includes(location.hash) ? location.hash.slice(1) : 'thermometer';
+let lastQuiet = ['#afternoon', '#jars', '#plan', '#devices', '#learn'].includes(location.hash) ? location.hash.slice(1) : 'thermometer';
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -50,6 +51,7 @@ const updateClimb = mountClimb(part('climb'), part('below'));
 const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, answerCall);
 const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateJars = mountJars(part('jars'), ask);
+const updateLearn = mountLearn(part('learn'), ask);
 const updatePlan = mountPlan(part('plan'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updateDoor = mountDoor(part('door'), part('looks-on'));
@@ -79,7 +81,7 @@ function draw() {
   const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
   const view = viewNow();
-  document.body.dataset.look = lookOf(live || (['jars', 'plan'].includes(view) && state.connection === 'live'), calling);
+  document.body.dataset.look = lookOf(live || (['jars', 'plan', 'learn'].includes(view) && state.connection === 'live'), calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
@@ -100,6 +102,8 @@ function draw() {
     updateAfternoon(state);
   } else if (view === 'jars') {
     updateJars(state, unit);
+  } else if (view === 'learn') {
+    updateLearn(state, unit);
   } else if (view === 'plan') {
     updatePlan(state, unit);
   } else if (view === 'pan') {
@@ -131,6 +135,7 @@ function showView(view) {
   part('thermometer').hidden = view !== 'thermometer';
   part('afternoon').hidden = view !== 'afternoon';
   part('jars').hidden = view !== 'jars';
+  part('learn').hidden = view !== 'learn';
   part('plan').hidden = view !== 'plan';
   updateDoor(view === 'devices');
 }

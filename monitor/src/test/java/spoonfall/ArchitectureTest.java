@@ -30,6 +30,10 @@ final class ArchitectureTest {
             .definedBy("spoonfall.afternoon")
             .layer("log")
             .definedBy("spoonfall.log..")
+            .layer("learn")
+            .definedBy("spoonfall.learn")
+            .layer("book")
+            .definedBy("spoonfall.book")
             .layer("cook")
             .definedBy("spoonfall.cook")
             .layer("estimate")
@@ -78,6 +82,10 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words")
             .whereLayer("log")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "score")
+            .whereLayer("learn")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "log")
+            .whereLayer("book")
+            .mayOnlyBeAccessedByLayers("cli", "web", "learn", "log")
             .whereLayer("cook")
             .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "afternoon", "log", "score")
             .whereLayer("alarm")
@@ -85,11 +93,11 @@ final class ArchitectureTest {
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook", "kitchen")
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science", "canner", "plan")
+            .mayOnlyBeAccessedByLayers("cli", "web", "words", "learn", "cook", "estimate", "science", "canner", "plan")
             .whereLayer("plan")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
             .whereLayer("food")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "plan")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "plan", "log")
             .whereLayer("calibration")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "log")
             .whereLayer("canning")
@@ -107,7 +115,7 @@ final class ArchitectureTest {
             .whereLayer("settest")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "cook")
             .whereLayer("units")
-            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning", "food", "plan");
+            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning", "food", "plan", "log");
 
     @ArchTest
     static final ArchRule THE_COOK_IS_PURE = noClasses()
@@ -115,6 +123,8 @@ final class ArchitectureTest {
             .resideInAnyPackage(
                     "spoonfall.cook",
                     "spoonfall.afternoon",
+                    "spoonfall.learn",
+                    "spoonfall.book",
                     "spoonfall.alarm",
                     "spoonfall.physics",
                     "spoonfall.estimate",

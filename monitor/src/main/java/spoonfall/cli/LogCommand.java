@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
 import spoonfall.cook.CookSettings;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.log.CookNote;
+import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.CookLine;
 import spoonfall.log.store.CookLog;
 import spoonfall.log.store.StoredCook;
@@ -37,11 +38,13 @@ import spoonfall.words.Plain;
         name = "log",
         description = "List, show, note, take out, take in, thin or delete the cooks that were recorded.",
         synopsisSubcommandLabel = "COMMAND",
+        subcommands = {OutcomeCommand.class},
         footer = {
             "",
             "For example:",
             "  spoonfall log list",
             "  spoonfall log note 12 \"a little dark; two minutes less next time\"",
+            "  spoonfall log outcome 12 --set firm --taste bitter",
             "  spoonfall log export 12 cook.csv",
             "  spoonfall log thin --older-than 365"
         })
@@ -169,6 +172,17 @@ final class LogCommand implements Runnable {
         return 0;
     }
 
+    @Command(name = "recook", description = "Say that a cook went on with an earlier one: it was boiled again.")
+    int recook(
+            @Parameters(paramLabel = "ID", description = "The number of the later cook in the list.") long id,
+            @Option(names = "--of", paramLabel = "ID", required = true, description = "The number of the earlier one.")
+                    long of) {
+        LearnCommand.memory(data.folder()).recooks(id, of);
+        Output.of(spec)
+                .println("Cook " + id + " goes on with cook " + of + ": their minutes at the boil count together.");
+        return 0;
+    }
+
     @Command(name = "note", description = "Write a line of a cook, running or over.")
     int note(
             @Parameters(paramLabel = "ID", description = "Its number in the list.") long id,
@@ -222,6 +236,19 @@ final class LogCommand implements Runnable {
             }
         }
         return 0;
+    }
+
+    /** The command that a part of it belongs to. */
+    static LogCommand of(@Nullable LogCommand parent) {
+        if (parent == null) {
+            throw new IllegalStateException("the command was not started by the command line");
+        }
+        return parent;
+    }
+
+    /** The book of all cooks. */
+    BatchBook book() {
+        return new BatchBook(data.folder().cooks());
     }
 
     private CookLog open() {

@@ -95,7 +95,8 @@ final class PanProbes {
         return new Kitchens(
                 kitchens,
                 canner.map(probe -> new Canner(clock -> open(probe, clock), clockOfAll, thermometry)),
-                recorder.diary("jars"));
+                recorder.diary("jars"),
+                Optional.of(recorder.book()));
     }
 
     private Probe open(NamedSpec named, LongSupplier clock) {

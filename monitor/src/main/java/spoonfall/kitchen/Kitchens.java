@@ -8,12 +8,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spoonfall.log.Diary;
+import spoonfall.log.memory.BatchMemory;
+import spoonfall.log.store.BatchBook;
 
 /** The pans of one kitchen, each with its own {@link Kitchen} at work on it, and the canner if it has a thermometer. */
 public final class Kitchens implements AutoCloseable {
     private final Map<String, Kitchen> pans;
     private final Optional<Canner> canner;
     private final CannerDesk jars;
+    private final Optional<BatchBook> book;
+    private Optional<BatchMemory> memory = Optional.empty();
     private Pantry pantry = Pantry.usual();
 
     /**
@@ -23,7 +27,7 @@ public final class Kitchens implements AutoCloseable {
      * @param canner the canner; empty if no thermometer is in it
      */
     public Kitchens(List<Kitchen> kitchens, Optional<Canner> canner) {
-        this(kitchens, canner, Diary.none());
+        this(kitchens, canner, Diary.none(), Optional.empty());
     }
 
     /**
@@ -32,8 +36,10 @@ public final class Kitchens implements AutoCloseable {
      * @param kitchens one for each pan, at least one, of pans that are differently named
      * @param canner the canner; empty if no thermometer is in it
      * @param diary where, and where jars that an earlier run left are found
+     * @param book the book of all cooks; empty if none are kept
      */
-    public Kitchens(List<Kitchen> kitchens, Optional<Canner> canner, Diary diary) {
+    public Kitchens(List<Kitchen> kitchens, Optional<Canner> canner, Diary diary, Optional<BatchBook> book) {
+        this.book = book;
         Map<String, Kitchen> byName = new LinkedHashMap<>();
         for (Kitchen kitchen : kitchens) {
             String pan = kitchen.plan().pan();
@@ -57,6 +63,17 @@ public final class Kitchens implements AutoCloseable {
     /** A kitchen with one pan. */
     public static Kitchens one(Kitchen kitchen) {
         return new Kitchens(List.of(kitchen), Optional.empty());
+    }
+
+    /** Gives the pans a memory of earlier batches, before they start; returns the pans. */
+    public Kitchens remembering(BatchMemory batches) {
+        memory = Optional.of(batches);
+        return this;
+    }
+
+    /** What earlier batches taught; empty where nothing is kept. */
+    public Optional<BatchMemory> memory() {
+        return memory;
     }
 
     /** Puts other foods at hand, before the pans start; returns the pans. */
@@ -98,6 +115,11 @@ public final class Kitchens implements AutoCloseable {
     /** Where filled jars are watched. */
     public CannerDesk jars() {
         return jars;
+    }
+
+    /** The book of all cooks; empty if none are kept. */
+    public Optional<BatchBook> book() {
+        return book;
     }
 
     /** Starts watching them all. */

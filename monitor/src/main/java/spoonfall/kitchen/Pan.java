@@ -37,6 +37,7 @@ import spoonfall.log.CookJson;
 import spoonfall.log.CookNote;
 import spoonfall.log.CookRecord;
 import spoonfall.log.UnfinishedCook;
+import spoonfall.log.memory.BatchMemory;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;
@@ -236,6 +237,14 @@ final class Pan {
             outlookT = Double.NEGATIVE_INFINITY;
             news = true;
         }
+    }
+
+    /** The cook goes on with the one that the record keeps under that number. */
+    void recooks(long of) {
+        if (cook == null) {
+            throw new Refusal("no cook has begun yet; put the thermometer into the pan first");
+        }
+        log.said(cook, Words.RECOOK, BatchMemory.recook(of));
     }
 
     private Optional<CookAlarm> answer(
@@ -446,6 +455,9 @@ final class Pan {
                     handle(current.monitor().advanceTo(current.nanosAt(leftMillis)));
                 }
                 handle(current.monitor().comeBack(atNanos));
+            }
+            case Words.RECOOK -> {
+                // it moves nothing in this cook
             }
             case Words.RECORDING -> {
                 trouble = Resumption.unrecorded(detail);

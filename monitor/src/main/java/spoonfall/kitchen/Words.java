@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import spoonfall.cook.TestWord;
 import spoonfall.log.CookJson;
+import spoonfall.log.memory.BatchMemory;
 import spoonfall.probe.line.TemperatureUnit;
 import spoonfall.settest.TestAnswer;
 import spoonfall.typed.Typed;
@@ -45,6 +46,9 @@ final class Words {
 
     /** The latest typed reading was taken back. */
     static final String TAKEN_BACK = "taken-back";
+
+    /** The cook goes on with an earlier one. */
+    static final String RECOOK = BatchMemory.RECOOK;
 
     /** Somebody said what batch is in the pan, by its plan, or that none is. */
     static final String PLAN = "plan";

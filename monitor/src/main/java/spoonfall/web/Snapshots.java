@@ -55,7 +55,8 @@ final class Snapshots {
         return node;
     }
 
-    private static void addSyrup(ArrayNode syrup, CookSettings settings) {
+    /** Adds what colours the fill: rises above the water boil with their solids. */
+    static void addSyrup(ArrayNode syrup, CookSettings settings) {
         for (double riseC = 0; riseC <= settings.riseC() + 2; riseC += STEP_C) {
             double solids = Syrup.solids(settings.waterBoil().pressurePa(), riseC, Syrup.TYPICAL_INVERTED);
             syrup.addArray().add(Views.rounded(riseC)).add(Views.rounded(solids));

@@ -173,6 +173,7 @@ public final class WebServer implements AutoCloseable {
         AskedPan.BASES.forEach(base -> addPan(config.routes, base));
         new JarRoutes(kitchens.jars()).add(config.routes);
         new DoorRoutes(network, door, this::networkPort, clockMillis).add(config.routes);
+        new BookRoutes(kitchens.book()).add(config.routes);
         config.routes.get("/sw.js", new Shell()::worker);
         config.routes.get("/healthz", this::health);
         config.routes.get(
@@ -215,6 +216,7 @@ public final class WebServer implements AutoCloseable {
         new HandRoutes(asked, snapshots).add(routes, base);
         new NoteRoutes(asked).add(routes, base);
         new AfternoonRoutes(asked).add(routes, base);
+        new LearnRoutes(kitchens, asked, snapshots).add(routes, base);
         new PlanRoutes(kitchens.pantry(), asked).add(routes, base);
     }
 

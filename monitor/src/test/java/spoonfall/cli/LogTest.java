@@ -82,6 +82,29 @@ final class LogTest {
     }
 
     @Test
+    void anOutcome_isSaidAndSeen() {
+        Path in = folder.resolve("in.csv");
+        Cooks.trace(Scenario.CLEAN, 4).write(in);
+        assertThat(run("log", "import", in.toString())).isZero();
+        assertThat(run("log", "outcome", "1")).isZero();
+        assertThat(said).contains("Nobody said how it came out yet");
+        assertThat(run("log", "outcome", "1", "--set", "firm", "--taste", "bright,bitter", "--jars", "6"))
+                .isZero();
+        assertThat(run("log", "outcome", "1", "--after", "month", "--fruit", "Quince", "--words", "keeps well"))
+                .isZero();
+        assertThat(said)
+                .contains("Cook 1, Quince, 6 jars.")
+                .contains("after a day: firm; tastes bright and bitter")
+                .contains("after a month: not said how it set; keeps well");
+        assertThat(run("log", "outcome", "1", "--taste", "none")).isZero();
+        assertThat(said).contains("after a day: firm\n");
+        assertThat(run("log", "outcome", "1", "--set", "hard")).isOne();
+        assertThat(said).contains("runny, soft, right, firm, stiff");
+        assertThat(run("log", "outcome", "3", "--set", "firm")).isOne();
+        assertThat(said).contains("there is no cook 3");
+    }
+
+    @Test
     void whatIsNotThere_isSaidWithTheWayOut() {
         assertThat(run("log", "list")).isOne();
         assertThat(said).contains("nothing was recorded yet").contains("spoonfall serve");

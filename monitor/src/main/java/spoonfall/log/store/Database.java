@@ -17,7 +17,7 @@ import org.sqlite.SQLiteDataSource;
 /** One SQLite file with the tables of this version, open. */
 final class Database implements AutoCloseable {
     /** The version of the tables that this program knows. */
-    static final int VERSION = 2;
+    static final int VERSION = 3;
 
     private static final int BUSY_MILLIS = 5000;
 

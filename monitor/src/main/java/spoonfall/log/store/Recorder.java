@@ -111,6 +111,11 @@ public final class Recorder implements AutoCloseable {
         return new DiaryPen(subject, this);
     }
 
+    /** The book of all cooks in the same file. */
+    public BatchBook book() {
+        return new BatchBook(file);
+    }
+
     /** Why nothing can be written just now; empty if all is well. */
     public Optional<Unrecorded> trouble() {
         return trouble;

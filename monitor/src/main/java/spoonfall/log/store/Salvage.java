@@ -57,6 +57,17 @@ final class Salvage {
                     "word", "cook", List.of("cook", "n", "after", "taken_ms", "kind", "detail"), List.of("cook", "n")),
             new Table("event", "cook", List.of("cook", "n", "at_ms", "kind", "detail"), List.of("cook", "n")),
             new Table("note", "cook", List.of("cook", "key", "at_ms", "wall_ms", "text"), List.of("cook", "key")),
+            new Table("made", "cook", List.of("cook", "fruit", "jars"), List.of("cook")),
+            new Table(
+                    "outcome",
+                    "cook",
+                    List.of("cook", "after", "firmness", "taste", "words", "wall_ms"),
+                    List.of("cook", "after")),
+            new Table(
+                    "photo",
+                    "cook",
+                    List.of("cook", "digest", "wall_ms", "width", "height", "jpeg"),
+                    List.of("cook", "digest")),
             new Table(
                     "diary",
                     "",

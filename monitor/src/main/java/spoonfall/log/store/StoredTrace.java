@@ -25,7 +25,6 @@ public final class StoredTrace {
         String first = header.basis().probes().get(0);
         Map<String, Correction> corrections = new HashMap<>(header.corrections());
         CookRecord record = new CookRecord();
-        CookSettings settings = header.basis().settings();
         for (CookInput input : cook.inputs()) {
             if (input instanceof CookInput.Heard heard && heard.probe().equals(first)) {
                 Optional<Correction> correction = Optional.ofNullable(corrections.get(first));
@@ -39,11 +38,20 @@ public final class StoredTrace {
                 String probe = CookJson.text(word.detail(), "probe");
                 CookJson.correction(word.detail())
                         .ifPresentOrElse(one -> corrections.put(probe, one), () -> corrections.remove(probe));
-            } else if (input instanceof CookInput.Word word && word.kind().equals("basis")) {
+            }
+        }
+        return RecordedTrace.of(record, settings(cook), header.batch(), Optional.of(header.startedAt()), cook.notes());
+    }
+
+    /** What a cook was last measured against. */
+    public static CookSettings settings(StoredCook cook) {
+        CookSettings settings = cook.header().basis().settings();
+        for (CookInput input : cook.inputs()) {
+            if (input instanceof CookInput.Word word && word.kind().equals("basis")) {
                 CookBasis basis = CookJson.basis(word.detail());
                 settings = basis.settings();
             }
         }
-        return RecordedTrace.of(record, settings, header.batch(), Optional.of(header.startedAt()), cook.notes());
+        return settings;
     }
 }

@@ -33,7 +33,7 @@ final class OldLogTest {
     }
 
     @ParameterizedTest(name = "version {0}")
-    @ValueSource(ints = {1, 2})
+    @ValueSource(ints = {1, 2, 3})
     void anOldFile_isReadAndGoneOnWith(int version) throws IOException {
         Path file = copy(version);
         try (CookLog log = CookLog.open(file)) {

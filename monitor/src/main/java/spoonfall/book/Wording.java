@@ -1,0 +1,39 @@
+package spoonfall.book;
+
+/** Words that somebody wrote: plain characters in one line, so that they do no harm wherever they are shown. */
+public final class Wording {
+    private Wording() {}
+
+    /**
+     * The words without spaces around them; they may be none.
+     *
+     * @param what they are, such as {@code a fruit}
+     * @param longest how many characters (code points) fit
+     * @throws IllegalArgumentException with one line that says why they cannot be
+     */
+    public static String checked(String what, String text, int longest) {
+        String line = text.strip();
+        int length = line.codePointCount(0, line.length());
+        if (length > longest) {
+            throw new IllegalArgumentException(
+                    what + " has at most " + longest + " characters, and that one has " + length);
+        }
+        line.codePoints().filter(Wording::refused).findFirst().ifPresent(point -> {
+            throw new IllegalArgumentException(
+                    "%s holds plain characters in one line, and U+%04X is none".formatted(what, point));
+        });
+        return line;
+    }
+
+    /** What moves a cursor, breaks a line, turns the writing round or is half a character. */
+    private static boolean refused(int point) {
+        int type = Character.getType(point);
+        boolean turnsRound = (point >= 0x202A && point <= 0x202E) || (point >= 0x2066 && point <= 0x2069);
+        return turnsRound
+                || type == Character.CONTROL
+                || type == Character.LINE_SEPARATOR
+                || type == Character.PARAGRAPH_SEPARATOR
+                || type == Character.SURROGATE
+                || type == Character.UNASSIGNED;
+    }
+}
