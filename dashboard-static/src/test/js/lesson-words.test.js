@@ -17,11 +17,11 @@ import {
 const asked = { choices: ['Test the set.'] };
 const plain = { choices: [] };
 
-test('an address leads to a lesson, or to two, and without a cook to the book', () => {
+test('an address leads to a lesson, or to two, and without a cook to the pan', () => {
   assert.deepEqual(lessonOf('#lesson/12'), { name: 'lesson', id: 12, other: null });
   assert.deepEqual(lessonOf('#lesson/12/7'), { name: 'lesson', id: 12, other: 7 });
-  assert.equal(lessonOf('#lesson').name, 'book');
-  assert.equal(lessonOf('#lesson/x').name, 'book');
+  assert.equal(lessonOf('#lesson').name, 'pan');
+  assert.equal(lessonOf('#lesson/x').name, 'pan');
   assert.equal(lessonOf('#jars').name, 'jars');
 });
 

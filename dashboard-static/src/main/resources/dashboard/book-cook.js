@@ -82,8 +82,6 @@ export function mountBookCook(place, say) {
   }
 
   function drawAll() {
-    lesson.href = `#lesson/${route.id}${route.other === null ? '' : `/${route.other}`}`;
-    put(lesson, route.other === null ? 'Go through it as a lesson' : 'Go through both as a lesson');
     say(`${title(cook)}.`, [day(cook.startedAtMs), cook.kitchen, summary({ ...cook, photos: 0 }, unit)].filter(Boolean).join(' · '), '');
     updateOutcome(cook, (said) => {
       cook = { ...cook, ...said };
@@ -121,6 +119,8 @@ export function mountBookCook(place, say) {
     }
     route = newRoute;
     cook = null;
+    lesson.href = `#lesson/${route.id}${route.other === null ? '' : `/${route.other}`}`;
+    put(lesson, route.other === null ? 'Go through it as a lesson' : 'Go through both as a lesson');
     load(route);
   };
 }

@@ -6,13 +6,13 @@ import { clock, difference, temperature } from './words.js';
 export const SPEEDS = [1, 5, 20, 60];
 
 /**
- * Where an address leads: to the lesson of a cook, or of two beside each other; without a cook to the book. Other addresses name what they
+ * Where an address leads: to the lesson of a cook, or of two beside each other; without a cook to the pan. Other addresses name what they
  * lead to. @param {string} hash
  */
 export function lessonOf(hash) {
   const [name, ...ids] = hash.replace(/^#/, '').split('/');
   const numbers = ids.map(Number).filter((id) => Number.isSafeInteger(id) && id > 0);
-  const view = name !== 'lesson' ? hash.replace(/^#/, '') : numbers.length > 0 ? 'lesson' : 'book';
+  const view = name !== 'lesson' ? hash.replace(/^#/, '') : numbers.length > 0 ? 'lesson' : 'pan';
   return { name: view, id: numbers[0] ?? null, other: numbers[1] ?? null };
 }
 
