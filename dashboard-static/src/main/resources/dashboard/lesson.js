@@ -18,7 +18,8 @@ export function mountLesson(section) {
   const toCook = make('a', { className: 'way', textContent: 'Back to the cook' }, 'lesson-back');
   ways.append(toCook, ' ', make('a', { className: 'way', href: '#pan', textContent: 'The pan on the hob' }));
   const head = make('h1', { tabIndex: -1 }, 'lesson-state');
-  const flag = make('p', { className: 'lesson-flag' }, 'lesson-flag');
+  const flag = make('p', { className: 'lesson-flag', textContent: 'A lesson, not the pan on the hob.' }, 'lesson-flag');
+  const note = make('p', { className: 'note' }, 'lesson-about');
   const wrong = make('p', { className: 'error' }, 'lesson-error');
   wrong.setAttribute('role', 'status');
   const body = make('div', { className: 'lesson-body', hidden: true });
@@ -51,7 +52,7 @@ export function mountLesson(section) {
   const list = make('ol', { className: 'book-events' }, 'lesson-moments');
   all.append(make('summary', { textContent: 'All its moments' }), list);
   body.append(picture, legend, panels, momentPlace, controls, sliderLabel, settings, all);
-  section.append(ways, flag, head, wrong, body);
+  section.append(ways, flag, head, note, wrong, body);
   const updateClimb = mountBookClimb(picture);
   const updateMoment = mountMoment(momentPlace, (words) => {
     chosen = words;
@@ -141,7 +142,8 @@ export function mountLesson(section) {
     }
     cooks = ids.map((id, i) => ({ page: got[3 * i][0], climb: got[3 * i + 1][0], lesson: got[3 * i + 2][0] }));
     put(head, `${cooks.map(({ page }) => title(page)).join(' beside ')}, as a lesson.`);
-    put(flag, `A lesson from the cook of ${cooks.map(({ page }) => day(page.startedAtMs)).join(' and that of ')}. It is not the pan on the hob.`);
+    const cut = cooks.some(({ lesson }) => lesson.cut) ? ' It went on for longer than a lesson can show.' : '';
+    put(note, `${cooks.length > 1 ? '' : `Cooked on ${day(cooks[0].page.startedAtMs)}.`}${cut}`.trim());
     const marks = cooks.length > 1 ? linesUp(cooks[0].climb, cooks[1].climb) : [];
     mark.select.replaceChildren(...marks.map((name) => new Option(LINED_UP[name], name)));
     mark.select.value = marks.includes('gelS') ? 'gelS' : (marks[0] ?? '');
@@ -229,7 +231,7 @@ export function mountLesson(section) {
       body.hidden = true;
       toCook.href = `#book/${id}${other === null ? '' : `/${other}`}`;
       put(head, 'Going through the cook.');
-      put(flag, 'A lesson. It is not the pan on the hob.');
+      put(note, '');
       load(route);
     } else if (unit !== newUnit) {
       unit = newUnit;
