@@ -10,6 +10,7 @@ import { mountHands } from './hands.js';
 import { mountJars } from './jars.js';
 import { remember, remembered } from './kept.js';
 import { mountHand } from './hand.js';
+import { mountLearn } from './learn.js';
 import { listen } from './live.js';
 import { mountNotes } from './notes.js';
 import { oncePerCall, oncePerTap } from './one-act.js';
@@ -36,6 +37,7 @@ const HEADINGS = {
   book: 'book-state',
   plan: 'plan-state',
   devices: 'door-state',
+  learn: 'learn-state',
 };
 
 /** Which pan is shown is this tab's own choice. */
@@ -59,6 +61,7 @@ const updateClimb = mountClimb(part('climb'), part('below'));
 const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, answerCall);
 const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateJars = mountJars(part('jars'), ask);
+const updateLearn = mountLearn(part('learn'), ask);
 const updateBook = mountBook(part('book'));
 const updatePlan = mountPlan(part('plan'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
@@ -89,7 +92,7 @@ function draw() {
   const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
   const view = viewNow();
-  document.body.dataset.look = lookOf(live || (['jars', 'plan', 'book'].includes(view) && state.connection === 'live'), calling);
+  document.body.dataset.look = lookOf(live || (['jars', 'plan', 'book', 'learn'].includes(view) && state.connection === 'live'), calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
@@ -110,6 +113,8 @@ function draw() {
     updateAfternoon(state);
   } else if (view === 'jars') {
     updateJars(state, unit);
+  } else if (view === 'learn') {
+    updateLearn(state, unit);
   } else if (view === 'book') {
     updateBook(unit);
   } else if (view === 'plan') {
@@ -148,6 +153,7 @@ function showView(view) {
   part('thermometer').hidden = view !== 'thermometer';
   part('afternoon').hidden = view !== 'afternoon';
   part('jars').hidden = view !== 'jars';
+  part('learn').hidden = view !== 'learn';
   part('book').hidden = view !== 'book';
   part('plan').hidden = view !== 'plan';
   updateDoor(view === 'devices');

@@ -30,6 +30,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.afternoon")
             .layer("log")
             .definedBy("spoonfall.log..")
+            .layer("learn")
+            .definedBy("spoonfall.learn")
             .layer("book")
             .definedBy("spoonfall.book")
             .layer("paper")
@@ -84,8 +86,10 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words")
             .whereLayer("log")
             .mayOnlyBeAccessedByLayers("cli", "paper", "web", "kitchen", "score")
+            .whereLayer("learn")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "log")
             .whereLayer("book")
-            .mayOnlyBeAccessedByLayers("cli", "paper", "web", "log")
+            .mayOnlyBeAccessedByLayers("cli", "paper", "web", "learn", "log")
             .whereLayer("paper")
             .mayOnlyBeAccessedByLayers("cli", "web")
             .whereLayer("photo")
@@ -98,11 +102,11 @@ final class ArchitectureTest {
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook", "kitchen")
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers("cli", "web", "words", "cook", "estimate", "science", "canner", "plan")
+            .mayOnlyBeAccessedByLayers("cli", "web", "words", "learn", "cook", "estimate", "science", "canner", "plan")
             .whereLayer("plan")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
             .whereLayer("food")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "plan")
+            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "plan", "log")
             .whereLayer("calibration")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "log")
             .whereLayer("canning")
@@ -120,7 +124,7 @@ final class ArchitectureTest {
             .whereLayer("settest")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words", "log", "cook")
             .whereLayer("units")
-            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning", "food", "plan");
+            .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning", "food", "plan", "log");
 
     @ArchTest
     static final ArchRule THE_COOK_IS_PURE = noClasses()
@@ -128,6 +132,7 @@ final class ArchitectureTest {
             .resideInAnyPackage(
                     "spoonfall.cook",
                     "spoonfall.afternoon",
+                    "spoonfall.learn",
                     "spoonfall.book",
                     "spoonfall.alarm",
                     "spoonfall.physics",

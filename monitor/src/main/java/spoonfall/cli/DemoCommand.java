@@ -16,6 +16,7 @@ import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Pantry;
+import spoonfall.log.memory.BatchMemory;
 import spoonfall.physics.GelPoint;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
@@ -43,6 +44,7 @@ final class DemoCommand implements Callable<Integer> {
                 Service.onePan(
                                 plan(trace, Quantities.factor(speed)),
                                 clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)))
+                        .remembering(BatchMemory.unrecorded(SampleBatches::batches))
                         .stocked(Pantry.of(SampleBatch.notes())),
                 Optional.empty(),
                 port.port(OptionalInt.empty()),

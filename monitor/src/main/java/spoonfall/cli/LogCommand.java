@@ -146,6 +146,17 @@ final class LogCommand implements Runnable {
         return 0;
     }
 
+    @Command(name = "recook", description = "Say that a cook went on with an earlier one: it was boiled again.")
+    int recook(
+            @Parameters(paramLabel = "ID", description = "The number of the later cook in the list.") long id,
+            @Option(names = "--of", paramLabel = "ID", required = true, description = "The number of the earlier one.")
+                    long of) {
+        LearnCommand.memory(data.folder()).recooks(id, of);
+        Output.of(spec)
+                .println("Cook " + id + " goes on with cook " + of + ": their minutes at the boil count together.");
+        return 0;
+    }
+
     @Command(name = "note", description = "Write a line of a cook, running or over.")
     int note(
             @Parameters(paramLabel = "ID", description = "Its number in the list.") long id,

@@ -23,6 +23,8 @@ import picocli.CommandLine.ScopeType;
             PortsCommand.class,
             CalibrateCommand.class,
             LogCommand.class,
+            LearnCommand.class,
+            DiagnoseCommand.class,
             BackupCommand.class,
             DevicesCommand.class,
             ReplayCommand.class,

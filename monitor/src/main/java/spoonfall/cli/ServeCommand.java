@@ -118,6 +118,7 @@ final class ServeCommand implements Callable<Integer> {
         Kitchens kitchens;
         try {
             kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder)
+                    .remembering(LearnCommand.memory(data.folder()))
                     .stocked(Pantry.of(data.folder().foods(), data.folder().hob(), Optional.ofNullable(notes)));
         } catch (RuntimeException e) {
             recorder.close();

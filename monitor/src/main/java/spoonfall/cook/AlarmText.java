@@ -74,7 +74,8 @@ record AlarmText(String title, String act) {
         String pan = stage.boiling() ? "though the pan boils" : "though the pan is on its way";
         String title =
                 String.format(Locale.ROOT, "The reading has stayed exactly the same for %.0f seconds, %s.", runS, pan);
-        return new AlarmText(title, "Unplug the thermometer and plug it in again, and watch the pan yourself.");
+        return new AlarmText(
+                title, "Is the heat on? Else unplug the thermometer and plug it in again, and watch the pan yourself.");
     }
 
     static AlarmText probeImplausible(Plausibility plausibility) {

@@ -54,6 +54,7 @@ public final class Kitchen implements AutoCloseable {
     private final CheckDesk checks;
     private final HandDesk hands;
     private final TestDesk tests;
+    private final TargetDesk targets;
     private final AfternoonDesk afternoon;
     private final PlanDesk plans;
     private final NoteDesk notes;
@@ -124,6 +125,7 @@ public final class Kitchen implements AutoCloseable {
         plans = new PlanDesk(this, pan);
         checks = new CheckDesk(this, thermometers, pan);
         tests = new TestDesk(this, pan);
+        targets = new TargetDesk(this, thermometers, pan);
         notes = new NoteDesk(this, pan);
         hands = new HandDesk(this, thermometers, pan);
         thread = new Thread(this::run, "kitchen " + plan.pan());
@@ -256,6 +258,11 @@ public final class Kitchen implements AutoCloseable {
     /** Where somebody says that they test the set, and what they saw. */
     public TestDesk tests() {
         return tests;
+    }
+
+    /** Where somebody takes a target for the pan. */
+    public TargetDesk targets() {
+        return targets;
     }
 
     /** Where notes are written. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spoonfall.log.Diary;
+import spoonfall.log.memory.BatchMemory;
 import spoonfall.log.store.BatchBook;
 
 /** The pans of one kitchen, each with its own {@link Kitchen} at work on it, and the canner if it has a thermometer. */
@@ -16,6 +17,7 @@ public final class Kitchens implements AutoCloseable {
     private final Optional<Canner> canner;
     private final CannerDesk jars;
     private final Optional<BatchBook> book;
+    private Optional<BatchMemory> memory = Optional.empty();
     private Pantry pantry = Pantry.usual();
 
     /**
@@ -61,6 +63,17 @@ public final class Kitchens implements AutoCloseable {
     /** A kitchen with one pan. */
     public static Kitchens one(Kitchen kitchen) {
         return new Kitchens(List.of(kitchen), Optional.empty());
+    }
+
+    /** Gives the pans a memory of earlier batches, before they start; returns the pans. */
+    public Kitchens remembering(BatchMemory batches) {
+        memory = Optional.of(batches);
+        return this;
+    }
+
+    /** What earlier batches taught; empty where nothing is kept. */
+    public Optional<BatchMemory> memory() {
+        return memory;
     }
 
     /** Puts other foods at hand, before the pans start; returns the pans. */

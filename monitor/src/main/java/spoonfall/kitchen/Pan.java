@@ -6,7 +6,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,6 +37,7 @@ import spoonfall.log.CookJson;
 import spoonfall.log.CookNote;
 import spoonfall.log.CookRecord;
 import spoonfall.log.UnfinishedCook;
+import spoonfall.log.memory.BatchMemory;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;
@@ -64,6 +67,7 @@ final class Pan {
     private @Nullable Cook cook;
     private boolean news = true;
     private OptionalLong heardNanos = OptionalLong.empty();
+    private final Map<String, Double> remindedT = new HashMap<>();
     private final PanNotes notes = new PanNotes();
     private final TypedBook typed = new TypedBook();
     private long lastViewNanos = System.nanoTime();
@@ -138,8 +142,10 @@ final class Pan {
     private void followAfternoon(long atNanos) {
         for (Reminder reminder : afternoon.follow(atNanos, status())) {
             double laterS = cook == null ? 0 : afternoon.secondsAt(cook.originNanos());
-            double t = cook == null ? 0 : cook.monitor().timeS();
-            add(new KitchenChange.Reminded(++seq, t, reminder.name(), reminder.marked(laterS)));
+            boolean said = remindedT.getOrDefault(reminder.name(), Double.NEGATIVE_INFINITY) > timeS(atNanos) - 60;
+            if (!log.again() && !said) {
+                say(reminder.name(), reminder.marked(laterS));
+            }
         }
         tellAfternoon();
     }
@@ -231,6 +237,14 @@ final class Pan {
             outlookT = Double.NEGATIVE_INFINITY;
             news = true;
         }
+    }
+
+    /** The cook goes on with the one that the record keeps under that number. */
+    void recooks(long of) {
+        if (cook == null) {
+            throw new Refusal("no cook has begun yet; put the thermometer into the pan first");
+        }
+        log.said(cook, Words.RECOOK, BatchMemory.recook(of));
     }
 
     private Optional<CookAlarm> answer(
@@ -358,7 +372,18 @@ final class Pan {
 
     private void say(String name, String text) {
         double t = cook == null ? 0 : cook.monitor().timeS();
+        if (cook != null) {
+            ObjectNode detail = CookJson.object().put("t", t).put("name", name).put("text", text);
+            log.said(cook, Words.REMINDED, detail);
+        }
         add(new KitchenChange.Reminded(++seq, t, name, text));
+    }
+
+    private void remindAgain(ObjectNode detail) {
+        double t = CookJson.number(detail, "t");
+        String name = CookJson.text(detail, "name");
+        remindedT.put(name, t);
+        add(new KitchenChange.Reminded(++seq, t, name, CookJson.text(detail, "text")));
     }
 
     /** Lets a cook be that cannot be gone on with; its record stays as it is. */
@@ -422,6 +447,7 @@ final class Pan {
                 typed.tookBack(detail.path("id").asText());
                 rebase(resumption.basis(), atNanos);
             }
+            case Words.REMINDED -> remindAgain(detail);
             case Words.CLOCK_SET -> cook = current.withClockSet((long) CookJson.number(detail, "byMillis"));
             case Words.CAME_BACK -> {
                 if (detail.has("leftMillis")) { // it was watched for longer than it was read
@@ -429,6 +455,9 @@ final class Pan {
                     handle(current.monitor().advanceTo(current.nanosAt(leftMillis)));
                 }
                 handle(current.monitor().comeBack(atNanos));
+            }
+            case Words.RECOOK -> {
+                // it moves nothing in this cook
             }
             case Words.RECORDING -> {
                 trouble = Resumption.unrecorded(detail);
@@ -542,6 +571,7 @@ final class Pan {
         acknowledged.clear();
         planned.end();
         notes.clear();
+        remindedT.clear();
         heardNanos = OptionalLong.empty();
         outlookT = Double.NEGATIVE_INFINITY;
         news = true;

@@ -30,12 +30,14 @@ final class Thermometers {
     private final Thermometry thermometry;
     private final List<Thermometer> all = new ArrayList<>();
     private WaterBase base;
+    private double riseC;
     private @Nullable Check check;
 
     Thermometers(KitchenPlan plan, List<Probe> probes, Thermometry thermometry) {
         this.plan = plan;
         this.thermometry = thermometry;
         probes.forEach(probe -> all.add(new Thermometer(probe, thermometry)));
+        riseC = plan.settings().riseC();
         WaterBoil given = plan.settings().waterBoil();
         boolean typed = given.from() == WaterBoil.From.MEASURED;
         base = new WaterBase(typed ? thermometry.declared().orElseGet(WaterBoil::standard) : given, Optional.empty());
@@ -65,7 +67,12 @@ final class Thermometers {
 
     /** What a cook is measured against now. */
     CookSettings settings() {
-        return new CookSettings(waterBoil(), plan.settings().riseC());
+        return new CookSettings(waterBoil(), riseC);
+    }
+
+    /** The pan is to be boiled to another rise, in °C. */
+    void aim(double otherC) {
+        riseC = otherC;
     }
 
     private WaterBoil waterBoil() {
@@ -81,8 +88,9 @@ final class Thermometers {
                 base.measured().map(one -> new CookBasis.Measured(one.shownC(), one.plateauDoubtC(), one.at())));
     }
 
-    /** Where water boils, as a cook that goes on had it. */
+    /** Where water boils and what is aimed at, as a cook that goes on had it. */
     void restore(CookBasis basis) {
+        riseC = basis.settings().riseC();
         base = new WaterBase(
                 basis.declared(),
                 basis.measured().map(one -> new WaterBase.Measured(one.shownC(), one.plateauDoubtC(), one.at())));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import spoonfall.cook.TestWord;
 import spoonfall.log.CookJson;
+import spoonfall.log.memory.BatchMemory;
 import spoonfall.probe.line.TemperatureUnit;
 import spoonfall.settest.TestAnswer;
 import spoonfall.typed.Typed;
@@ -34,6 +35,9 @@ final class Words {
     /** Somebody said how far the afternoon is; found in cooks from before afternoons had a diary of their own. */
     static final String AFTERNOON = "afternoon";
 
+    /** The page was reminded of something that does not come of the cook alone, and comes at other moments when it is gone through again. */
+    static final String REMINDED = "reminded";
+
     /** The wall clock was set. */
     static final String CLOCK_SET = "clock-set";
 
@@ -42,6 +46,9 @@ final class Words {
 
     /** The latest typed reading was taken back. */
     static final String TAKEN_BACK = "taken-back";
+
+    /** The cook goes on with an earlier one. */
+    static final String RECOOK = BatchMemory.RECOOK;
 
     /** Somebody said what batch is in the pan, by its plan, or that none is. */
     static final String PLAN = "plan";

@@ -41,4 +41,9 @@ public record DataFolder(Path path) {
     public Path cooks() {
         return path.resolve("cooks.db");
     }
+
+    /** The batches of a notebook, which were not recorded; need not be there. */
+    public Path notebook() {
+        return path.resolve("batches.csv");
+    }
 }

@@ -216,6 +216,7 @@ public final class WebServer implements AutoCloseable {
         new HandRoutes(asked, snapshots).add(routes, base);
         new NoteRoutes(asked).add(routes, base);
         new AfternoonRoutes(asked).add(routes, base);
+        new LearnRoutes(kitchens, asked, snapshots).add(routes, base);
         new PlanRoutes(kitchens.pantry(), asked).add(routes, base);
     }
 

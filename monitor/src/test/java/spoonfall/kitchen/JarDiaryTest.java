@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,7 +34,7 @@ import spoonfall.probe.Reading;
 /** Jars that are watched by a service that was killed and began again. */
 @Timeout(60)
 final class JarDiaryTest {
-    private static final List<CannerTap> TAPS = List.copyOf(EnumSet.allOf(CannerTap.class));
+    private static final List<CannerTap> TAPS = List.of(CannerTap.values());
 
     private final KeptDiary diary = new KeptDiary();
 

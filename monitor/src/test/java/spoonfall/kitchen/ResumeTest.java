@@ -80,6 +80,14 @@ final class ResumeTest {
                 .toList();
     }
 
+    private static List<String> reminders(KitchenState state) {
+        return state.changes().stream()
+                .filter(change -> change instanceof KitchenChange.Reminded)
+                .map(change -> (KitchenChange.Reminded) change)
+                .map(reminded -> reminded.t() + " " + reminded.name() + " " + reminded.text())
+                .toList();
+    }
+
     @ParameterizedTest
     @EnumSource(names = {"CLEAN", "STALL", "SCORCH", "DILUTE"})
     void afterAKill_allStandsAsItStood(Scenario scenario) {
@@ -105,6 +113,7 @@ final class ResumeTest {
             assertThat(journal.events).hasSize(eventsBefore + 1);
             assertThat(after.climb()).isNotEmpty();
             assertThat(after.notes()).isEqualTo(before.notes()).hasSize(1);
+            assertThat(reminders(after)).isEqualTo(reminders(before));
 
             second.play(trace, half, half + 30);
             CookStatus now = second.state().pan().status().orElseThrow();
@@ -305,7 +314,9 @@ final class ResumeTest {
         Kitchen kitchen = new Kitchen(
                 plan, clock -> List.of(new HandProbe("pan", clock)), nanos::get, Thermometry.none(), journal);
         kitchen.start();
-        kitchen.state().join();
+        Hearing.await(
+                "the hand probe to be ready",
+                () -> kitchen.state().join().probe().detail().contains("type what the thermometer shows"));
         return kitchen;
     }
 

@@ -45,7 +45,7 @@ final class CookFile {
                 throw e;
             }
         }
-        return replace(file);
+        return replace(file, between);
     }
 
     private static boolean sound(Database database, Path file) {
@@ -61,13 +61,19 @@ final class CookFile {
         return verdict.equals("ok");
     }
 
-    private static Database replace(Path file) throws SQLException {
+    private static Database replace(Path file, UnaryOperator<Connection> between) throws SQLException {
         Path aside = setAside(file);
         Salvage.Saved saved;
-        Database fresh = Database.open(file);
+        Database fresh;
+        try {
+            fresh = Database.open(file, between);
+        } catch (SQLException | RuntimeException e) {
+            putBack(aside, file);
+            throw e;
+        }
         try {
             saved = Salvage.into(fresh, aside);
-        } catch (SQLException e) {
+        } catch (SQLException | RuntimeException e) {
             fresh.close();
             putBack(aside, file);
             throw e;
@@ -81,7 +87,7 @@ final class CookFile {
         return fresh;
     }
 
-    /** There is no room to save it now; it is tried again. */
+    /** What it holds cannot be saved now; it is tried again. */
     private static void putBack(Path aside, Path file) {
         try {
             for (String part : ENDINGS) {

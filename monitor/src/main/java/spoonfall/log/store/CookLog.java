@@ -1,5 +1,6 @@
 package spoonfall.log.store;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
@@ -131,6 +132,17 @@ public final class CookLog implements AutoCloseable {
             writer.flush(handle);
             writer.end(handle, lastMillis);
             return writer.id();
+        });
+    }
+
+    /** Writes a word into a cook that is over, at its end. Nothing in the cook goes by it. */
+    public void say(long id, String kind, ObjectNode detail) {
+        refuseRunning(id);
+        StoredCook cook = cook(id);
+        database.handle().useTransaction(handle -> {
+            PanWriter writer = PanWriter.resuming(store.whereabouts(id), cook.header());
+            writer.begin(handle, new Marked(cook.aliveMillis(), cook.aliveAt()));
+            writer.input(handle, new CookInput.Word(cook.latestMillis(), kind, detail));
         });
     }
 

@@ -11,9 +11,11 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteErrorCode;
 
 /**
  * Reads what can be read of a damaged file: each table from its beginning up to the damage, and from its end back to it.
@@ -82,6 +84,13 @@ final class Salvage {
             new Table("diary_line", "diary", List.of("diary", "n", "at_ms", "kind", "detail"), List.of("diary", "n")),
             new Table("upkeep", "", List.of("id", "wall_ms", "kind", "detail"), List.of("id")));
 
+    private static final int PRIMARY = 0xFF;
+    private static final int FULL_DISK = SQLiteErrorCode.SQLITE_FULL.code;
+    private static final Set<Integer> NO_ROW = Set.of(
+            SQLiteErrorCode.SQLITE_CONSTRAINT.code,
+            SQLiteErrorCode.SQLITE_MISMATCH.code,
+            SQLiteErrorCode.SQLITE_TOOBIG.code);
+
     private Salvage() {}
 
     /**
@@ -110,9 +119,11 @@ final class Salvage {
             try (Connection from = source.getConnection()) {
                 return save(from, fresh);
             }
+        } catch (CannotSave e) {
+            throw e;
         } catch (SQLException | IOException e) {
-            if (e instanceof SQLException sql && cannotWrite(e)) {
-                throw sql;
+            if (cannotWrite(e) || noRoom(damaged)) {
+                throw new CannotSave(e);
             }
             LOG.warn("nothing could be read of {}: {}", damaged, e.getMessage());
             return new Saved(0, 0);
@@ -120,6 +131,24 @@ final class Salvage {
             for (String part : List.of("", "-wal", "-shm", "-journal")) {
                 delete(copy.resolveSibling(copy.getFileName() + part));
             }
+        }
+    }
+
+    /** The fresh file does not take it: nothing is said of the damaged one by that, so that it must not be given up. */
+    private static final class CannotSave extends SQLException {
+        private static final long serialVersionUID = 1L;
+
+        CannotSave(Exception cause) {
+            super(cause.getMessage(), "", cause instanceof SQLException sql ? sql.getErrorCode() : FULL_DISK, cause);
+        }
+    }
+
+    /** Whether a copy does not fit beside the damaged file. */
+    private static boolean noRoom(Path damaged) {
+        try {
+            return Files.getFileStore(damaged).getUsableSpace() < 2 * Files.size(damaged);
+        } catch (IOException e) {
+            return false;
         }
     }
 
@@ -162,15 +191,30 @@ final class Salvage {
                 if (part) {
                     write.setObject(table.columns().size() + 1, rows.getObject(1));
                 }
-                saved += write.executeUpdate();
+                saved += written(write);
             }
+        } catch (CannotSave e) {
+            throw e;
         } catch (SQLException e) {
             if (cannotWrite(e)) {
-                throw e;
+                throw new CannotSave(e);
             }
             LOG.debug("{} is damaged: {}", table.name(), e.getMessage());
         }
         return saved;
+    }
+
+    /** Writes a row; one that damage has made into none is left out. */
+    private static int written(PreparedStatement write) throws CannotSave {
+        try {
+            return write.executeUpdate();
+        } catch (SQLException e) {
+            if (NO_ROW.contains(e.getErrorCode() & PRIMARY)) {
+                LOG.debug("a row is damaged: {}", e.getMessage());
+                return 0;
+            }
+            throw new CannotSave(e);
+        }
     }
 
     private static void delete(Path file) {

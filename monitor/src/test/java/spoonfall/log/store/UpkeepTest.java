@@ -27,7 +27,7 @@ import spoonfall.probe.Quality;
 /** What a kitchen file lets go of old cooks. */
 @Timeout(60)
 final class UpkeepTest {
-    private static final Instant NOW = Instant.now();
+    private final Instant now = Instant.now();
     private static final int READINGS = 600;
 
     @TempDir
@@ -42,7 +42,7 @@ final class UpkeepTest {
         try (Recorder recorder = Recorder.open(file())) {
             CookJournal journal = recorder.journal("");
             for (int number = 1; number <= daysAgo.length; number++) {
-                journal.began(begun(number, NOW.minus(daysAgo[number - 1], ChronoUnit.DAYS)));
+                journal.began(begun(number, now.minus(daysAgo[number - 1], ChronoUnit.DAYS)));
                 for (int i = 0; i < READINGS; i++) {
                     journal.input(new CookInput.Heard(
                             "pan", 1000L * i, 1000L * i, OptionalDouble.of(20 + i / 10.0), Quality.GOOD));
@@ -50,7 +50,7 @@ final class UpkeepTest {
                 journal.input(new CookInput.Word(
                         5500, "acknowledge", CookJson.object().put("id", "stalled-1")));
                 journal.event(5500, "stage", CookJson.object().put("stage", "warming"));
-                journal.note(new CookNote("n", 5000, NOW, "a note"));
+                journal.note(new CookNote("n", 5000, now, "a note"));
                 if (number < daysAgo.length) {
                     journal.ended(1000L * READINGS);
                 }
@@ -79,7 +79,7 @@ final class UpkeepTest {
         try (Database database = Database.open(file())) {
             Upkeep upkeep = new Upkeep(new KeepRules(Keep.parse(thin), Keep.parse(keep)));
             int acts = 0;
-            while (upkeep.next(database.handle(), NOW)) {
+            while (upkeep.next(database.handle(), now)) {
                 assertThat(acts++).isLessThan(100);
             }
             return new CookStore(database.handle()).list();

@@ -1,0 +1,87 @@
+package spoonfall.log.memory;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import spoonfall.food.Amount;
+import spoonfall.food.Food;
+import spoonfall.food.FoodKind;
+import spoonfall.food.Foods;
+import spoonfall.food.Ingredient;
+import spoonfall.food.SettingClass;
+import spoonfall.learn.Evidence;
+import spoonfall.log.CookInput;
+import spoonfall.log.store.StoredCook;
+
+/**
+ * What the plan in a cook's record says of its batch.
+ *
+ * @param sugarToFruit grams of sugar to a gram of fruit
+ * @param setting how well most of the fruit sets by itself
+ */
+record PlanEvidence(OptionalDouble sugarToFruit, Optional<Evidence.Setting> setting) implements Evidence {
+    private static final String PLAN = "plan";
+
+    /** A plan does not keep the pH. */
+    @Override
+    public OptionalDouble ph() {
+        return OptionalDouble.empty();
+    }
+
+    /** What the plan that a cook had last says; empty if it had none, or one of foods that are not known any more. */
+    static Optional<Evidence> of(StoredCook cook, Foods foods) {
+        Optional<ObjectNode> plan = Optional.empty();
+        for (CookInput input : cook.inputs()) {
+            if (input instanceof CookInput.Word word && word.kind().equals(PLAN)) {
+                plan = Optional.of(word.detail());
+            }
+        }
+        return plan.flatMap(detail -> of(detail.path("ingredients"), foods));
+    }
+
+    private static Optional<Evidence> of(JsonNode rows, Foods foods) {
+        List<Ingredient> ingredients = new ArrayList<>();
+        for (JsonNode row : rows) {
+            Optional<Food> food = foods.find(row.path("food").asText());
+            if (food.isEmpty()) {
+                return Optional.empty();
+            }
+            try {
+                Amount amount = Amount.of(row.path("amount").asText());
+                ingredients.add(new Ingredient(amount, food.get()));
+            } catch (IllegalArgumentException e) {
+                return Optional.empty(); // a table of its own that has changed since
+            }
+        }
+        double fruitG = grams(ingredients, food -> food.kind().fromFruit());
+        if (fruitG == 0) {
+            return Optional.empty();
+        }
+        double sugarG = grams(ingredients, food -> food.kind() == FoodKind.SUGAR);
+        return Optional.of(new PlanEvidence(OptionalDouble.of(sugarG / fruitG), setting(ingredients, fruitG)));
+    }
+
+    /** The class that more than half of the fruit is of, as the plan's own advice has it. */
+    private static Optional<Setting> setting(List<Ingredient> ingredients, double fruitG) {
+        if (grams(ingredients, food -> food.setting() == SettingClass.NEEDS) > fruitG / 2) {
+            return Optional.of(Setting.NEEDS);
+        }
+        if (grams(ingredients, food -> food.kind().fromFruit() && food.setting() == SettingClass.NOT_LISTED)
+                > fruitG / 2) {
+            return Optional.empty();
+        }
+        boolean enough = grams(ingredients, food -> food.setting() == SettingClass.ENOUGH) >= fruitG / 2;
+        return Optional.of(enough ? Setting.ENOUGH : Setting.PERHAPS);
+    }
+
+    private static double grams(List<Ingredient> ingredients, Predicate<Food> which) {
+        return ingredients.stream()
+                .filter(one -> which.test(one.food()))
+                .mapToDouble(Ingredient::grams)
+                .sum();
+    }
+}
