@@ -148,7 +148,8 @@ public record LabelSheet(
 
     /** From the upper edge of the paper to that of label {@code i}. */
     double topMm(int i) {
+        int row = i % perPage() / across;
         double all = down * (heightMm + gapDownMm) - gapDownMm;
-        return (paper.heightMm() - all) / 2 + i % perPage() / across * (heightMm + gapDownMm);
+        return (paper.heightMm() - all) / 2 + row * (heightMm + gapDownMm);
     }
 }

@@ -117,7 +117,8 @@ final class BookPageTest {
         assertThat(part(page, "note")).containsText("6 jars");
         part(page, "photo").setInputFiles(photo());
         assertThat(part(page, "photos").locator("img")).hasCount(1);
-        part(page, "photo").setInputFiles(new FilePayload("x.png", "image/png", "<script>".getBytes()));
+        part(page, "photo")
+                .setInputFiles(new FilePayload("x.png", "image/png", "<script>".getBytes(StandardCharsets.US_ASCII)));
         assertThat(part(page, "photo-error")).containsText("neither a JPEG nor a PNG");
         Browsers.isAccessibleAndFits(page);
         page.locator(".book-paper summary").click();

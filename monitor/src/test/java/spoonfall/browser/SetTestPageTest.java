@@ -111,7 +111,7 @@ final class SetTestPageTest {
         Browsers.isAccessibleAndFits(page);
         shoot(page, "seen-" + size);
         probe.glide(94, 99.5, 60);
-        probe.play(IN_THE_WINDOW_S + 30);
+        probe.play(IN_THE_WINDOW_S + 8);
         assertThat(part(page, "test-undo")).isHidden();
         assertThat(part(page, "sentence-act")).containsText("The next test is at");
         Browsers.isAccessibleAndFits(page);

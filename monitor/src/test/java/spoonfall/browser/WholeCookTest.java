@@ -181,7 +181,7 @@ final class WholeCookTest {
             within(page.getByTestId("sentence-state"), 10).containsText("No word from Spoonfall since");
             within(page.getByTestId("temperature"), 10).isHidden();
             server = serve(link, port);
-            within(page.getByTestId("temperature"), 20).isVisible();
+            within(page.getByTestId("temperature"), 60).isVisible();
             within(other.getByTestId("temperature"), 20).isVisible();
         } finally {
             player.playing = false;

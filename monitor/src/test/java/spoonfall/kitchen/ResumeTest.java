@@ -314,7 +314,9 @@ final class ResumeTest {
         Kitchen kitchen = new Kitchen(
                 plan, clock -> List.of(new HandProbe("pan", clock)), nanos::get, Thermometry.none(), journal);
         kitchen.start();
-        kitchen.state().join();
+        Hearing.await(
+                "the hand probe to be ready",
+                () -> kitchen.state().join().probe().detail().contains("type what the thermometer shows"));
         return kitchen;
     }
 
