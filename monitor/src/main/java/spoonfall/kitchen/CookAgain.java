@@ -103,8 +103,7 @@ public final class CookAgain {
         Optional<Correction> correction = Optional.ofNullable(corrections.get(heard.probe()));
         Reading reading = Thermometer.corrected(
                 heard.shownC().isPresent()
-                        ? Reading.good(
-                                heard.probe(), atNanos, heard.shownC().getAsDouble(), "")
+                        ? Reading.good(heard.probe(), atNanos, heard.shownC().getAsDouble(), "")
                         : Reading.bad(heard.probe(), atNanos, "", heard.quality()),
                 correction);
         if (heard.probe().equals(basis.probes().get(0))) {
@@ -120,8 +119,8 @@ public final class CookAgain {
         switch (kind) {
             case Words.ACKNOWLEDGE -> answered(monitor.acknowledge(CookJson.text(detail, "id"), atNanos));
             case Words.SHELVE ->
-                answered(monitor.shelve(
-                        CookJson.text(detail, "id"), (int) CookJson.number(detail, "minutes"), atNanos));
+                answered(
+                        monitor.shelve(CookJson.text(detail, "id"), (int) CookJson.number(detail, "minutes"), atNanos));
             case Words.UNSHELVE -> answered(monitor.unshelve(CookJson.text(detail, "id"), atNanos));
             case Words.BASIS -> rebase(CookJson.basis(detail), atNanos);
             case Words.CORRECTION -> {
@@ -179,7 +178,8 @@ public final class CookAgain {
 
     private void comeBack(CookInput.Word word, long atNanos) {
         long leftMillis = Math.min(
-                word.takenMillis(), Math.max(cook.takenMillis(), word.detail().path("leftMillis").asLong()));
+                word.takenMillis(),
+                Math.max(cook.takenMillis(), word.detail().path("leftMillis").asLong()));
         lookBefore(leftMillis + 1);
         cook.monitor().advanceTo(cook.nanosAt(leftMillis)).forEach(witness::happened);
         cook.monitor().comeBack(atNanos).forEach(witness::happened);

@@ -27,10 +27,7 @@ final class Moments {
      * @param alarms the alarms by their ids as they are worded today
      * @param sayingAt what was said at a second of the cook
      */
-    Moments(
-            List<StoredCook.Event> events,
-            Map<String, CookAlarm> alarms,
-            Function<Double, Optional<Saying>> sayingAt) {
+    Moments(List<StoredCook.Event> events, Map<String, CookAlarm> alarms, Function<Double, Optional<Saying>> sayingAt) {
         this.events = events;
         this.alarms = alarms;
         this.sayingAt = sayingAt;
@@ -58,7 +55,8 @@ final class Moments {
     private Moment alarm(int i, StoredCook.Event event) {
         ObjectNode detail = event.detail();
         String text = detail.path("text").asText();
-        Optional<CookAlarm> same = Optional.ofNullable(alarms.get(detail.path("id").asText()))
+        Optional<CookAlarm> same = Optional.ofNullable(
+                        alarms.get(detail.path("id").asText()))
                 .filter(alarm -> alarm.text().equals(text));
         return new Moment(
                 t(event),
@@ -85,10 +83,12 @@ final class Moments {
         List<String> done = new ArrayList<>();
         String id = event.detail().path("id").asText();
         for (StoredCook.Event later : after(i, Double.POSITIVE_INFINITY)) {
-            if (later.kind().equals("set-test") && later.detail().path("id").asText().equals(id)) {
+            if (later.kind().equals("set-test")
+                    && later.detail().path("id").asText().equals(id)) {
                 String change = later.detail().path("change").asText();
                 if (change.equals("seen")) {
-                    done.add(Told.seen(t(later) - t(event), later.detail().path("answer").asText()));
+                    done.add(Told.seen(
+                            t(later) - t(event), later.detail().path("answer").asText()));
                 } else if (change.equals("undone")) {
                     done.add("It was taken back: there was no such test.");
                 }
@@ -111,8 +111,7 @@ final class Moments {
     }
 
     private String said(StoredCook.Event event) {
-        return sayingAt
-                .apply(t(event))
+        return sayingAt.apply(t(event))
                 .map(saying -> (saying.act() + " " + saying.note()).strip())
                 .orElse("");
     }

@@ -61,14 +61,17 @@ final class LessonPageTest {
             assertThat(part(page, "state")).isFocused();
             assertThat(part(page, "flag")).containsText("not the pan on the hob");
             asksThenTells(page);
-            page.screenshot(new Page.ScreenshotOptions().setFullPage(true).setPath(Path.of("/tmp/h/I-shots/phone.png")));
+            page.screenshot(
+                    new Page.ScreenshotOptions().setFullPage(true).setPath(Path.of("/tmp/h/I-shots/phone.png")));
             Page desktop = Browsers.open(browsers.context(1440, 900, ColorScheme.LIGHT), address + "#lesson/1/2");
             standBeside(desktop);
-            desktop.screenshot(new Page.ScreenshotOptions().setFullPage(true).setPath(Path.of("/tmp/h/I-shots/desk.png")));
+            desktop.screenshot(
+                    new Page.ScreenshotOptions().setFullPage(true).setPath(Path.of("/tmp/h/I-shots/desk.png")));
             part(page, "speed").selectOption("1");
             part(page, "play").click();
             assertThat(part(page, "play")).hasText("Pause");
-            double gelT = Cooks.raisedT(Cooks.events(trace), AlarmName.GEL_POINT).orElseThrow();
+            double gelT =
+                    Cooks.raisedT(Cooks.events(trace), AlarmName.GEL_POINT).orElseThrow();
             for (int i = 0; trace.elapsedS(i) < gelT + 30; i++) {
                 probe.say(trace.temperatureC(i).orElseThrow(), 1);
             }

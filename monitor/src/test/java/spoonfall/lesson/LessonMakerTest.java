@@ -138,7 +138,8 @@ final class LessonMakerTest {
         Trace trace = Cooks.trace(Scenario.CLEAN, 4);
         StoredCook cook = stored(trace);
         List<CookInput> inputs = new ArrayList<>(cook.inputs());
-        for (String kind : List.of("basis", "correction", "set-test", "shelve", "acknowledge", "recook", "of-tomorrow")) {
+        for (String kind :
+                List.of("basis", "correction", "set-test", "shelve", "acknowledge", "recook", "of-tomorrow")) {
             inputs.add(word(600, kind, "{\"id\":7}"));
         }
         inputs.add(word(700, "came-back", "{\"leftMillis\":640000}"));
@@ -158,8 +159,8 @@ final class LessonMakerTest {
         List<CookInput> inputs = new ArrayList<>();
         List<StoredCook.Event> events = new ArrayList<>();
         for (long minute = 0; minute < 40L * 24 * 60; minute++) {
-            inputs.add(new CookInput.Heard(
-                    "pan", minute * 60_000, minute * 60_000, OptionalDouble.of(90), Quality.GOOD));
+            inputs.add(
+                    new CookInput.Heard("pan", minute * 60_000, minute * 60_000, OptionalDouble.of(90), Quality.GOOD));
             events.add(event(minute * 60.0, "stage", "{\"stage\":\"warming\"}"));
         }
         Lesson lesson = LessonMaker.of(with(cook, inputs, events, Long.MAX_VALUE));

@@ -61,7 +61,8 @@ final class LessonRoutesTest {
             JsonNode last = lesson.path("frames").path(lesson.path("frames").size() - 1);
             assertThat(last.path("t").asDouble()).isBetween(trace.lastS() - 10, trace.lastS());
             for (JsonNode frame : lesson.path("frames")) {
-                assertThat(lesson.path("sayings").has(frame.path("saying").asInt())).isTrue();
+                assertThat(lesson.path("sayings").has(frame.path("saying").asInt()))
+                        .isTrue();
             }
             assertThat(lesson.toString().length()).as("characters on the wire").isLessThan(300_000);
             HttpResponse<String> running = caller.send(server.port(), "GET", "/api/book/2/lesson", "");
