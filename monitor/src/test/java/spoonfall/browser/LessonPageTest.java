@@ -61,12 +61,8 @@ final class LessonPageTest {
             assertThat(part(page, "state")).isFocused();
             assertThat(part(page, "flag")).containsText("not the pan on the hob");
             asksThenTells(page);
-            page.screenshot(
-                    new Page.ScreenshotOptions().setFullPage(true).setPath(Path.of("/tmp/h/I-shots/phone.png")));
             Page desktop = Browsers.open(browsers.context(1440, 900, ColorScheme.LIGHT), address + "#lesson/1/2");
             standBeside(desktop);
-            desktop.screenshot(
-                    new Page.ScreenshotOptions().setFullPage(true).setPath(Path.of("/tmp/h/I-shots/desk.png")));
             part(page, "speed").selectOption("1");
             part(page, "play").click();
             assertThat(part(page, "play")).hasText("Pause");
@@ -91,7 +87,6 @@ final class LessonPageTest {
         assertThat(part(page, "said")).isEmpty();
         assertThat(part(page, "climb").locator("canvas")).isVisible();
         Browsers.isAccessibleAndFits(page);
-        page.screenshot(new Page.ScreenshotOptions().setFullPage(true).setPath(Path.of("/tmp/h/I-shots/ask.png")));
         page.getByText("Nothing yet.").click();
         assertThat(part(page, "yours")).hasText("You would: Nothing yet.");
         assertThat(part(page, "said")).containsText("Spoonfall said:");
