@@ -11,6 +11,8 @@ import { mountJars } from './jars.js';
 import { remember, remembered } from './kept.js';
 import { mountHand } from './hand.js';
 import { mountLearn } from './learn.js';
+import { mountLesson } from './lesson.js';
+import { lessonOf } from './lesson-words.js';
 import { listen } from './live.js';
 import { mountNotes } from './notes.js';
 import { oncePerCall, oncePerTap } from './one-act.js';
@@ -38,13 +40,14 @@ const HEADINGS = {
   plan: 'plan-state',
   devices: 'door-state',
   learn: 'learn-state',
+  lesson: 'lesson-state',
 };
 
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
-let lastQuiet = quietNow() ?? 'thermometer';
+let lastQuiet = wayTo(quietNow() ?? 'thermometer');
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
 
@@ -63,6 +66,7 @@ const updateAfternoon = mountAfternoon(part('afternoon'), ask);
 const updateJars = mountJars(part('jars'), ask);
 const updateLearn = mountLearn(part('learn'), ask);
 const updateBook = mountBook(part('book'));
+const updateLesson = mountLesson(part('lesson'));
 const updatePlan = mountPlan(part('plan'), ask);
 const updateThermometer = mountThermometer(part('thermometer'), ask);
 const updateDoor = mountDoor(part('door'), part('looks-on'));
@@ -92,7 +96,7 @@ function draw() {
   const calling = allCalls();
   const at = state.cook?.startedAtMs ?? null;
   const view = viewNow();
-  document.body.dataset.look = lookOf(live || (['jars', 'plan', 'book', 'learn'].includes(view) && state.connection === 'live'), calling);
+  document.body.dataset.look = lookOf(live || (['jars', 'plan', 'book', 'learn', 'lesson'].includes(view) && state.connection === 'live'), calling);
   document.body.dataset.connection = state.connection;
   updateSentence(saying(state, unit), calling.length > 0);
   updateHeat(state, live, unit);
@@ -117,6 +121,8 @@ function draw() {
     updateLearn(state, unit);
   } else if (view === 'book') {
     updateBook(unit);
+  } else if (view === 'lesson') {
+    updateLesson(unit, calling.length > 0);
   } else if (view === 'plan') {
     updatePlan(state, unit);
   } else if (view === 'pan') {
@@ -134,8 +140,13 @@ function allCalls() {
 
 /** The quiet page that the address names, if it names one. */
 function quietNow() {
-  const named = routeOf(location.hash).book ? 'book' : location.hash.slice(1);
+  const named = routeOf(location.hash).book ? 'book' : lessonOf(location.hash).name;
   return named in HEADINGS ? named : null;
+}
+
+/** The quiet page from which one comes to a view. */
+function wayTo(view) {
+  return view === 'lesson' ? 'book' : view;
 }
 
 function viewNow() {
@@ -155,6 +166,7 @@ function showView(view) {
   part('jars').hidden = view !== 'jars';
   part('learn').hidden = view !== 'learn';
   part('book').hidden = view !== 'book';
+  part('lesson').hidden = view !== 'lesson';
   part('plan').hidden = view !== 'plan';
   updateDoor(view === 'devices');
 }
@@ -234,7 +246,7 @@ addEventListener('hashchange', () => {
   draw();
   const view = viewNow();
   part(HEADINGS[view] ?? `to-${lastQuiet}`).focus();
-  lastQuiet = view === 'pan' ? lastQuiet : view;
+  lastQuiet = view === 'pan' ? lastQuiet : wayTo(view);
   scrollTo(0, 0);
 });
 part('unit').addEventListener('click', () => {

@@ -1,4 +1,5 @@
-// The picture of one cook of the book, or of two lined up at the same moment. Returns update(climb, other, mark, unit).
+// The picture of one cook of the book, or of two lined up at the same moment. Returns update(climb, other, mark, unit, cursor), where
+// cursor is the minute at which a lesson stands, or null.
 
 import uPlot from './webjars/uplot/1.6.30/dist/uPlot.esm.js';
 import { LINED_UP, columns, spanMinutes } from './book-words.js';
@@ -70,6 +71,10 @@ export function mountBookClimb(element) {
     const gelY = u.valToPos(riseC * scale(), 'y', true);
     text(u.ctx, `was to set here · ${temperature(gelPointC, shown.unit)}`, u.bbox.left + 8 * px, gelY - 7 * px, colours.ink, 'bold');
     const zero = shown.mark === null ? 0 : marks[shown.mark];
+    if (shown.cursor !== null) {
+      u.ctx.fillStyle = colours.ink;
+      u.ctx.fillRect(u.valToPos(shown.cursor, 'x', true) - px, u.bbox.top, 2 * px, u.bbox.height);
+    }
     for (const test of tests.filter((one) => one.riseC !== null)) {
       const x = u.valToPos((test.t - zero) / 60, 'x', true);
       diamond(u.ctx, x, u.valToPos(test.riseC * scale(), 'y', true), test.set ? colours.rim : colours.enamel, colours.rim);
@@ -103,8 +108,8 @@ export function mountBookClimb(element) {
     render();
   });
 
-  return function update(climb, other, mark, unit) {
-    shown = { climb, other, mark, unit };
+  return function update(climb, other, mark, unit, cursor = null) {
+    shown = { climb, other, mark, unit, cursor };
     element.setAttribute('aria-label', inWords(climb, other, mark, unit));
     render();
   };

@@ -15,6 +15,7 @@ export function mountBookCook(place, say) {
   picture.setAttribute('role', 'img');
   picture.setAttribute('aria-label', 'Nothing to draw yet.');
   const legend = make('p', { className: 'basis' }, 'book-beside');
+  const lesson = make('a', { className: 'way', textContent: 'Go through it as a lesson' }, 'book-lesson');
   const compare = make('div', { className: 'book-compare' });
   const other = choice('Beside', [['', 'no other cook']], 'book-other');
   const mark = choice('Lined up', [], 'book-mark');
@@ -24,7 +25,7 @@ export function mountBookCook(place, say) {
   const photos = make('div', {});
   const paper = make('div', {});
   const heading = make('h2', { textContent: 'What happened' });
-  place.append(picture, legend, compare, outcome, photos, paper, heading, happened);
+  place.append(picture, legend, compare, lesson, outcome, photos, paper, heading, happened);
   const updateClimb = mountBookClimb(picture);
   const updateOutcome = mountOutcome(outcome);
   const updatePhotos = mountPhotos(photos);
@@ -118,6 +119,8 @@ export function mountBookCook(place, say) {
     }
     route = newRoute;
     cook = null;
+    lesson.href = `#lesson/${route.id}${route.other === null ? '' : `/${route.other}`}`;
+    put(lesson, route.other === null ? 'Go through it as a lesson' : 'Go through both as a lesson');
     load(route);
   };
 }

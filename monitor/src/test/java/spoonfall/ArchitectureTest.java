@@ -30,6 +30,8 @@ final class ArchitectureTest {
             .definedBy("spoonfall.afternoon")
             .layer("log")
             .definedBy("spoonfall.log..")
+            .layer("lesson")
+            .definedBy("spoonfall.lesson")
             .layer("learn")
             .definedBy("spoonfall.learn")
             .layer("book")
@@ -79,13 +81,15 @@ final class ArchitectureTest {
             .whereLayer("announce")
             .mayOnlyBeAccessedByLayers("cli")
             .whereLayer("kitchen")
-            .mayOnlyBeAccessedByLayers("cli", "web", "announce")
+            .mayOnlyBeAccessedByLayers("cli", "web", "announce", "lesson")
+            .whereLayer("lesson")
+            .mayOnlyBeAccessedByLayers("web")
             .whereLayer("words")
-            .mayOnlyBeAccessedByLayers("cli", "paper", "web", "announce", "kitchen")
+            .mayOnlyBeAccessedByLayers("cli", "paper", "web", "announce", "kitchen", "lesson")
             .whereLayer("afternoon")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "words")
             .whereLayer("log")
-            .mayOnlyBeAccessedByLayers("cli", "paper", "web", "kitchen", "score")
+            .mayOnlyBeAccessedByLayers("cli", "paper", "web", "kitchen", "score", "lesson")
             .whereLayer("learn")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "log")
             .whereLayer("book")
@@ -96,7 +100,7 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli", "web")
             .whereLayer("cook")
             .mayOnlyBeAccessedByLayers(
-                    "cli", "paper", "web", "announce", "kitchen", "words", "afternoon", "log", "score")
+                    "cli", "paper", "web", "announce", "kitchen", "words", "afternoon", "log", "score", "lesson")
             .whereLayer("alarm")
             .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "log", "cook", "canner", "score")
             .whereLayer("estimate")
@@ -134,6 +138,7 @@ final class ArchitectureTest {
                     "spoonfall.afternoon",
                     "spoonfall.learn",
                     "spoonfall.book",
+                    "spoonfall.lesson",
                     "spoonfall.alarm",
                     "spoonfall.physics",
                     "spoonfall.estimate",

@@ -40,6 +40,7 @@ final class BookRoutes {
         routes.post("/api/book/{id}/outcome", known(this::outcome));
         new PhotoRoutes(this::book).add(routes);
         new PaperRoutes(this::book).add(routes);
+        new LessonRoutes(this::book).add(routes);
     }
 
     private void outcome(Context ctx) {

@@ -57,6 +57,11 @@ public final class BatchBook {
         });
     }
 
+    /** What the record holds of the cook of that number. */
+    public StoredCook cook(long id) {
+        return asked(handle -> cook(handle, id));
+    }
+
     /**
      * Somebody says how a batch came out; what is not said stays as it was said before.
      *

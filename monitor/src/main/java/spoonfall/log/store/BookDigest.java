@@ -1,6 +1,5 @@
 package spoonfall.log.store;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -17,9 +16,6 @@ import spoonfall.probe.trace.Trace;
 final class BookDigest {
     /** Of the working out; a greater one works everything out again. */
     static final int VERSION = 1;
-
-    /** A cook of which nothing was written for so long is left for now. */
-    private static final Duration LEFT_AFTER = Duration.ofMinutes(10);
 
     private static final Logger LOG = LoggerFactory.getLogger(BookDigest.class);
 
@@ -64,7 +60,7 @@ final class BookDigest {
                         + " AND p.version = :version AND p.alive_ms = c.alive_ms WHERE p.cook IS NULL"
                         + " AND (c.ended_ms IS NOT NULL OR c.alive_wall_ms < :left) ORDER BY c.id DESC LIMIT :most")
                 .bind("version", VERSION)
-                .bind("left", now.minus(LEFT_AFTER).toEpochMilli())
+                .bind("left", now.minus(StoredCook.LEFT_AFTER).toEpochMilli())
                 .bind("most", most)
                 .mapTo(Long.class)
                 .list();

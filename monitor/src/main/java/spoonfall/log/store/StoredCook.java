@@ -1,6 +1,7 @@
 package spoonfall.log.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Duration;
 import java.util.List;
 import java.util.OptionalLong;
 import spoonfall.log.CookHeader;
@@ -30,6 +31,9 @@ public record StoredCook(
         Moment aliveAt,
         OptionalLong endedMillis,
         int damaged) {
+    /** A cook of which nothing was written for so long is left for now. */
+    static final Duration LEFT_AFTER = Duration.ofMinutes(10);
+
     /**
      * Something that came out of a cook.
      *
@@ -44,6 +48,19 @@ public record StoredCook(
         long input = inputs.isEmpty() ? 0 : inputs.get(inputs.size() - 1).takenMillis();
         long event = events.isEmpty() ? 0 : events.get(events.size() - 1).atMillis();
         return Math.max(input, event);
+    }
+
+    /**
+     * Whether it still boils in somebody's pan, as far as the record tells: nobody said that it is over, it did not come off the heat, and
+     * it was watched lately.
+     */
+    public boolean goesOn() {
+        String stage = "";
+        for (Event event : events) {
+            stage = event.kind().equals("stage") ? event.detail().path("stage").asText() : stage;
+        }
+        boolean lately = Moment.now().since(aliveAt).compareTo(LEFT_AFTER) < 0;
+        return endedMillis.isEmpty() && lately && !stage.equals("off-the-heat");
     }
 
     /** Keeps copies of the lists. */

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.lesson;
+
+import org.jspecify.annotations.NullMarked;
