@@ -73,7 +73,7 @@ final class WholeCookJsonTest {
         Random random = new Random(seed);
         try (CookLog log = CookLog.openOrMake(folder.resolve("cooks.db"))) {
             for (int i = 0; i < COOKS; i++) {
-                Scenario scenario = Scenario.values()[random.nextInt(Scenario.values().length)];
+                Scenario scenario = List.of(Scenario.values()).get(random.nextInt(Scenario.values().length));
                 Trace trace = Cooks.trace(scenario, 1 + random.nextInt(9999));
                 long id = log.take(trace, Cooks.settings(trace));
                 log.note(id, "note " + random.nextInt() + " <&\"'> ü 🍊");
