@@ -141,7 +141,7 @@ export function mountLesson(section) {
       return;
     }
     cooks = ids.map((id, i) => ({ page: got[3 * i][0], climb: got[3 * i + 1][0], lesson: got[3 * i + 2][0] }));
-    put(head, `${cooks.map(({ page }) => title(page)).join(' beside ')}, as a lesson.`);
+    put(head, cooks.length > 1 ? 'Two cooks beside each other, as a lesson.' : `${title(cooks[0].page)}, as a lesson.`);
     const cut = cooks.some(({ lesson }) => lesson.cut) ? ' It went on for longer than a lesson can show.' : '';
     put(note, `${cooks.length > 1 ? '' : `Cooked on ${day(cooks[0].page.startedAtMs)}.`}${cut}`.trim());
     const marks = cooks.length > 1 ? linesUp(cooks[0].climb, cooks[1].climb) : [];

@@ -105,6 +105,7 @@ final class LessonPageTest {
     }
 
     private static void standBeside(Page page) {
+        assertThat(part(page, "state")).hasText("Two cooks beside each other, as a lesson.");
         assertThat(part(page, "beside")).containsText("Dashed:");
         assertThat(part(page, "panel-1")).isVisible();
         part(page, "mark").selectOption("boilS");
