@@ -4,7 +4,7 @@ import spoonfall.physics.GelPoint;
 
 /**
  * What is believed of a cook's taste before any batch: every part is normal, and those that must be positive are so in
- * their logarithm. The numbers and why they are so are in docs/decisions/015-learning.md.
+ * their logarithm. The numbers and why they are so are in docs/decisions/013-learning.md.
  *
  * @param centreC the rise in °C that is right for a usual fruit
  * @param centreSdC how far that may be off for this cook, one standard deviation, in °C
