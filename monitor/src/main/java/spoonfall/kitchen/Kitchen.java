@@ -319,10 +319,9 @@ public final class Kitchen implements AutoCloseable {
             while (running) {
                 long waitNanos = nextTick - System.nanoTime();
                 Runnable task = inbox.poll(Math.max(0, waitNanos), TimeUnit.NANOSECONDS);
-                noticeSleep();
                 if (task != null) {
-                    task.run();
-                    for (Runnable next = inbox.poll(); next != null && running; next = inbox.poll()) {
+                    for (Runnable next = task; next != null && running; next = inbox.poll()) {
+                        noticeSleep(); // before what came after it
                         next.run();
                     }
                     publish();
@@ -374,7 +373,7 @@ public final class Kitchen implements AutoCloseable {
         }
     }
 
-    /** What waits in the inbox then is of afterwards. */
+    /** Asked behind whatever was taken from the inbox: that may be of afterwards. */
     private void noticeSleep() {
         if (clocks.sleptS() > 0) {
             pan.slept(nowNanos());
