@@ -83,7 +83,8 @@ public final class ServiceFuzz {
                 + "\r\n\r\n";
         Wire.Answer answer = ask(head.getBytes(StandardCharsets.US_ASCII), body);
         Must.hold(answer.status() < 500, call + " is answered with " + answer.status());
-        if (answer.status() >= 400 && call.contains("/api/")) {
+        boolean spelled = name.chars().allMatch(c -> c >= ' ' && c < 127); // else the server itself refuses the address
+        if (answer.status() >= 400 && call.contains("/api/") && spelled) {
             Must.hold(answer.body().startsWith("{\"error\":"), call + " is refused without a word: " + answer.body());
             Must.hold(
                     answer.body().length() < 1000,

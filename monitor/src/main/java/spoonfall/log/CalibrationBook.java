@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -183,6 +184,8 @@ public final class CalibrationBook {
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException(
                     file + ", line " + e.getLocation().getLineNr() + " is not JSON; mend it or move it away", e);
+        } catch (CharConversionException e) {
+            throw new IllegalArgumentException(file + " is not text; mend it or move it away", e);
         } catch (IOException e) {
             throw new UncheckedIOException(file + " cannot be read: " + e.getMessage(), e);
         }
