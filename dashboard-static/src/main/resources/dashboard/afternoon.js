@@ -1,6 +1,7 @@
 // The afternoon: the sentence, one act, the steps, and the cook's own notes.
 
 import { addition, afternoonSaying, choices, places, request, rows, unprocessed } from './afternoon-words.js';
+import { put } from './elements.js';
 import { pathFor } from './pans.js';
 
 /** A tap must not fall on what has come under the finger just now. */
@@ -155,11 +156,5 @@ function fillChooser(chooser, options) {
     if (options.some(([id]) => id === value)) {
       chooser.value = value;
     }
-  }
-}
-
-function put(element, words) {
-  if (element.textContent !== words) {
-    element.textContent = words;
   }
 }

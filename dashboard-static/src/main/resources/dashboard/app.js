@@ -6,6 +6,7 @@ import { routeOf } from './book-words.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
 import { mountDoor } from './door.js';
+import { put } from './elements.js';
 import { mountHands } from './hands.js';
 import { mountJars } from './jars.js';
 import { remember, remembered } from './kept.js';
@@ -180,12 +181,6 @@ function mountLines(element) {
       element.replaceChildren(...lines.map((line) => Object.assign(document.createElement('p'), { textContent: line })));
     }
   };
-}
-
-function put(element, words) {
-  if (element.textContent !== words) {
-    element.textContent = words;
-  }
 }
 
 function lookOf(live, calling) {

@@ -2,7 +2,7 @@
 
 import { askBook } from './book-ask.js';
 import { mountBookClimb } from './book-climb.js';
-import { choice, make, put } from './book-make.js';
+import { choice, make, put } from './elements.js';
 import { mountOutcome } from './book-outcome.js';
 import { mountPaper } from './book-paper.js';
 import { mountPhotos } from './book-photos.js';

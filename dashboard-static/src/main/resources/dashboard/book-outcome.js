@@ -1,7 +1,7 @@
 // How a batch came out, one tap each. Returns update(cook, said), which calls said with what the service kept.
 
 import { askBook } from './book-ask.js';
-import { field, make, put } from './book-make.js';
+import { field, make, put } from './elements.js';
 import { AFTER, SETS, TASTES } from './book-words.js';
 
 /** @param {HTMLElement} place */

@@ -1,6 +1,6 @@
 // Labels and a report of a cook, as files to keep. Returns update(cook).
 
-import { choice, field, make } from './book-make.js';
+import { choice, field, make } from './elements.js';
 
 /** Sheets that are sold (common practice, no source): label size and gap in mm, paper, and how many across and down where that is fewer than fit. */
 const SHEETS = [

@@ -1,7 +1,7 @@
 // The photos of a batch. Returns update(cook).
 
 import { askBook } from './book-ask.js';
-import { make, put } from './book-make.js';
+import { make, put } from './elements.js';
 
 /** @param {HTMLElement} place */
 export function mountPhotos(place) {

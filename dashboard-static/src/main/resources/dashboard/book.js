@@ -2,7 +2,7 @@
 
 import { askBook } from './book-ask.js';
 import { mountBookCook } from './book-cook.js';
-import { choice, field, make, put } from './book-make.js';
+import { choice, field, make, put } from './elements.js';
 import { SETS, day, found, listPath, routeOf, summary, title } from './book-words.js';
 
 const WAIT_MS = 250;

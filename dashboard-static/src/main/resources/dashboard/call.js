@@ -1,5 +1,6 @@
 // Calls: the one that needs the cook takes the top of the page; the others are quiet lines.
 
+import { put } from './elements.js';
 import { clock, fill } from './words.js';
 
 /**
@@ -97,10 +98,4 @@ function line(words, action, act) {
     p.append(button);
   }
   return p;
-}
-
-function put(element, words) {
-  if (element.textContent !== words) {
-    element.textContent = words;
-  }
 }

@@ -1,11 +1,10 @@
 // Phones and tablets: who is let in, a code for the next one, and what this device may do itself.
 
 import { codeWords, deviceWords, fingerprintLines, sentence } from './door-words.js';
+import { put, svg } from './elements.js';
 
 /** A device that pairs meanwhile is seen within this time. */
 const AGAIN_MS = 2000;
-
-const SVG = 'http://www.w3.org/2000/svg';
 
 /**
  * Mounts the view and the line that says that this device looks on. Returns update(visible), to be called with every redraw.
@@ -128,16 +127,15 @@ function card(door, howLong) {
 }
 
 function picture({ size, path }) {
-  const svg = document.createElementNS(SVG, 'svg');
-  svg.setAttribute('viewBox', `0 0 ${size} ${size}`);
-  svg.setAttribute('class', 'qr');
-  svg.setAttribute('role', 'img');
-  svg.setAttribute('aria-label', 'The address and the code, for a camera');
-  svg.setAttribute('shape-rendering', 'crispEdges');
-  const dark = document.createElementNS(SVG, 'path');
-  dark.setAttribute('d', path);
-  svg.append(dark);
-  return svg;
+  const drawn = svg('svg', {
+    viewBox: `0 0 ${size} ${size}`,
+    class: 'qr',
+    role: 'img',
+    'aria-label': 'The address and the code, for a camera',
+    'shape-rendering': 'crispEdges',
+  });
+  drawn.append(svg('path', { d: path }));
+  return drawn;
 }
 
 function text(tag, testid, className = '', words = '') {
@@ -153,10 +151,4 @@ function button(words, testid, className, act) {
   element.type = 'button';
   element.addEventListener('click', act);
   return element;
-}
-
-function put(element, words) {
-  if (element.textContent !== words) {
-    element.textContent = words;
-  }
 }

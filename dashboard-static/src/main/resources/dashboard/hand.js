@@ -1,5 +1,6 @@
 // The number pad: what an ordinary thermometer shows becomes a reading. Returns update(state, unit, path).
 
+import { put } from './elements.js';
 import { higher, KEYS, keyOf, lastReading, press, readingOf, shown, steps, takesBack, whenWords } from './hand-words.js';
 
 /** A second tap of a quick key so soon is the same tap of a sticky finger. */
@@ -224,10 +225,4 @@ export function mountHand(section, degreesLine, lost, redraw) {
 
 function newId() {
   return [...crypto.getRandomValues(new Uint8Array(12))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
-}
-
-function put(element, words) {
-  if (element.textContent !== words) {
-    element.textContent = words;
-  }
 }

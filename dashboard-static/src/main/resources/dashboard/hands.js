@@ -1,6 +1,7 @@
 // Hears and is heard: sound, voice, screen, notices and pedal, with one small place that says how they stand.
 
 import { keepAwake } from './awake.js';
+import { put } from './elements.js';
 import { noticeWords, pedalWords, screenWords, soundWords, troubles, voiceWords } from './hands-words.js';
 import { remember, remembered } from './kept.js';
 import { openNotices } from './notices.js';
@@ -181,10 +182,4 @@ function button(words, act) {
   const element = Object.assign(document.createElement('button'), { type: 'button', className: 'quiet', textContent: words });
   element.addEventListener('click', act);
   return element;
-}
-
-function put(element, words) {
-  if (element.textContent !== words) {
-    element.textContent = words;
-  }
 }

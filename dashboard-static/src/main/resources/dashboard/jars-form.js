@@ -1,5 +1,6 @@
 // The form that says what the jars are: first the published time is looked up and shown, then the jars go in.
 
+import { input, labelled, make } from './elements.js';
 import { steriliseWords } from './jars-words.js';
 
 const FIELDS = [
@@ -25,19 +26,19 @@ const STEAM_ONLY = ['ph', 'tested'];
  * @param {(time: object) => HTMLElement} why shows the reasons
  */
 export function buildForm(lookUp, put, why) {
-  const element = named('form', 'jars-form');
-  const inputs = Object.fromEntries(FIELDS.map(([name, , choices]) => [name, input(name, choices)]));
-  const look = Object.assign(named('button', 'jars-look'), { type: 'submit', className: 'plain', textContent: 'Look the time up' });
-  const answer = named('div', 'jars-answer');
+  const element = make('form', {}, 'jars-form');
+  const inputs = Object.fromEntries(FIELDS.map(([name, , choices]) => [name, input(`jars-${name}`, choices)]));
+  const look = make('button', { type: 'submit', className: 'plain', textContent: 'Look the time up' }, 'jars-look');
+  const answer = make('div', {}, 'jars-answer');
   answer.setAttribute('role', 'status');
-  const count = Object.assign(named('input', 'jars-count'), { type: 'number', min: 1, max: 48, step: 1, value: 6, inputMode: 'numeric' });
-  const counted = label('How many jars go in', count);
-  const load = Object.assign(named('button', 'jars-put'), { type: 'button', className: 'big', textContent: 'The jars are in the canner' });
-  const wrong = named('p', 'jars-wrong');
+  const count = make('input', { type: 'number', min: 1, max: 48, step: 1, value: 6, inputMode: 'numeric' }, 'jars-count');
+  const counted = labelled('How many jars go in', count);
+  const load = make('button', { type: 'button', className: 'big', textContent: 'The jars are in the canner' }, 'jars-put');
+  const wrong = make('p', {}, 'jars-wrong');
   wrong.className = 'error';
   wrong.setAttribute('role', 'status');
   const title = Object.assign(document.createElement('h2'), { textContent: 'What goes into the canner' });
-  element.append(title, ...FIELDS.map(([name, words]) => label(words, inputs[name])), look, wrong, answer, counted, load);
+  element.append(title, ...FIELDS.map(([name, words]) => labelled(words, inputs[name])), look, wrong, answer, counted, load);
 
   const values = () => ({
     ...Object.fromEntries(Object.entries(inputs).map(([name, one]) => [name, one.value.trim()])),
@@ -85,26 +86,4 @@ export function buildForm(lookUp, put, why) {
       }
     },
   };
-}
-
-function input(name, choices) {
-  const made = named(choices ? 'select' : 'input', `jars-${name}`);
-  if (choices) {
-    made.append(...choices.map(([value, words]) => new Option(words, value)));
-  } else {
-    Object.assign(made, { type: 'text', autocomplete: 'off' });
-  }
-  return made;
-}
-
-function label(words, field) {
-  const made = document.createElement('label');
-  made.append(Object.assign(document.createElement('span'), { textContent: words }), field);
-  return made;
-}
-
-function named(tag, testid) {
-  const made = document.createElement(tag);
-  made.dataset.testid = testid;
-  return made;
 }

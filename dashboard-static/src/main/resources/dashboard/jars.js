@@ -1,5 +1,6 @@
 // The view of the jars: a sentence, the time in large digits, one big act; the form that looks the time up; the jars that cool.
 
+import { make, put } from './elements.js';
 import { awayAsked, elevationOf, jarsSaying, loadAsked, loadWords, sealAsked, tapAsked, timeAsked } from './jars-words.js';
 import { buildForm } from './jars-form.js';
 import { fill } from './words.js';
@@ -43,7 +44,7 @@ export function mountJars(section, ask) {
 
   async function send(asked) {
     const wrong = await ask(...asked);
-    set(error, wrong);
+    put(error, wrong);
     return wrong;
   }
 
@@ -115,22 +116,22 @@ export function mountJars(section, ask) {
   return function update(state, unit) {
     const said = jarsSaying(state, unit);
     const jars = state.jars;
-    set(head, said.state);
-    set(act, said.act);
-    set(note, said.note);
+    put(head, said.state);
+    put(act, said.act);
+    put(note, said.note);
     timer.hidden = said.digits === '';
-    set(timer, said.digits);
+    put(timer, said.digits);
     timer.setAttribute('aria-label', said.label);
     if (main?.does !== said.main?.does) {
       mainSince = performance.now();
-      set(error, '');
+      put(error, '');
     }
     main = said.main;
     big.hidden = main === null;
-    set(big, main?.label ?? '');
+    put(big, main?.label ?? '');
     once(quieter, JSON.stringify(said.quieter), () => said.quieter.map(quiet));
     const live = state.connection === 'live' && jars;
-    set(what, live ? loadWords(jars.load) : '');
+    put(what, live ? loadWords(jars.load) : '');
     once(why, JSON.stringify(live && jars.load?.reasons), () => (live && jars.load ? [whyOf(jars.load)] : []));
     const loads = live ? jars.shelf : [];
     const texts = loads.map((load) => fill(load.text, unit, jars.zeroAtMs));
@@ -163,18 +164,4 @@ function tapId() {
 
 function button(className, testid) {
   return make('button', { type: 'button', className }, testid);
-}
-
-function make(tag, properties, testid) {
-  const element = Object.assign(document.createElement(tag), properties);
-  if (testid) {
-    element.dataset.testid = testid;
-  }
-  return element;
-}
-
-function set(element, words) {
-  if (element.textContent !== words) {
-    element.textContent = words;
-  }
 }

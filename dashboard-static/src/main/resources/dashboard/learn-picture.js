@@ -1,9 +1,9 @@
 // One picture of what is known of a fruit: the hill of "right" over the rise, what is best, and the batches so far.
 
+import { svg, svgWords } from './elements.js';
 import { learnPicture, pictureWords } from './learn-words.js';
 import { difference } from './words.js';
 
-const SVG = 'http://www.w3.org/2000/svg';
 const HEIGHT = 240;
 /** The band is named in place where its name fits before the middle. */
 const BEST_WIDTH = 90;
@@ -42,12 +42,12 @@ function picture(fruit, unit, width) {
     svg('path', { d: `M${target[0]} ${EDGE.top}V${floor}`, class: 'learn-target' }),
     svg('path', { d: `M${EDGE.left} ${floor}H${right}`, class: 'learn-floor' }),
     ...marks.map(mark),
-    ...(best[1] - best[0] > BEST_WIDTH ? [words('best', best[0] + 6, EDGE.top + 20, 'start')] : []),
-    words(`${Math.round(100 * fruit.chances.right)} % right at ${difference(fruit.riseC, unit)}`, middle, EDGE.top - 12, 'middle'),
-    words(difference(fruit.curve[0].riseC, unit), EDGE.left, floor + 20, 'start'),
-    words(difference(fruit.curve[fruit.curve.length - 1].riseC, unit), right, floor + 20, 'end'),
-    words('softer', EDGE.left, HEIGHT - 10, 'start'),
-    words('firmer', right, HEIGHT - 10, 'end'),
+    ...(best[1] - best[0] > BEST_WIDTH ? [svgWords('best', best[0] + 6, EDGE.top + 20, 'start')] : []),
+    svgWords(`${Math.round(100 * fruit.chances.right)} % right at ${difference(fruit.riseC, unit)}`, middle, EDGE.top - 12, 'middle'),
+    svgWords(difference(fruit.curve[0].riseC, unit), EDGE.left, floor + 20, 'start'),
+    svgWords(difference(fruit.curve[fruit.curve.length - 1].riseC, unit), right, floor + 20, 'end'),
+    svgWords('softer', EDGE.left, HEIGHT - 10, 'start'),
+    svgWords('firmer', right, HEIGHT - 10, 'end'),
   );
   return drawn;
 }
@@ -59,20 +59,6 @@ function mark({ x, y, set }) {
   made.append(svg('circle', { cx: x, cy: y, r: 6, class: set === 'right' ? 'learn-right' : 'learn-wrong' }));
   if (set !== 'right') {
     made.append(svg('path', { d: `M${x} ${y + (soft ? 6 : -6)}v${soft ? 8 : -8}`, class: 'learn-stroke' }));
-  }
-  return made;
-}
-
-function words(text, x, y, anchor) {
-  const made = svg('text', { x, y, 'text-anchor': anchor });
-  made.textContent = text;
-  return made;
-}
-
-function svg(tag, attributes) {
-  const made = document.createElementNS(SVG, tag);
-  for (const [name, value] of Object.entries(attributes)) {
-    made.setAttribute(name, value);
   }
   return made;
 }

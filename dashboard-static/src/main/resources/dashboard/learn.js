@@ -1,5 +1,6 @@
 // The view of what the batches teach: a sentence, one picture, one act; and why a batch set as it did.
 
+import { make, put } from './elements.js';
 import { mountLearnPicture } from './learn-picture.js';
 import { aimWords, batchWords, learnSaying, recorded, takeWords } from './learn-words.js';
 import { fill } from './words.js';
@@ -107,7 +108,7 @@ export function mountLearn(section, ask) {
         const words = batchWords(batch, unit);
         li.append(Object.assign(document.createElement('span'), { textContent: words }));
         if (recorded(batch)) {
-          const asked = Object.assign(part('button', `learn-why-${batch.id}`, 'quiet'), { type: 'button', textContent: 'Why?' });
+          const asked = make('button', { type: 'button', className: 'quiet', textContent: 'Why?' }, `learn-why-${batch.id}`);
           asked.setAttribute('aria-label', `Why? ${words}`);
           asked.addEventListener('click', () => diagnose(batch));
           li.append(asked);
@@ -154,21 +155,21 @@ export function mountLearn(section, ask) {
 
 function build(section) {
   const parts = {
-    state: part('h1', 'learn-state'),
-    lines: part('div', 'learn-lines'),
-    error: part('p', 'learn-error', 'error'),
-    picture: part('div', 'learn-picture'),
-    which: part('select', 'learn-which'),
-    aim: part('p', 'learn-aim', 'due'),
-    take: part('button', 'learn-take', 'big'),
-    batches: part('div', 'learn-batches'),
-    list: part('ul', 'learn-list'),
-    why: part('div', 'learn-why'),
-    headline: part('h2', 'learn-headline'),
-    findings: part('ul', 'learn-findings'),
-    next: part('div', 'learn-next'),
-    recook: part('button', 'learn-recook', 'plain'),
-    recooked: part('p', 'learn-recooked'),
+    state: make('h1', {}, 'learn-state'),
+    lines: make('div', {}, 'learn-lines'),
+    error: make('p', { className: 'error' }, 'learn-error'),
+    picture: make('div', {}, 'learn-picture'),
+    which: make('select', {}, 'learn-which'),
+    aim: make('p', { className: 'due' }, 'learn-aim'),
+    take: make('button', { className: 'big' }, 'learn-take'),
+    batches: make('div', {}, 'learn-batches'),
+    list: make('ul', {}, 'learn-list'),
+    why: make('div', {}, 'learn-why'),
+    headline: make('h2', {}, 'learn-headline'),
+    findings: make('ul', {}, 'learn-findings'),
+    next: make('div', {}, 'learn-next'),
+    recook: make('button', { className: 'plain' }, 'learn-recook'),
+    recooked: make('p', {}, 'learn-recooked'),
   };
   const back = document.createElement('p');
   back.append(Object.assign(document.createElement('a'), { className: 'way', href: '#pan', textContent: 'Back to the pan' }));
@@ -187,7 +188,7 @@ function build(section) {
   parts.recook.textContent = 'It is in the pan again: go on with it';
   const label = document.createElement('label');
   label.append(Object.assign(document.createElement('span'), { textContent: 'Which fruit?' }), parts.which);
-  const basis = part('p', 'learn-basis', 'basis');
+  const basis = make('p', { className: 'basis' }, 'learn-basis');
   basis.textContent =
     'Nothing goes by a proposal until you take it, and a set test has the last word. A target that you take counts for this pan until Spoonfall is started again; "rise" in the kitchen file keeps it.';
   parts.batches.append(Object.assign(document.createElement('h2'), { textContent: 'Your batches' }), parts.list);
@@ -198,16 +199,4 @@ function build(section) {
 
 function fillParagraphs(element, lines) {
   element.replaceChildren(...lines.map((line) => Object.assign(document.createElement('p'), { textContent: line })));
-}
-
-function part(tag, testid, className = '') {
-  const made = Object.assign(document.createElement(tag), { className });
-  made.dataset.testid = testid;
-  return made;
-}
-
-function put(element, words) {
-  if (element.textContent !== words) {
-    element.textContent = words;
-  }
 }

@@ -1,6 +1,6 @@
 // A moment of a lesson: the question, then what was said and done. No score is kept. Returns update(moment, asking, chosen, fillIn, name).
 
-import { make, put } from './book-make.js';
+import { make, put } from './elements.js';
 import { doneWords } from './lesson-words.js';
 
 /** @param {(words: string) => void} choose is told what somebody would do */

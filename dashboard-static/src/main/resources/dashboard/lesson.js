@@ -2,7 +2,7 @@
 
 import { askBook } from './book-ask.js';
 import { mountBookClimb } from './book-climb.js';
-import { choice, make, put } from './book-make.js';
+import { choice, make, put } from './elements.js';
 import { LINED_UP, day, linesUp, spanMinutes, title } from './book-words.js';
 import { mountMoment } from './lesson-moment.js';
 import { SPEEDS, forecastWords, frameAt, heatWords, inOneRow, lessonOf, nextOf, playOn, previousOf, timeWords, upTo } from './lesson-words.js';

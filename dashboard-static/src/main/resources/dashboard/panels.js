@@ -1,5 +1,6 @@
 // The sentence, the temperature, the header and what comes up. Each mount returns an update.
 
+import { put } from './elements.js';
 import { basisWords } from './thermometer-words.js';
 import { clock, degrees, difference, fill, inMinutes, temperature } from './words.js';
 
@@ -115,10 +116,4 @@ function row([state, when, what, how]) {
     li.append(span);
   }
   return li;
-}
-
-function put(element, words) {
-  if (element.textContent !== words) {
-    element.textContent = words;
-  }
 }

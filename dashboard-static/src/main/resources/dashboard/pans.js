@@ -1,5 +1,6 @@
 // Several pans on one page: which one is shown, how the others stand, and the calls of all.
 
+import { put } from './elements.js';
 import { jarAlarmPath, jarCalls, ofJars } from './jars-words.js';
 import { calls } from './store.js';
 import { fill, temperature } from './words.js';
@@ -147,10 +148,4 @@ function entry(tag, title) {
   name.textContent = title;
   element.append(name, ' ', words);
   return element;
-}
-
-function put(element, words) {
-  if (element.textContent !== words) {
-    element.textContent = words;
-  }
 }

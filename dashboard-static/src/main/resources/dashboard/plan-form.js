@@ -1,5 +1,6 @@
 // The rows of a recipe and what it is cooked with.
 
+import { input, labelled, make } from './elements.js';
 import { parts } from './plan-words.js';
 
 const SETUP = [
@@ -17,13 +18,13 @@ const BLANK = { amount: '', unit: 'g', food: '' };
  * @param {() => void} changed is told of every change
  */
 export function buildPlanForm(changed) {
-  const element = named('form', 'plan-form');
-  const list = named('ol', 'plan-rows');
-  const foods = Object.assign(named('datalist', 'plan-foods'), { id: 'plan-foods' });
-  const add = Object.assign(named('button', 'plan-add'), { type: 'button', className: 'plain', textContent: 'Another ingredient' });
+  const element = make('form', {}, 'plan-form');
+  const list = make('ol', {}, 'plan-rows');
+  const foods = make('datalist', { id: 'plan-foods' }, 'plan-foods');
+  const add = make('button', { type: 'button', className: 'plain', textContent: 'Another ingredient' }, 'plan-add');
   const inputs = Object.fromEntries(SETUP.map(([name, , choices]) => [name, input(`plan-${name}`, choices)]));
   const setupTitle = Object.assign(document.createElement('h2'), { textContent: 'What it is cooked with' });
-  element.append(list, add, setupTitle, ...SETUP.map(([name, words]) => label(words, inputs[name])), foods);
+  element.append(list, add, setupTitle, ...SETUP.map(([name, words]) => labelled(words, inputs[name])), foods);
   let units = ['g', 'kg', 'cup', 'piece'];
 
   element.addEventListener('submit', (event) => event.preventDefault());
@@ -40,9 +41,9 @@ export function buildPlanForm(changed) {
     row.unit.value = unit;
     row.food.value = food;
     row.food.setAttribute('list', foods.id);
-    const grams = named('span', 'plan-grams');
-    const away = Object.assign(named('button', 'plan-away'), { type: 'button', className: 'quiet', textContent: 'Take out' });
-    li.append(label('Amount', row.amount), label('Unit', row.unit), label('Food', row.food), grams, away);
+    const grams = make('span', {}, 'plan-grams');
+    const away = make('button', { type: 'button', className: 'quiet', textContent: 'Take out' }, 'plan-away');
+    li.append(labelled('Amount', row.amount), labelled('Unit', row.unit), labelled('Food', row.food), grams, away);
     li.row = row;
     away.addEventListener('click', () => {
       const next = li.nextElementSibling ?? li.previousElementSibling;
@@ -125,26 +126,4 @@ function offer(field, value) {
     field.append(new Option(value, value));
   }
   field.value = value;
-}
-
-function input(testid, choices) {
-  const made = named(choices ? 'select' : 'input', testid);
-  if (choices) {
-    made.append(...choices.map(([value, words]) => new Option(words, value)));
-  } else {
-    Object.assign(made, { type: 'text', autocomplete: 'off' });
-  }
-  return made;
-}
-
-function label(words, field) {
-  const made = document.createElement('label');
-  made.append(Object.assign(document.createElement('span'), { textContent: words }), field);
-  return made;
-}
-
-function named(tag, testid) {
-  const made = document.createElement(tag);
-  made.dataset.testid = testid;
-  return made;
 }

@@ -1,9 +1,9 @@
 // The way from the first boil to the setting point: height is the temperature, the fill says how thick the syrup is.
 
+import { svg, svgWords } from './elements.js';
 import { pathWords, when } from './plan-words.js';
 import { temperature } from './words.js';
 
-const SVG = 'http://www.w3.org/2000/svg';
 const HEIGHT = 240;
 const EDGE = { left: 12, right: 12, top: 34, bottom: 52 };
 
@@ -46,11 +46,11 @@ function picture(plan, unit, width) {
     svg('path', { d: line, class: 'plan-line' }),
     svg('path', { d: `M${EDGE.left} ${y(highC)}H${right}`, class: 'plan-gel' }),
     svg('path', { d: `M${EDGE.left} ${floor}H${right}`, class: 'plan-floor' }),
-    words(`sets at ${temperature(highC, unit)}`, EDGE.left, EDGE.top - 12, 'start'),
-    words(`${Math.round(100 * path[0].solids)} % solids`, EDGE.left, floor + 20, 'start'),
-    words(`${Math.round(100 * last.solids)} % solids`, right, floor + 20, 'end'),
-    words('it boils', EDGE.left, HEIGHT - 8, 'start'),
-    words(when(last), right, HEIGHT - 8, 'end'),
+    svgWords(`sets at ${temperature(highC, unit)}`, EDGE.left, EDGE.top - 12, 'start'),
+    svgWords(`${Math.round(100 * path[0].solids)} % solids`, EDGE.left, floor + 20, 'start'),
+    svgWords(`${Math.round(100 * last.solids)} % solids`, right, floor + 20, 'end'),
+    svgWords('it boils', EDGE.left, HEIGHT - 8, 'start'),
+    svgWords(when(last), right, HEIGHT - 8, 'end'),
   );
   return drawn;
 }
@@ -65,18 +65,4 @@ function gradient(path, at) {
   const defs = svg('defs', {});
   defs.append(made);
   return defs;
-}
-
-function words(text, x, y, anchor) {
-  const made = svg('text', { x, y, 'text-anchor': anchor });
-  made.textContent = text;
-  return made;
-}
-
-function svg(tag, attributes) {
-  const made = document.createElementNS(SVG, tag);
-  for (const [name, value] of Object.entries(attributes)) {
-    made.setAttribute(name, value);
-  }
-  return made;
 }

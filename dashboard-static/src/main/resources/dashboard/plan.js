@@ -1,5 +1,6 @@
 // The plan of a batch: what goes in, what comes of it, and what came of it. It is worked out by the service while it is written.
 
+import { make, put } from './elements.js';
 import { remember, remembered } from './kept.js';
 import { buildPlanForm, rowsOf } from './plan-form.js';
 import { mountPlanPicture } from './plan-picture.js';
@@ -161,22 +162,22 @@ function readKept() {
 
 function build(element) {
   const parts = {
-    state: part('h1', 'plan-state'),
-    act: part('p', 'plan-act', 'due'),
-    error: part('p', 'plan-error', 'error'),
-    form: part('div', 'plan-batch'),
-    result: part('div', 'plan-result'),
-    picture: part('div', 'plan-picture', 'plan-picture'),
-    figures: part('dl', 'plan-figures'),
-    advice: part('ul', 'plan-advice'),
-    sources: part('ul', 'plan-sources'),
-    cook: part('button', 'plan-cook', 'big'),
-    attached: part('p', 'plan-attached'),
-    none: part('button', 'plan-none', 'plain'),
-    filled: part('form', 'plan-filled'),
-    jars: part('input', 'plan-jars'),
-    wrong: part('p', 'plan-wrong', 'error'),
-    yield: part('p', 'plan-yield', 'due'),
+    state: make('h1', {}, 'plan-state'),
+    act: make('p', { className: 'due' }, 'plan-act'),
+    error: make('p', { className: 'error' }, 'plan-error'),
+    form: make('div', {}, 'plan-batch'),
+    result: make('div', {}, 'plan-result'),
+    picture: make('div', { className: 'plan-picture' }, 'plan-picture'),
+    figures: make('dl', {}, 'plan-figures'),
+    advice: make('ul', {}, 'plan-advice'),
+    sources: make('ul', {}, 'plan-sources'),
+    cook: make('button', { className: 'big' }, 'plan-cook'),
+    attached: make('p', {}, 'plan-attached'),
+    none: make('button', { className: 'plain' }, 'plan-none'),
+    filled: make('form', {}, 'plan-filled'),
+    jars: make('input', {}, 'plan-jars'),
+    wrong: make('p', { className: 'error' }, 'plan-wrong'),
+    yield: make('p', { className: 'due' }, 'plan-yield'),
   };
   const back = Object.assign(document.createElement('a'), { className: 'way', href: '#pan', textContent: 'Back to the pan' });
   const said = document.createElement('div');
@@ -193,19 +194,19 @@ function build(element) {
   Object.assign(parts.jars, { type: 'number', min: 0, max: 500, step: 1, inputMode: 'numeric', required: true });
   const count = document.createElement('label');
   count.append(Object.assign(document.createElement('span'), { textContent: 'How many jars did you fill?' }), parts.jars);
-  const say = Object.assign(part('button', 'plan-say', 'plain'), { type: 'submit', textContent: 'That many' });
+  const say = make('button', { type: 'submit', className: 'plain', textContent: 'That many' }, 'plan-say');
   parts.filled.hidden = true;
   parts.filled.append(count, say, parts.wrong);
-  const why = part('details', 'plan-why');
+  const why = make('details', {}, 'plan-why');
   why.append(Object.assign(document.createElement('summary'), { textContent: 'Where the numbers come from' }), parts.sources);
   parts.result.append(parts.picture, parts.figures, parts.advice, why);
-  const no = part('p', 'plan-no', 'basis');
+  const no = make('p', { className: 'basis' }, 'plan-no');
   no.textContent = 'Nine batches in ten lie within the ranges. This plans your own recipe. It makes none up, and it knows no processing time: your tested recipe and the jars page do.';
   const wrap = document.createElement('p');
   wrap.append(back);
   const batch = document.createElement('div');
   batch.append(parts.form, parts.cook);
-  const both = part('div', 'plan-both', 'plan-both');
+  const both = make('div', { className: 'plan-both' }, 'plan-both');
   both.append(batch, parts.result);
   element.append(wrap, said, parts.yield, parts.filled, parts.attached, parts.none, parts.error, both, no);
   return parts;
@@ -241,16 +242,4 @@ function fillSources(list, ingredients) {
       }),
     ),
   );
-}
-
-function part(tag, testid, className = '') {
-  const made = Object.assign(document.createElement(tag), { className });
-  made.dataset.testid = testid;
-  return made;
-}
-
-function put(element, words) {
-  if (element.textContent !== words) {
-    element.textContent = words;
-  }
 }

@@ -1,6 +1,6 @@
 // Our own drawings of what a set test shows: a spoon's edge seen from the side, a plate seen from above.
 
-const SVG = 'http://www.w3.org/2000/svg';
+import { svg } from './elements.js';
 
 const drop = (x, y, r) =>
   `M${x} ${y - 2.2 * r}C${x + 1.7 * r} ${y - 0.2 * r} ${x + r} ${y + r} ${x} ${y + r}C${x - r} ${y + r} ${x - 1.7 * r} ${y - 0.2 * r} ${x} ${y - 2.2 * r}Z`;
@@ -26,15 +26,7 @@ export function drawing(seen) {
   if (!shapes) {
     return null;
   }
-  const svg = document.createElementNS(SVG, 'svg');
-  svg.setAttribute('viewBox', '0 0 120 80');
-  svg.setAttribute('aria-hidden', 'true');
-  svg.setAttribute('focusable', 'false');
-  for (const [name, d] of shapes) {
-    const path = document.createElementNS(SVG, 'path');
-    path.setAttribute('class', name);
-    path.setAttribute('d', d);
-    svg.append(path);
-  }
-  return svg;
+  const drawn = svg('svg', { viewBox: '0 0 120 80', 'aria-hidden': 'true', focusable: 'false' });
+  drawn.append(...shapes.map(([name, d]) => svg('path', { class: name, d })));
+  return drawn;
 }

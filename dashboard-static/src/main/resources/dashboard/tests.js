@@ -1,5 +1,6 @@
 // The view of the set tests: one big act, the plate's time, what was seen, and taking it back.
 
+import { put } from './elements.js';
 import { drawing } from './test-drawings.js';
 import { CHOICES, testView } from './test-words.js';
 
@@ -115,10 +116,4 @@ function make(name, { testid, ...attributes }) {
   }
   Object.entries(attributes).forEach(([key, value]) => element.setAttribute(key, value));
   return element;
-}
-
-function put(element, words) {
-  if (element.textContent !== words) {
-    element.textContent = words;
-  }
 }

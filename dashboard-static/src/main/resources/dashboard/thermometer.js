@@ -1,10 +1,10 @@
 // The view that checks the thermometer: a sentence, one picture, one big act, and the form that says where the kitchen is.
 
+import { put, svg } from './elements.js';
 import { baseAsked, checkWords, pictureOf, trust } from './thermometer-words.js';
 import { temperature } from './words.js';
 
 const TEXT_PX = 15;
-const SVG = 'http://www.w3.org/2000/svg';
 const ASKS = {
   boil: (probe) => ['POST', 'api/check', { probe, in: 'boiling-water' }],
   ice: (probe) => ['POST', 'api/check', { probe, in: 'ice' }],
@@ -120,37 +120,25 @@ function draw(element, check, unit) {
   const [top, bottom] = [12, height - 30];
   const x = (part) => part * (width - 12);
   const y = (part) => bottom - part * (bottom - top);
-  const svg = shape('svg', { width, height, viewBox: `0 0 ${width} ${height}`, 'aria-hidden': 'true' });
-  svg.append(shape('line', { x1: 0, x2: width, y1: bottom, y2: bottom, class: 'ground' }));
+  const drawn = svg('svg', { width, height, viewBox: `0 0 ${width} ${height}`, 'aria-hidden': 'true' });
+  drawn.append(svg('line', { x1: 0, x2: width, y1: bottom, y2: bottom, class: 'ground' }));
   if (reference !== null) {
-    svg.append(shape('line', { x1: 0, x2: width, y1: y(reference), y2: y(reference), class: 'reference' }));
+    drawn.append(svg('line', { x1: 0, x2: width, y1: y(reference), y2: y(reference), class: 'reference' }));
     const below = y(reference) < 40;
     const words = `${check.in === 'ice' ? 'ice' : 'water boils'} · ${temperature(check.referenceC, unit)}`;
-    svg.append(text(words, 4, y(reference) + (below ? TEXT_PX + 4 : -7), 'start', true));
+    drawn.append(text(words, 4, y(reference) + (below ? TEXT_PX + 4 : -7), 'start', true));
   }
   const path = points.map(([px, py], i) => `${i === 0 ? 'M' : 'L'}${x(px).toFixed(1)} ${y(py).toFixed(1)}`).join('');
-  svg.append(shape('path', { d: path, class: 'shown' }));
-  svg.append(text('2 minutes ago', 0, height - 8, 'start', false), text('now', width - 4, height - 8, 'end', true));
-  element.replaceChildren(svg);
+  drawn.append(svg('path', { d: path, class: 'shown' }));
+  drawn.append(text('2 minutes ago', 0, height - 8, 'start', false), text('now', width - 4, height - 8, 'end', true));
+  element.replaceChildren(drawn);
   const shown = temperature(check.shownC, unit);
   const should = check.referenceC === null ? '' : ` It should show ${temperature(check.referenceC, unit)}.`;
   element.setAttribute('aria-label', `The last two minutes, from ${temperature(lowC, unit)} to ${temperature(highC, unit)}. It shows ${shown}.${should}`);
 }
 
 function text(words, x, y, anchor, strong) {
-  const element = shape('text', { x, y, 'text-anchor': anchor, 'font-size': TEXT_PX, class: strong ? 'strong' : '' });
+  const element = svg('text', { x, y, 'text-anchor': anchor, 'font-size': TEXT_PX, class: strong ? 'strong' : '' });
   element.textContent = words;
   return element;
-}
-
-function shape(name, attributes) {
-  const element = document.createElementNS(SVG, name);
-  Object.entries(attributes).forEach(([key, value]) => element.setAttribute(key, value));
-  return element;
-}
-
-function put(element, words) {
-  if (element.textContent !== words) {
-    element.textContent = words;
-  }
 }
