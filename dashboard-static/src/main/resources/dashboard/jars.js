@@ -30,7 +30,7 @@ export function mountJars(section, ask) {
   const what = make('p', { className: 'basis' }, 'jars-load');
   const why = make('div', {}, 'jars-why');
   const shelf = make('div', { className: 'shelf' }, 'jars-shelf');
-  const form = buildForm(lookUp, put, whyOf);
+  const form = buildForm(lookUp, putIn, whyOf);
   const back = make('p', {});
   back.append(Object.assign(document.createElement('a'), { className: 'way', href: '#pan', textContent: 'Back to the pan' }));
   section.append(back, spoken, note, timer, error, big, quieter, what, why, shelf, form.element);
@@ -56,7 +56,7 @@ export function mountJars(section, ask) {
     return { wrong, time };
   }
 
-  async function put(values) {
+  async function putIn(values) {
     return ask(...loadAsked(values, tapId()));
   }
 

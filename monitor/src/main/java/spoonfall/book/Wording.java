@@ -1,5 +1,7 @@
 package spoonfall.book;
 
+import java.util.OptionalInt;
+
 /** Words that somebody wrote: plain characters in one line, so that they do no harm wherever they are shown. */
 public final class Wording {
     private Wording() {}
@@ -18,11 +20,16 @@ public final class Wording {
             throw new IllegalArgumentException(
                     what + " has at most " + longest + " characters, and that one has " + length);
         }
-        line.codePoints().filter(Wording::refused).findFirst().ifPresent(point -> {
+        unfit(line).ifPresent(point -> {
             throw new IllegalArgumentException(
                     "%s holds plain characters in one line, and U+%04X is none".formatted(what, point));
         });
         return line;
+    }
+
+    /** The first code point that is no plain character of one line; empty if all are. */
+    public static OptionalInt unfit(String line) {
+        return line.codePoints().filter(Wording::refused).findFirst();
     }
 
     /** What moves a cursor, breaks a line, turns the writing round or is half a character. */

@@ -1,6 +1,7 @@
 package spoonfall.log;
 
 import java.time.Instant;
+import spoonfall.book.Wording;
 
 /**
  * A line that somebody wrote of a cook.
@@ -47,22 +48,10 @@ public record CookNote(String key, long atMillis, Instant writtenAt, String text
             throw new IllegalArgumentException(
                     "a note has at most " + LONGEST + " characters, and that one has " + length + "; make two of it");
         }
-        line.codePoints().filter(CookNote::refused).findFirst().ifPresent(point -> {
+        Wording.unfit(line).ifPresent(point -> {
             throw new IllegalArgumentException(
                     "a note holds plain characters only, and U+%04X is none".formatted(point) + TRY);
         });
         return line;
-    }
-
-    /** What moves a cursor, breaks a line, turns the writing round or is half a character. */
-    private static boolean refused(int point) {
-        int type = Character.getType(point);
-        boolean turnsRound = (point >= 0x202A && point <= 0x202E) || (point >= 0x2066 && point <= 0x2069);
-        return turnsRound
-                || type == Character.CONTROL
-                || type == Character.LINE_SEPARATOR
-                || type == Character.PARAGRAPH_SEPARATOR
-                || type == Character.SURROGATE
-                || type == Character.UNASSIGNED;
     }
 }

@@ -2,6 +2,7 @@ package spoonfall.bench;
 
 import java.io.IOException;
 import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.net.http.HttpClient;
 import java.nio.charset.StandardCharsets;
@@ -174,7 +175,7 @@ public final class LoadBench {
         for (int i = 0; i < SLOW; i++) {
             Socket socket = new Socket();
             socket.setReceiveBufferSize(1024);
-            socket.connect(new java.net.InetSocketAddress(InetAddress.getLoopbackAddress(), kitchen.port()));
+            socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), kitchen.port()));
             socket.getOutputStream().write(upgrade(kitchen.port()));
             sockets.add(socket);
         }

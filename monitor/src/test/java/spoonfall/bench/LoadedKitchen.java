@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.IntStream;
 import spoonfall.probe.serial.PseudoTerminal;
 
 /** The real service in a process of its own, with a thermometer on a pseudo-terminal in each of many pans. */
@@ -148,12 +147,7 @@ final class LoadedKitchen implements AutoCloseable {
 
     @Override
     public void close() {
-        process.destroy();
-        try {
-            process.waitFor(5, TimeUnit.SECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-        IntStream.range(0, lines.size()).forEach(i -> lines.get(i).close());
+        ServedKitchen.end(process);
+        lines.forEach(PseudoTerminal::close);
     }
 }

@@ -143,13 +143,18 @@ final class ServedKitchen implements AutoCloseable {
 
     @Override
     public void close() {
+        end(process);
+        line.close();
+    }
+
+    /** Stops a service and waits for its end, five seconds at most. */
+    static void end(Process process) {
         process.destroy();
         try {
             process.waitFor(5, TimeUnit.SECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        line.close();
     }
 
     /** A page that notes when each reading reaches it. */

@@ -38,16 +38,13 @@ final class DiaryWriter implements Writer {
         if (id != 0) {
             return;
         }
-        handle.createUpdate(
-                        "INSERT INTO diary (key, subject, header, alive_ms, alive_wall_ms, alive_boot, alive_uptime_ms)"
-                                + " VALUES (:key, :subject, :header, :alive, :wall, :boot, :uptime) ON CONFLICT (key) DO NOTHING")
+        marked.boundTo(
+                        handle.createUpdate(
+                                "INSERT INTO diary (key, subject, header, alive_ms, alive_wall_ms, alive_boot, alive_uptime_ms)"
+                                        + " VALUES (:key, :subject, :header, :alive, :wall, :boot, :uptime) ON CONFLICT (key) DO NOTHING"))
                 .bind("key", key)
                 .bind("subject", subject)
                 .bind("header", CookJson.text(header))
-                .bind("alive", marked.aliveMillis())
-                .bind("wall", marked.at().wallMillis())
-                .bind("boot", marked.at().boot())
-                .bind("uptime", marked.at().uptimeMillis())
                 .execute();
         id = handle.createQuery("SELECT id FROM diary WHERE key = :key")
                 .bind("key", key)
@@ -74,12 +71,9 @@ final class DiaryWriter implements Writer {
 
     @Override
     public void mark(Handle handle, Marked marked) {
-        handle.createUpdate("UPDATE diary SET alive_ms = :alive, alive_wall_ms = :wall, alive_boot = :boot,"
-                        + " alive_uptime_ms = :uptime WHERE id = :diary")
-                .bind("alive", marked.aliveMillis())
-                .bind("wall", marked.at().wallMillis())
-                .bind("boot", marked.at().boot())
-                .bind("uptime", marked.at().uptimeMillis())
+        marked.boundTo(handle.createUpdate(
+                        "UPDATE diary SET alive_ms = :alive, alive_wall_ms = :wall, alive_boot = :boot,"
+                                + " alive_uptime_ms = :uptime WHERE id = :diary"))
                 .bind("diary", id)
                 .execute();
     }

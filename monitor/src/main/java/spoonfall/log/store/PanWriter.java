@@ -63,19 +63,15 @@ final class PanWriter implements Writer {
         if (id != 0) {
             return;
         }
-        handle.createUpdate(
+        marked.boundTo(handle.createUpdate(
                         "INSERT INTO cook (key, pan, number, started_ms, header, alive_ms, alive_wall_ms, alive_boot,"
                                 + " alive_uptime_ms) VALUES (:key, :pan, :number, :started, :header, :alive, :wall, :boot, :uptime)"
-                                + " ON CONFLICT (key) DO NOTHING")
+                                + " ON CONFLICT (key) DO NOTHING"))
                 .bind("key", key)
                 .bind("pan", header.pan())
                 .bind("number", header.number())
                 .bind("started", header.startedAt().toEpochMilli())
                 .bind("header", CookJson.text(CookJson.header(header)))
-                .bind("alive", marked.aliveMillis())
-                .bind("wall", marked.at().wallMillis())
-                .bind("boot", marked.at().boot())
-                .bind("uptime", marked.at().uptimeMillis())
                 .execute();
         id = handle.createQuery("SELECT id FROM cook WHERE key = :key")
                 .bind("key", key)
@@ -144,12 +140,9 @@ final class PanWriter implements Writer {
 
     @Override
     public void mark(Handle handle, Marked marked) {
-        handle.createUpdate("UPDATE cook SET alive_ms = :alive, alive_wall_ms = :wall, alive_boot = :boot,"
-                        + " alive_uptime_ms = :uptime WHERE id = :cook")
-                .bind("alive", marked.aliveMillis())
-                .bind("wall", marked.at().wallMillis())
-                .bind("boot", marked.at().boot())
-                .bind("uptime", marked.at().uptimeMillis())
+        marked.boundTo(handle.createUpdate(
+                        "UPDATE cook SET alive_ms = :alive, alive_wall_ms = :wall, alive_boot = :boot,"
+                                + " alive_uptime_ms = :uptime WHERE id = :cook"))
                 .bind("cook", id)
                 .execute();
     }
