@@ -30,11 +30,6 @@ public record CookMarks(
     /** Readings by hand come every few minutes. */
     private static final double BY_HAND_S = 150;
 
-    /** Cold sugar takes that much from a simmering pan (common practice, no source); a stir takes a degree or two. */
-    private static final double SUGAR_FALL_C = 5;
-
-    private static final double FALL_WITHIN_S = 120;
-
     /**
      * The marks of a cook.
      *
@@ -57,32 +52,17 @@ public record CookMarks(
         }
         OptionalDouble boilMinutes =
                 boilS.isPresent() ? OptionalDouble.of(Math.max(0, untilS - boilS.getAsDouble()) / 60) : boilS;
-        return new CookMarks(sugarS(line, boilS.orElse(untilS)), boilS, gelS, offS, best, boilMinutes);
+        return new CookMarks(
+                SugarFall.lastS(line, SETTLED_S, boilS.orElse(untilS), Double.POSITIVE_INFINITY),
+                boilS,
+                gelS,
+                offS,
+                best,
+                boilMinutes);
     }
 
     private static OptionalDouble level(RiseLine line, double t, double untilS) {
         OptionalDouble near = line.middle(t - SETTLED_S, Math.min(t + SETTLED_S, untilS));
         return near.isPresent() ? near : line.middle(t - BY_HAND_S, Math.min(t + BY_HAND_S, untilS));
-    }
-
-    private static double sugarS(RiseLine line, double beforeS) {
-        double foundS = 0;
-        double highC = Double.NEGATIVE_INFINITY;
-        double highS = 0;
-        for (double t = 0; t <= beforeS; t += STEP_S) {
-            OptionalDouble level = line.middle(t - SETTLED_S, t + SETTLED_S);
-            if (level.isEmpty()) {
-                continue;
-            }
-            if (level.getAsDouble() >= highC || t - highS > FALL_WITHIN_S) {
-                highC = level.getAsDouble();
-                highS = t;
-            } else if (highC - level.getAsDouble() >= SUGAR_FALL_C) {
-                foundS = highS;
-                highC = level.getAsDouble();
-                highS = t;
-            }
-        }
-        return foundS;
     }
 }

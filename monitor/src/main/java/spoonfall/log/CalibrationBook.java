@@ -1,17 +1,9 @@
 package spoonfall.log;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.CharConversionException;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -26,14 +18,15 @@ import spoonfall.calibration.Reference;
  * it, and the one before it counts again.
  */
 public final class CalibrationBook {
-    private static final ObjectMapper MAPPER = new ObjectMapper();
-    private static final long LARGEST_BYTES = 4 * 1024 * 1024;
+    private static final int LARGEST_MIB = 4;
 
     private final Path file;
+    private final JsonList list;
 
     /** The book in {@code file}, which need not be there yet. */
     public CalibrationBook(Path file) {
         this.file = file;
+        list = new JsonList(file, "calibrations", LARGEST_MIB);
     }
 
     /**
@@ -52,7 +45,7 @@ public final class CalibrationBook {
     /** All of them, oldest first. */
     public List<Entry> entries() {
         List<Entry> entries = new ArrayList<>();
-        for (JsonNode node : read()) {
+        for (JsonNode node : list.read()) {
             entries.add(entry(node));
         }
         return entries;
@@ -88,24 +81,24 @@ public final class CalibrationBook {
 
     /** Adds one. */
     public synchronized void add(Entry entry) {
-        ArrayNode all = read();
+        ArrayNode all = list.read();
         ObjectNode node = all.addObject();
         node.put("probe", entry.probe());
         node.put("place", entry.place());
         node.put("at", entry.at().toString());
         node.put("conditions", entry.conditions());
         putPoints(node, entry.correction());
-        write(all);
+        list.write(all);
     }
 
     /** Takes back the latest of a thermometer; empty if there is none. */
     public synchronized Optional<Entry> undo(String probe) {
-        ArrayNode all = read();
+        ArrayNode all = list.read();
         for (int i = all.size() - 1; i >= 0; i--) {
             Entry entry = entry(all.get(i));
             if (entry.probe().equals(probe) && !entry.undone() && all.get(i) instanceof ObjectNode node) {
                 node.put("undone", true);
-                write(all);
+                list.write(all);
                 return Optional.of(entry);
             }
         }
@@ -167,39 +160,5 @@ public final class CalibrationBook {
             throw new IllegalArgumentException(name + " is not a number");
         }
         return node.doubleValue();
-    }
-
-    private ArrayNode read() {
-        try {
-            if (Files.size(file) > LARGEST_BYTES) {
-                throw new IllegalArgumentException(file + " is larger than 4 MiB; move it away to start afresh");
-            }
-            JsonNode root = MAPPER.readTree(Files.readAllBytes(file));
-            if (root instanceof ArrayNode all) {
-                return all;
-            }
-            throw new IllegalArgumentException(file + " is not a list of calibrations; move it away to start afresh");
-        } catch (NoSuchFileException e) {
-            return MAPPER.createArrayNode();
-        } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException(
-                    file + ", line " + e.getLocation().getLineNr() + " is not JSON; mend it or move it away", e);
-        } catch (CharConversionException e) {
-            throw new IllegalArgumentException(file + " is not text; mend it or move it away", e);
-        } catch (IOException e) {
-            throw new UncheckedIOException(file + " cannot be read: " + e.getMessage(), e);
-        }
-    }
-
-    private void write(ArrayNode all) {
-        try {
-            Path folder = file.toAbsolutePath().getParent();
-            Files.createDirectories(folder);
-            Path part = Files.createTempFile(folder, "calibrations", ".part");
-            Files.write(part, MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(all));
-            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            throw new UncheckedIOException(file + " cannot be written: " + e.getMessage(), e);
-        }
     }
 }

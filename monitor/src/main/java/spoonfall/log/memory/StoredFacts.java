@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import spoonfall.book.SugarFall;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.Stage;
 import spoonfall.cook.WaterBoil;
@@ -21,12 +22,7 @@ final class StoredFacts {
     /** Sugar goes in before the pan is at that share of its target. */
     private static final double SUGAR_BY = 0.4;
 
-    /** Cold sugar takes that much from a simmering pan (common practice, no source); a stir takes a degree or two. */
-    private static final double SUGAR_FALL_C = 5;
-
-    private static final double FALL_WITHIN_S = 120;
     private static final double SETTLED_S = 20;
-    private static final double STEP_S = 5;
 
     private final BookPage page;
     private final CookSettings settings;
@@ -64,27 +60,7 @@ final class StoredFacts {
      * does; 0 if there was none. Peel that boiled before that does not count.
      */
     private double sugarS() {
-        double foundS = 0;
-        double highC = Double.NEGATIVE_INFINITY;
-        double highS = 0;
-        for (double t = 0; t <= page.line().lastT(); t += STEP_S) {
-            OptionalDouble level = page.line().middle(t - SETTLED_S, t + SETTLED_S);
-            if (level.isEmpty()) {
-                continue;
-            }
-            double now = level.getAsDouble();
-            if (now >= SUGAR_BY * settings.riseC()) {
-                break;
-            }
-            boolean fell = now < highC && t - highS <= FALL_WITHIN_S;
-            if (fell && highC - now < SUGAR_FALL_C) {
-                continue;
-            }
-            foundS = fell ? highS : foundS;
-            highC = now;
-            highS = t;
-        }
-        return foundS;
+        return SugarFall.lastS(page.line(), SETTLED_S, page.line().lastT(), SUGAR_BY * settings.riseC());
     }
 
     private static Base base(WaterBoil boil) {
