@@ -106,10 +106,11 @@ public final class PanEstimator {
     /**
      * Takes note of how fast the pan warms shortly before the boil, which tells how much heat goes in.
      *
+     * @param riseC where it stands, in °C above the water boil: negative
      * @param perMinC in °C per minute
      */
-    public void warms(double t, double perMinC) {
-        warming.observe(t, perMinC);
+    public void warms(double t, double riseC, double perMinC) {
+        warming.observe(t, riseC, perMinC);
     }
 
     /**
