@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The real Chromium of this machine, driven by Playwright through this machine's Node.js. */
-final class Browsers implements AutoCloseable {
+public final class Browsers implements AutoCloseable {
     private static final List<String> FLAGS = List.of(
             "--disable-gpu",
             "--disable-quic",
@@ -33,7 +33,8 @@ final class Browsers implements AutoCloseable {
         this.browser = browser;
     }
 
-    static Browsers open() {
+    /** Starts it. */
+    public static Browsers open() {
         Playwright playwright = Playwright.create(new Playwright.CreateOptions()
                 .setEnv(Map.of("PLAYWRIGHT_NODEJS_PATH", program("node"), "PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         List<String> flags = new ArrayList<>(FLAGS);
@@ -53,7 +54,7 @@ final class Browsers implements AutoCloseable {
     }
 
     /** A browser of its own, of that size and scheme. */
-    BrowserContext context(int width, int height, ColorScheme scheme) {
+    public BrowserContext context(int width, int height, ColorScheme scheme) {
         return browser.newContext(
                 new Browser.NewContextOptions().setViewportSize(width, height).setColorScheme(scheme));
     }
