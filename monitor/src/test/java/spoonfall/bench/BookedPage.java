@@ -1,9 +1,6 @@
 package spoonfall.bench;
 
-import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.ColorScheme;
-import spoonfall.browser.Browsers;
+import java.io.IOException;
 
 /** Opens cooks of the book in a browser that has nothing of the page yet, and times until their picture is drawn. */
 final class BookedPage {
@@ -17,32 +14,26 @@ final class BookedPage {
             }).observe(document, { childList: true, subtree: true });
             """;
 
+    private static final String BLANK =
+            "requestAnimationFrame(() => requestAnimationFrame(() => { window.drawnMs = performance.now(); }));";
+
     private BookedPage() {}
 
-    /** Prints how long a cook's picture takes, and that of two. */
-    static void print(String address, int cooks, int times) throws InterruptedException {
+    /** Prints how long a cook's picture takes, that of two, and what a page takes on which nothing is. */
+    static void print(String address, int cooks, int times) throws IOException, InterruptedException {
         double[] one = new double[times];
         double[] two = new double[times];
-        try (Browsers browsers = Browsers.open()) {
+        double[] none = new double[times];
+        try (BareBrowser browser = BareBrowser.open()) {
             for (int i = 0; i < times; i++) {
                 int id = cooks - i * (cooks / times) - 1;
-                one[i] = drawnMs(browsers, address + "/#book/" + id);
-                two[i] = drawnMs(browsers, address + "/#book/" + id + "/" + (cooks - id));
+                one[i] = browser.opened(address + "/#book/" + id, WATCH);
+                two[i] = browser.opened(address + "/#book/" + id + "/" + (cooks - id), WATCH);
+                none[i] = browser.opened(address + "/healthz", BLANK);
             }
         }
-        BookBench.print("a cook's picture, page and browser cache cold, ms", one);
-        BookBench.print("two cooks on one picture, page and browser cache cold, ms", two);
-    }
-
-    private static double drawnMs(Browsers browsers, String address) throws InterruptedException {
-        try (BrowserContext context = browsers.context(1280, 800, ColorScheme.LIGHT)) {
-            Page page = context.newPage();
-            page.addInitScript(WATCH);
-            page.navigate(address);
-            while (page.evaluate("window.drawnMs ?? null") == null) {
-                Thread.sleep(10);
-            }
-            return ((Number) page.evaluate("window.drawnMs")).doubleValue();
-        }
+        BookBench.print("a cook's picture, nothing in the browser's cache, ms", one);
+        BookBench.print("two cooks on one picture, likewise, ms", two);
+        BookBench.print("for comparison: a page with one word on it, likewise, ms", none);
     }
 }

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The real Chromium of this machine, driven by Playwright through this machine's Node.js. */
-public final class Browsers implements AutoCloseable {
+final class Browsers implements AutoCloseable {
     private static final List<String> FLAGS = List.of(
             "--disable-gpu",
             "--disable-quic",
@@ -33,8 +33,7 @@ public final class Browsers implements AutoCloseable {
         this.browser = browser;
     }
 
-    /** Starts it. */
-    public static Browsers open() {
+    static Browsers open() {
         Playwright playwright = Playwright.create(new Playwright.CreateOptions()
                 .setEnv(Map.of("PLAYWRIGHT_NODEJS_PATH", program("node"), "PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         List<String> flags = new ArrayList<>(FLAGS);
@@ -54,7 +53,7 @@ public final class Browsers implements AutoCloseable {
     }
 
     /** A browser of its own, of that size and scheme. */
-    public BrowserContext context(int width, int height, ColorScheme scheme) {
+    BrowserContext context(int width, int height, ColorScheme scheme) {
         return browser.newContext(
                 new Browser.NewContextOptions().setViewportSize(width, height).setColorScheme(scheme));
     }
