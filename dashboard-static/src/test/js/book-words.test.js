@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { columns, found, linesUp, listPath, routeOf, spanMinutes, summary, testWords, title, wantedBy } from '../../main/resources/dashboard/book-words.js';
+import { columns, found, linesUp, listPath, planWords, routeOf, spanMinutes, summary, testWords, title, wantedBy } from '../../main/resources/dashboard/book-words.js';
 
 const cook = { id: 12, batch: '', fruit: '', finalRiseC: 4.51, boilMinutes: 37.8, ended: true, jars: 6, photos: 1, outcomes: { day: { set: 'right', taste: [] } } };
 
@@ -44,4 +44,11 @@ test('an address says what must be asked for, before the page is there', () => {
   assert.deepEqual(wantedBy(routeOf('#book/7/3')), ['api/book/7', 'api/book/7/climb', 'api/book/3/climb', 'api/book']);
   assert.deepEqual(wantedBy(routeOf('#book')), ['api/book']);
   assert.deepEqual(wantedBy(routeOf('#pan')), []);
+});
+
+test('a plan is told with what went in, and with what was filled once somebody said so', () => {
+  const plan = { words: '1.9 kg, 6 jars', ingredients: [{ amount: '600 g', food: 'damson' }, { amount: '700 g', food: 'sugar' }] };
+  assert.equal(planWords(plan), 'Planned: 1.9 kg, 6 jars, of 600 g damson, 700 g sugar.');
+  assert.match(planWords({ ...plan, yield: 'You filled 6.' }), /sugar\. You filled 6\.$/);
+  assert.equal(planWords(null), '');
 });

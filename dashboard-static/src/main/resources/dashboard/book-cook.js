@@ -6,7 +6,7 @@ import { choice, make, put } from './elements.js';
 import { mountOutcome } from './book-outcome.js';
 import { mountPaper } from './book-paper.js';
 import { mountPhotos } from './book-photos.js';
-import { LINED_UP, day, linesUp, listPath, summary, testWords, title } from './book-words.js';
+import { LINED_UP, day, linesUp, listPath, planWords, summary, testWords, title } from './book-words.js';
 import { clock, fill } from './words.js';
 
 /** @param {(head: string | null, note: string, error: string) => void} say puts words above the cook */
@@ -22,10 +22,11 @@ export function mountBookCook(place, say) {
   compare.append(other.label, mark.label);
   const outcome = make('div', {}, 'book-outcome');
   const happened = make('ol', { className: 'book-events' }, 'book-events');
+  const plan = make('p', { className: 'basis' }, 'book-plan');
   const photos = make('div', {});
   const paper = make('div', {});
   const heading = make('h2', { textContent: 'What happened' });
-  place.append(picture, legend, compare, lesson, outcome, photos, paper, heading, happened);
+  place.append(picture, legend, compare, lesson, outcome, plan, photos, paper, heading, happened);
   const updateClimb = mountBookClimb(picture);
   const updateOutcome = mountOutcome(outcome);
   const updatePhotos = mountPhotos(photos);
@@ -87,6 +88,7 @@ export function mountBookCook(place, say) {
       cook = { ...cook, ...said };
       drawAll();
     });
+    put(plan, planWords(cook.plan));
     updatePhotos(cook);
     updatePaper(cook);
     const rows = [

@@ -78,6 +78,15 @@ export function listPath(query, page) {
   return words === '' ? 'api/book' : `api/book?${words}`;
 }
 
+/** What was planned of a cook, and beside it what was filled. @param plan null where nothing was planned */
+export function planWords(plan) {
+  if (plan === null) {
+    return '';
+  }
+  const went = plan.ingredients.map(({ amount, food }) => `${amount} ${food}`).join(', ');
+  return `Planned: ${plan.words}, of ${went}.${plan.yield ? ` ${plan.yield}` : ''}`;
+}
+
 /** A set test in words, such as "tested at 4.1°: drops join". */
 export function testWords(test, unit) {
   const where = test.riseC === null ? '' : ` at ${difference(test.riseC, unit)} above boiling water`;

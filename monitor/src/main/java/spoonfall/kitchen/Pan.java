@@ -38,6 +38,7 @@ import spoonfall.log.CookNote;
 import spoonfall.log.CookRecord;
 import spoonfall.log.UnfinishedCook;
 import spoonfall.log.memory.BatchMemory;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;

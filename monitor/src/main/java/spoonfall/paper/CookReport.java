@@ -13,11 +13,13 @@ import spoonfall.book.Firmness;
 import spoonfall.book.Outcome;
 import spoonfall.book.Taste;
 import spoonfall.log.CookNote;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.BookEvent;
 import spoonfall.log.store.BookPage;
 import spoonfall.log.store.BookPhoto;
 import spoonfall.log.store.BookTest;
+import spoonfall.plan.Yield;
 import spoonfall.words.Plain;
 
 /**
@@ -52,6 +54,7 @@ public final class CookReport {
         CookReport report = new CookReport(book.page(id), chosen);
         report.head();
         report.outcomes();
+        report.page.plan().ifPresent(report::planned);
         report.happened();
         if (chosen.photos()) {
             report.photos(book, id);
@@ -102,6 +105,16 @@ public final class CookReport {
             String words = chosen.notes() ? outcome.words() : "";
             row("After a " + outcome.after().wireName(), joined(set, taste.isEmpty() ? "" : "tastes " + taste, words));
         }
+        html.raw("</table>\n");
+    }
+
+    private void planned(PlannedBatch plan) {
+        html.raw("<h2>The plan</h2>\n<table>\n");
+        if (chosen.ingredients()) {
+            plan.rows().forEach(one -> row(one.amount(), one.food()));
+        }
+        row("Planned", plan.words());
+        page.made().jars().ifPresent(jars -> row("Filled", Yield.words(plan.jars(), plan.manyJars(), jars)));
         html.raw("</table>\n");
     }
 

@@ -94,10 +94,7 @@ final class BareBrowser implements AutoCloseable {
         JsonNode drawnMs = MAPPER.missingNode();
         while (!drawnMs.isNumber()) {
             TimeUnit.MILLISECONDS.sleep(100);
-            drawnMs = ask(
-                            session,
-                            "Runtime.evaluate",
-                            MAPPER.createObjectNode().put("expression", "window.drawnMs"))
+            drawnMs = ask(session, "Runtime.evaluate", MAPPER.createObjectNode().put("expression", "window.drawnMs"))
                     .path("result")
                     .path("value");
         }

@@ -16,6 +16,7 @@ import spoonfall.food.Ingredient;
 import spoonfall.food.IngredientLine;
 import spoonfall.lab.Scenario;
 import spoonfall.log.CookInput;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.physics.Air;
 import spoonfall.physics.Water;
 import spoonfall.plan.BatchPlan;
@@ -124,7 +125,7 @@ final class PlannedCookTest {
 
     private double firstForecastWidthS(Optional<PlannedBatch> batch) {
         CookMonitor monitor = new CookMonitor(Cooks.settings(trace), 0);
-        batch.flatMap(PlannedBatch::prior).ifPresent(monitor::expect);
+        batch.flatMap(PlannedCook::prior).ifPresent(monitor::expect);
         for (int i = 0; i < trace.size(); i++) {
             long atNanos = Math.round(trace.elapsedS(i) * 1e9);
             monitor.accept(Reading.good("pan", atNanos, trace.temperatureC(i).orElseThrow(), ""));
