@@ -44,7 +44,8 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String report = CookReport.of(LogCommand.of(log).book(), id, new ReportChoice(notes, photos, kitchen, ingredients));
+        String report =
+                CookReport.of(LogCommand.of(log).book(), id, new ReportChoice(notes, photos, kitchen, ingredients));
         NewFile.write(file, report.getBytes(StandardCharsets.UTF_8));
         Output.of(spec).println("Wrote cook " + id + " into " + file + ".");
         return 0;

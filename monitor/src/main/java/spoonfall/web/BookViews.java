@@ -73,7 +73,9 @@ final class BookViews {
                             .jars()
                             .ifPresent(jars -> node.put("yield", Yield.words(plan.jars(), plan.manyJars(), jars)));
                     ArrayNode rows = node.putArray("ingredients");
-                    plan.rows().forEach(row -> rows.addObject().put("amount", row.amount()).put("food", row.food()));
+                    plan.rows()
+                            .forEach(row ->
+                                    rows.addObject().put("amount", row.amount()).put("food", row.food()));
                     return node;
                 })
                 .orElseGet(JsonNodeFactory.instance::nullNode);

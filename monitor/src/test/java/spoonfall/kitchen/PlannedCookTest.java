@@ -3,6 +3,7 @@ package spoonfall.kitchen;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -115,6 +116,34 @@ final class PlannedCookTest {
         }
         try (Run fourth = new Run()) {
             assertThat(fourth.kitchen.plans().state().join().batch()).isEmpty();
+        }
+    }
+
+    @Test
+    void aPlanForTheNextCook_outlastsAKillAndANight_andIsUsedOnce() {
+        try (Run evening = new Run()) {
+            evening.kitchen.plans().cook(Optional.of(batch())).join();
+        }
+        journal.plan.away = Duration.ofHours(14);
+        try (Run morning = new Run()) {
+            assertThat(morning.kitchen.plans().state().join().batch()).contains(batch());
+            morning.play(0, 60);
+            assertThat(words()).contains("plan");
+        }
+        journal.header = null; // that cook is over
+        try (Run later = new Run()) {
+            assertThat(later.kitchen.plans().state().join().batch()).isEmpty();
+        }
+    }
+
+    @Test
+    void aPlanThatNobodyCooked_isForgotten_afterTwoDays() {
+        try (Run first = new Run()) {
+            first.kitchen.plans().cook(Optional.of(batch())).join();
+        }
+        journal.plan.away = Duration.ofHours(49);
+        try (Run second = new Run()) {
+            assertThat(second.kitchen.plans().state().join().batch()).isEmpty();
         }
     }
 

@@ -53,6 +53,11 @@ public record PlannedBatch(
         if (rows.size() > BatchPlan.MOST_INGREDIENTS || manyJars.length() > MOST_TEXT || !(solidsKg > 0)) {
             throw new IllegalArgumentException("that is no plan of a batch");
         }
+        acidity.ifPresent(ph -> {
+            if (!(ph >= 0 && ph <= 14)) {
+                throw new IllegalArgumentException("no preserve has a pH of " + ph);
+            }
+        });
     }
 
     /** A plan, to be kept. */
