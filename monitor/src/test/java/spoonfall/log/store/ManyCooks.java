@@ -20,6 +20,7 @@ import spoonfall.book.Outcome;
 import spoonfall.book.Taste;
 import spoonfall.cook.CookSettings;
 import spoonfall.log.CookHeader;
+import spoonfall.log.CookInput;
 import spoonfall.log.CookNote;
 import spoonfall.probe.trace.Trace;
 
@@ -44,6 +45,7 @@ public final class ManyCooks {
             "jars from the top shelf");
     private static final Instant LATEST = Instant.parse("2026-11-20T09:00:00Z");
     private static final int A_TRANSACTION = 100;
+    private static final int MOST_LATE_MILLIS = 15;
 
     private ManyCooks() {}
 
@@ -54,15 +56,15 @@ public final class ManyCooks {
      * @param settings what all of them are measured against
      */
     public static void fill(Path file, List<Trace> drawn, CookSettings settings, int cooks, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
         List<WholeCook> whole = new ArrayList<>();
         try (CookLog log = CookLog.openOrMake(file)) {
             for (Trace trace : drawn) {
                 long id = log.take(trace, settings);
-                whole.add(log.whole(id));
+                whole.add(unsteady(log.whole(id), random));
                 log.delete(id);
             }
         }
-        SplittableRandom random = new SplittableRandom(seed);
         try (Database database = Database.open(file)) {
             for (int done = 0; done < cooks; done += A_TRANSACTION) {
                 int from = done;
@@ -77,6 +79,28 @@ public final class ManyCooks {
         } catch (SQLException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /** Readings of a real line come some milliseconds late, each by its own, and those take room. */
+    private static WholeCook unsteady(WholeCook cook, SplittableRandom random) {
+        List<CookInput> inputs = new ArrayList<>();
+        for (CookInput input : cook.inputs()) {
+            if (input instanceof CookInput.Heard heard) {
+                long millis = heard.takenMillis() + random.nextInt(MOST_LATE_MILLIS + 1);
+                inputs.add(new CookInput.Heard(heard.probe(), millis, millis, heard.shownC(), heard.quality()));
+            } else {
+                inputs.add(input);
+            }
+        }
+        return new WholeCook(
+                cook.header(),
+                inputs,
+                cook.events(),
+                cook.notes(),
+                cook.aliveMillis(),
+                cook.endedMillis(),
+                cook.made(),
+                cook.outcomes());
     }
 
     private static void pack(Handle handle) {
