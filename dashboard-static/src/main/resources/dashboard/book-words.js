@@ -84,7 +84,8 @@ export function planWords(plan) {
     return '';
   }
   const went = plan.ingredients.map(({ amount, food }) => `${amount} ${food}`).join(', ');
-  return `Planned: ${plan.words}, of ${went}.${plan.yield ? ` ${plan.yield}` : ''}`;
+  const come = plan.yield ? plan.mass : `${plan.mass}, ${plan.jars}`;
+  return `Planned: ${come}, of ${went}.${plan.yield ? ` ${plan.yield}` : ''}`;
 }
 
 /** A set test in words, such as "tested at 4.1°: drops join". */

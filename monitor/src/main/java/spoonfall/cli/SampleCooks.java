@@ -89,25 +89,25 @@ final class SampleCooks {
                 .day(Firmness.RIGHT, "", Taste.BRIGHT)
                 .month(Firmness.RIGHT)
                 .note(21, "stones skimmed off as they rose"));
-        take(new Told(SEVILLE + ", batch 10", SEVILLE, 42, Scenario.SET_TESTS, 4.9, 6)
+        take(new Told(SEVILLE + ", batch 10", SEVILLE, 42, Scenario.SET_TESTS, 4.9, 4)
                 .planned()
                 .day(Firmness.RIGHT, "clear, peel evenly spread", Taste.BRIGHT, Taste.BITTER)
                 .month(Firmness.RIGHT)
                 .note(12, "peel simmered for two hours the day before"));
-        long soft = take(new Told(SEVILLE + ", batch 11", SEVILLE, 35, Scenario.STALL, 3.3, 7)
+        long soft = take(new Told(SEVILLE + ", batch 11", SEVILLE, 35, Scenario.STALL, 3.3, 5)
                 .planned()
                 .day(Firmness.SOFT, "runs off the spoon")
                 .note(18, "the gas bottle was empty, six minutes until the next one")
                 .note(31, "visitors came; took it off early"));
-        take(new Told(SEVILLE + ", batch 11 again", SEVILLE, 34, Scenario.CLEAN, 4.5, 6)
+        take(new Told(SEVILLE + ", batch 11 again", SEVILLE, 34, Scenario.CLEAN, 4.5, 4)
                 .recooking(soft)
                 .day(Firmness.RIGHT, "", Taste.BITTER)
                 .month(Firmness.RIGHT));
-        take(new Told(SEVILLE + ", batch 12", SEVILLE, 14, Scenario.PAST, 4.4, 5)
+        take(new Told(SEVILLE + ", batch 12", SEVILLE, 14, Scenario.PAST, 4.4, 3)
                 .planned()
                 .day(Firmness.STIFF, "dark; the spoon stands in it", Taste.BITTER, Taste.CARAMEL)
                 .note(30, "labelled the jars of batch 11 meanwhile, and forgot the pan"));
-        take(new Told(SEVILLE + ", batch 13", SEVILLE, 7, Scenario.HEAT_CHANGE, 4.6, 6)
+        take(new Told(SEVILLE + ", batch 13", SEVILLE, 7, Scenario.HEAT_CHANGE, 4.6, 4)
                 .planned()
                 .day(Firmness.RIGHT, "", Taste.BRIGHT)
                 .note(20, "heat down, it spat; stirred to the base"));

@@ -68,7 +68,7 @@ final class BookViews {
     static JsonNode plan(BookPage page) {
         return page.plan()
                 .<JsonNode>map(plan -> {
-                    ObjectNode node = object().put("words", plan.words());
+                    ObjectNode node = object().put("mass", plan.massWords()).put("jars", plan.jarWords());
                     page.made()
                             .jars()
                             .ifPresent(jars -> node.put("yield", Yield.words(plan.jars(), plan.manyJars(), jars)));

@@ -124,18 +124,15 @@ public record PlannedBatch(
                 detail.has("ph") ? OptionalDouble.of(CookJson.number(detail, "ph")) : OptionalDouble.empty()));
     }
 
-    /** What was to come of it, such as {@code 1.94 kg (1.85 to 2.03), 6.1 half-pint jars (5.6 to 6.6)}. */
-    public String words() {
+    /** What was to be left of it, such as {@code 1.94 kg (1.85 to 2.03)}. */
+    public String massWords() {
         return String.format(
-                Locale.ROOT,
-                "%.2f kg (%.2f to %.2f), %.1f %s (%.1f to %.1f)",
-                finishedKg.middle(),
-                finishedKg.low(),
-                finishedKg.high(),
-                jars.middle(),
-                manyJars,
-                jars.low(),
-                jars.high());
+                Locale.ROOT, "%.2f kg (%.2f to %.2f)", finishedKg.middle(), finishedKg.low(), finishedKg.high());
+    }
+
+    /** What it was to fill, such as {@code 6.1 half-pint jars (5.6 to 6.6)}. */
+    public String jarWords() {
+        return String.format(Locale.ROOT, "%.1f %s (%.1f to %.1f)", jars.middle(), manyJars, jars.low(), jars.high());
     }
 
     /** The plan that a cook had last; empty if it had none, or one that cannot be read. */
