@@ -44,11 +44,11 @@ export function mountBookCook(place, say) {
   mark.select.addEventListener('change', draw);
 
   async function load(mine) {
-    const [[page, wrong], [line], [besideLine, besideWrong], [list]] = await Promise.all([
+    const others = askBook('GET', listPath({}, 0)); // the picture does not wait for what may stand beside it
+    const [[page, wrong], [line], [besideLine, besideWrong]] = await Promise.all([
       askBook('GET', `api/book/${mine.id}`),
       askBook('GET', `api/book/${mine.id}/climb`),
       mine.other === null ? [null, ''] : askBook('GET', `api/book/${mine.other}/climb`),
-      askBook('GET', listPath({}, 0)),
     ]);
     if (mine !== route) {
       return;
@@ -61,9 +61,14 @@ export function mountBookCook(place, say) {
     cook = page;
     climb = line;
     beside = besideLine;
-    offer(list?.cooks ?? []);
+    offer([]);
     say(`${title(cook)}.`, '', besideWrong);
     drawAll();
+    const [list] = await others;
+    if (mine === route) {
+      offer(list?.cooks ?? []);
+      draw();
+    }
   }
 
   function offer(cooks) {

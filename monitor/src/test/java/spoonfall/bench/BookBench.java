@@ -42,12 +42,10 @@ public final class BookBench {
         fill(file, cooks);
         try (BookedKitchen kitchen = BookedKitchen.start(Path.of(args[0]), folder)) {
             for (String question : QUESTIONS) {
-                print(
-                        "list " + (question.isEmpty() ? "of all" : question) + ", ms",
-                        kitchen.millis("/api/book" + question, ASKED));
+                asked(kitchen, "list " + (question.isEmpty() ? "of all" : question), "/api/book" + question);
             }
-            print("one cook, ms", kitchen.millis("/api/book/" + cooks / 2, ASKED));
-            print("its climb, ms", kitchen.millis("/api/book/" + cooks / 2 + "/climb", ASKED));
+            asked(kitchen, "one cook", "/api/book/" + cooks / 2);
+            asked(kitchen, "its climb", "/api/book/" + cooks / 2 + "/climb");
             BookedPage.print(kitchen.address(), cooks, OPENED);
         } finally {
             try (Stream<Path> files = Files.walk(folder)) {
@@ -78,13 +76,22 @@ public final class BookBench {
                 Files.size(file) / (double) readings);
     }
 
+    /** What of it is processor time tells what it would take on a machine that has nothing else to do. */
+    private static void asked(BookedKitchen kitchen, String what, String path)
+            throws IOException, InterruptedException {
+        double before = kitchen.cpuS();
+        double[] millis = kitchen.millis(path, ASKED);
+        double cpuMillis = 1000 * (kitchen.cpuS() - before) / ASKED;
+        print(String.format(Locale.ROOT, "%s, ms (%.0f of the processor)", what, cpuMillis), millis);
+    }
+
     /** Prints the middle one of some times, the longest and the first. */
     static void print(String what, double[] millis) {
         double[] sorted = millis.clone();
         Arrays.sort(sorted);
         System.out.printf(
                 Locale.ROOT,
-                "%-66s median %.0f, most %.0f, the first %.0f (%d runs)%n",
+                "%-84s median %.0f, most %.0f, the first %.0f (%d runs)%n",
                 what,
                 sorted[sorted.length / 2],
                 sorted[sorted.length - 1],

@@ -79,6 +79,11 @@ final class BookedKitchen implements AutoCloseable {
         return millis;
     }
 
+    /** What the service has used of the processor so far, in seconds. */
+    double cpuS() throws IOException {
+        return ServedKitchen.cpuS(process.pid());
+    }
+
     @Override
     public void close() {
         ServedKitchen.end(process);
