@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { columns, found, linesUp, listPath, planWords, routeOf, spanMinutes, summary, testWords, title, wantedBy } from '../../main/resources/dashboard/book-words.js';
+import { columns, found, linesUp, listPath, planWords, routeOf, spanMinutes, summary, testWords, title, topC, wantedBy } from '../../main/resources/dashboard/book-words.js';
 
 const cook = { id: 12, batch: '', fruit: '', finalRiseC: 4.51, boilMinutes: 37.8, ended: true, jars: 6, photos: 1, outcomes: { day: { set: 'right', taste: [] } } };
 
@@ -51,4 +51,9 @@ test('a plan is told with what went in, and with what was filled once somebody s
   assert.equal(planWords(plan), 'Planned: 1.9 kg, 6 jars, of 600 g damson, 700 g sugar.');
   assert.equal(planWords({ ...plan, yield: 'You filled 6.' }), 'Planned: 1.9 kg, of 600 g damson, 700 g sugar. You filled 6.');
   assert.equal(planWords(null), '');
+});
+
+test('a picture has room for a cook that went far past its setting point', () => {
+  assert.equal(topC([{ riseC: 4.4, points: [[0, -20], [60, null], [120, 3]] }]), 5.6000000000000005);
+  assert.equal(topC([{ riseC: 4.4, points: [] }, { riseC: 4.4, points: [[0, 6.3]] }]), 6.7);
 });

@@ -37,6 +37,7 @@ export function mountBookCook(place, say) {
   let cook = null;
   let climb = null;
   let beside = null;
+  let trouble = ''; // with the other one
 
   other.select.addEventListener('change', () => {
     location.hash = other.select.value === '' ? `#book/${route.id}` : `#book/${route.id}/${other.select.value}`;
@@ -62,7 +63,7 @@ export function mountBookCook(place, say) {
     climb = line;
     beside = besideLine;
     offer([]);
-    say(`${title(cook)}.`, '', besideWrong);
+    trouble = besideWrong;
     drawAll();
     const [list] = await others;
     if (mine === route) {
@@ -88,7 +89,7 @@ export function mountBookCook(place, say) {
   }
 
   function drawAll() {
-    say(`${title(cook)}.`, [day(cook.startedAtMs), cook.kitchen, summary({ ...cook, photos: 0 }, unit)].filter(Boolean).join(' · '), '');
+    say(`${title(cook)}.`, [day(cook.startedAtMs), cook.kitchen, summary({ ...cook, photos: 0 }, unit)].filter(Boolean).join(' · '), trouble);
     updateOutcome(cook, (said) => {
       cook = { ...cook, ...said };
       drawAll();

@@ -95,6 +95,12 @@ export function testWords(test, unit) {
   return `Set test${where}${seen}${test.set ? ' (set)' : ''}`;
 }
 
+/** How high a picture of climbs must be: room above where each was to set, and above where it went. In °C above boiling water. */
+export function topC(climbs) {
+  const highest = ({ riseC, points }) => Math.max(riseC + 1.2, 0.4 + points.reduce((top, [, rise]) => Math.max(top, rise ?? 0), 0));
+  return Math.max(...climbs.map(highest));
+}
+
 /** What can line two cooks up: marks that both have. */
 export function linesUp(one, other) {
   return Object.keys(LINED_UP).filter((mark) => one.marks[mark] !== null && (!other || other.marks[mark] !== null));

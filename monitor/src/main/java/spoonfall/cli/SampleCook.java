@@ -49,7 +49,7 @@ final class SampleCook {
     }
 
     /**
-     * Watches a trace from its beginning to its end.
+     * Watches a trace from its beginning to its end, or until it is found set: then the pan stays off the heat.
      *
      * @param first what was said before the first reading
      */
@@ -58,8 +58,9 @@ final class SampleCook {
         SampleCook cook = new SampleCook(settings);
         cook.inputs.addAll(first);
         Deque<TraceInfo.Label> labels = new ArrayDeque<>(trace.info().labels());
-        for (int row = 0; row < trace.size(); row++) {
-            double t = trace.elapsedS(row);
+        double t = 0;
+        for (int row = 0; row < trace.size() && !cook.monitor.tests().set(); row++) {
+            t = trace.elapsedS(row);
             while (!labels.isEmpty() && labels.peek().t() <= t) {
                 cook.test(labels.pop().what(), t);
             }
@@ -69,7 +70,7 @@ final class SampleCook {
                 cook.hear(t, temperatureC.getAsDouble());
             }
         }
-        long lastMillis = Math.round(trace.lastS() * 1000);
+        long lastMillis = Math.round(t * 1000);
         CookBasis basis =
                 new CookBasis(settings, List.of(ProbeTrust.unchecked(PROBE)), settings.waterBoil(), Optional.empty());
         CookHeader header =

@@ -29,8 +29,7 @@ final class BookSearch {
         }
         query.set()
                 .map(Firmness::wireName)
-                .ifPresent(set -> where(
-                        "c.id IN (SELECT cook FROM outcome WHERE firmness = :set)", "set", set));
+                .ifPresent(set -> where("c.id IN (SELECT cook FROM outcome WHERE firmness = :set)", "set", set));
         if (!query.text().isBlank()) {
             String pattern =
                     query.text().strip().replace("!", "!!").replace("%", "!%").replace("_", "!_");
