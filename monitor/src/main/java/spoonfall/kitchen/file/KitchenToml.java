@@ -1,4 +1,4 @@
-package spoonfall.kitchen;
+package spoonfall.kitchen.file;
 
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,4 +1,4 @@
-package spoonfall.kitchen;
+package spoonfall.kitchen.file;
 
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -47,7 +47,7 @@ public final class NotesFile {
      *
      * @throws IllegalArgumentException if it is none
      */
-    static BatchNotes parse(String text) {
+    public static BatchNotes parse(String text) {
         TomlParseResult toml = Toml.parse(text);
         if (toml.hasErrors()) {
             throw new IllegalArgumentException(
