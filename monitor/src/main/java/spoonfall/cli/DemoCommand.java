@@ -19,6 +19,7 @@ import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.Pantry;
 import spoonfall.kitchen.Thermometry;
+import spoonfall.kitchen.file.PanEntry;
 import spoonfall.log.CookJournal;
 import spoonfall.log.DataFolder;
 import spoonfall.log.store.Recorder;
@@ -48,7 +49,7 @@ final class DemoCommand implements Callable<Integer> {
         KitchenPlan plan = plan(trace, Quantities.factor(speed));
         DataFolder folder = SampleFolder.make();
         Recorder recorder = Recorder.open(folder.cooks());
-        CookJournal journal = recorder.journal(KitchenPlan.ONLY_PAN);
+        CookJournal journal = recorder.journal(PanEntry.ONLY);
         Kitchen kitchen = new Kitchen(
                 plan,
                 clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),

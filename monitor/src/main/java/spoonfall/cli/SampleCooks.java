@@ -20,7 +20,7 @@ import spoonfall.book.Made;
 import spoonfall.book.Outcome;
 import spoonfall.book.Taste;
 import spoonfall.cook.CookSettings;
-import spoonfall.kitchen.PlanFile;
+import spoonfall.kitchen.file.PlanFile;
 import spoonfall.lab.PanSettings;
 import spoonfall.lab.Scenario;
 import spoonfall.lab.Simulator;
