@@ -14,7 +14,7 @@ import spoonfall.log.planned.PlannedBatch;
  */
 final class PlanDiary {
     /** A plan from before the day before yesterday is rather forgotten than about to be cooked. */
-    private static final Duration WITHIN = Duration.ofHours(48);
+    private static final Duration WITHIN = Duration.ofDays(2);
 
     private static final Logger LOG = LoggerFactory.getLogger(PlanDiary.class);
 
