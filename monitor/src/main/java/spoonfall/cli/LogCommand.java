@@ -37,6 +37,7 @@ import spoonfall.words.Plain;
         subcommands = {
             OutcomeCommand.class,
             PhotoCommand.class,
+            PhotosCommand.class,
             LabelsCommand.class,
             ReportCommand.class,
             ExportCommand.class,

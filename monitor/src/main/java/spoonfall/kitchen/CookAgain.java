@@ -16,6 +16,7 @@ import spoonfall.log.CookBasis;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;
 import spoonfall.words.Saying;
@@ -130,7 +131,7 @@ public final class CookAgain {
                 }
             }
             case Words.PLAN -> {
-                prior = PlannedBatch.of(detail).flatMap(PlannedBatch::prior);
+                prior = PlannedBatch.of(detail).flatMap(PlannedCook::prior);
                 prior.ifPresent(monitor::expect);
             }
             case Words.TAKEN_BACK -> {

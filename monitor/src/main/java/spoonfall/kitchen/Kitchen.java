@@ -312,6 +312,7 @@ public final class Kitchen implements AutoCloseable {
     private void resume() {
         pan.number(journal.lastNumber() + 1);
         pan.afternoon().recall(tickNanos());
+        pan.batch().recall();
         journal.unfinished().ifPresent(left -> pan.comingBack().after(left, tickNanos()));
         pan.afternoon().caughtUp();
         publish();

@@ -51,7 +51,7 @@ final class Pan {
         this.thermometers = thermometers;
         log = new PanLog(plan, thermometers, journal);
         afternoon = new AfternoonBook(plan, originNanos, new AfternoonDiary(journal.afternoon(), plan));
-        batch = new PanPlan(cook, log, thermometers);
+        batch = new PanPlan(cook, log, thermometers, new PlanDiary(journal.plan()));
         notes = new PanNotes(cook, log, news);
         teller = new PanTeller(cook, log, news, thermometers, counts);
         alarms = new PanAlarms(cook, log, news, teller);

@@ -3,18 +3,26 @@ package spoonfall.kitchen;
 import java.util.Optional;
 import spoonfall.cook.Stage;
 import spoonfall.log.CookJson;
+import spoonfall.log.planned.PlannedBatch;
 
 /** What is said of the batch in a pan, and kept in the cook's record. Used by the kitchen's thread alone. */
 final class PanPlan {
     private final PanCook cook;
     private final PanLog log;
     private final Thermometers thermometers;
+    private final PlanDiary diary;
     private final PlannedCook planned = new PlannedCook();
 
-    PanPlan(PanCook cook, PanLog log, Thermometers thermometers) {
+    PanPlan(PanCook cook, PanLog log, Thermometers thermometers, PlanDiary diary) {
         this.cook = cook;
         this.log = log;
         this.thermometers = thermometers;
+        this.diary = diary;
+    }
+
+    /** Takes up what an earlier run had planned for the next cook. */
+    void recall() {
+        planned.say(diary.left(), true);
     }
 
     /** The plans themselves. */
@@ -28,6 +36,7 @@ final class PanPlan {
         boolean next = batch.isPresent() ? over : cook.now().isEmpty() || planned.hasNext();
         if (next) {
             planned.say(batch, true);
+            diary.next(batch);
         } else {
             isIn(batch);
             cook.now().ifPresent(current -> log.said(current, Words.PLAN, PlannedBatch.detail(batch)));
@@ -42,7 +51,10 @@ final class PanPlan {
 
     /** A cook begins. */
     void begin(Cook started) {
-        planned.begin().ifPresent(batch -> log.said(started, Words.PLAN, PlannedBatch.detail(Optional.of(batch))));
+        planned.begin().ifPresent(batch -> {
+            log.said(started, Words.PLAN, PlannedBatch.detail(Optional.of(batch)));
+            diary.next(Optional.empty());
+        });
         tellTheForecast(started);
     }
 

@@ -8,6 +8,7 @@ import org.slf4j.LoggerFactory;
 import spoonfall.cook.CookEvent;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
+import spoonfall.log.planned.PlannedBatch;
 
 /** Gives a pan again, one by one, what went into a cook that an earlier run left. Used by the kitchen's thread alone. */
 final class PanRecall {

@@ -2,6 +2,7 @@ package spoonfall.kitchen;
 
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import spoonfall.log.planned.PlannedBatch;
 
 /**
  * Where somebody says what batch is in a pan and how many jars it filled. Everything is done by the kitchen's thread, and kept in
