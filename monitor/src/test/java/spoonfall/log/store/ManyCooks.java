@@ -127,14 +127,14 @@ public final class ManyCooks {
                 was.corrections());
         List<CookNote> notes = new ArrayList<>();
         for (int i = 0; i < random.nextInt(4); i++) {
-            String text = NOTES.get(random.nextInt(NOTES.size()));
+            String text = one(NOTES, random);
             notes.add(new CookNote(UUID.randomUUID().toString(), i * 600_000L, startedAt.plusSeconds(600L * i), text));
         }
         List<Outcome> outcomes = new ArrayList<>();
         for (After after : After.values()) {
             if (random.nextInt(10) < 7) {
-                Firmness set = Firmness.values()[random.nextInt(Firmness.values().length)];
-                Set<Taste> taste = EnumSet.of(Taste.values()[random.nextInt(Taste.values().length)]);
+                Firmness set = one(List.of(Firmness.values()), random);
+                Set<Taste> taste = EnumSet.of(one(List.of(Taste.values()), random));
                 outcomes.add(
                         new Outcome(after, Optional.of(set), taste, random.nextInt(50) == 0 ? "weeps a little" : ""));
             }
@@ -160,5 +160,9 @@ public final class ManyCooks {
         } catch (SQLException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    private static <T> T one(List<T> of, SplittableRandom random) {
+        return of.get(random.nextInt(of.size()));
     }
 }
