@@ -33,11 +33,6 @@ final class Fineness {
         return noise.variance(stepC);
     }
 
-    /** The same for points that are looked at over minutes, where it counts how alike neighbours are. */
-    double varianceOverMinutes() {
-        return noise.alikeTimes() * variance();
-    }
-
     /** What must be climbed until a standstill is one, in °C. */
     double stepsC() {
         return byHand ? BY_HAND_STEPS * stepC : stepC;

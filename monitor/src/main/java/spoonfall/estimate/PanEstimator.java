@@ -226,7 +226,7 @@ public final class PanEstimator {
 
     private void followStall(double t, double riseC) {
         boolean stood = stall.still();
-        stall.point(t, riseC, bank, fineness, astray.lowForS(t));
+        stall.point(t, riseC, bank, fineness.variance(), fineness.stepsC(), astray.lowForS(t));
         if (stood && !stall.still() && !stall.fell()) {
             bank.goOn(riseC, fineness.variance(), stall.climbBefore());
             resume();

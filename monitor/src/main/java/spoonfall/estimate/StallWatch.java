@@ -80,11 +80,11 @@ final class StallWatch {
      * Takes a point.
      *
      * @param bank what is known of the pan
-     * @param fineness how finely it is read
+     * @param variance of one point, in °C²
+     * @param stepC the thermometer's step
      * @param lowForS how long the readings have been far below what they should be; 0 if they are not
      */
-    void point(double t, double riseC, FilterBank bank, Fineness fineness, double lowForS) {
-        double variance = fineness.variance();
+    void point(double t, double riseC, FilterBank bank, double variance, double stepC, double lowForS) {
         times[points % POINTS] = t;
         rises[points % POINTS] = riseC;
         points++;
@@ -107,14 +107,14 @@ final class StallWatch {
                     bank.riseVariance(),
                     bank.climbPerMinC(),
                     bank.inversionPerMinC(),
-                    OVER_MINUTES * fineness.varianceOverMinutes());
+                    OVER_MINUTES * variance);
         } else if (!level) {
             return; // it cools, or something cold went in: that is another matter
         }
         if (bank.riseC() < THIN_C) {
             return;
         }
-        int since = standing.since(t, followedSinceT + KNOWN_S, fineness.stepsC(), riseC + dropC(variance));
+        int since = standing.since(t, followedSinceT + KNOWN_S, stepC, riseC + dropC(variance));
         if (since >= 0) {
             stop(riseC, standing.climbPerMinC(since), false);
         }
