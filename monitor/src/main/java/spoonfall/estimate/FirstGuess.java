@@ -16,7 +16,7 @@ record FirstGuess(double u, double uDoubt, double v, double vDoubt) {
     private static final double V_DOUBT = 0.8;
 
     /** A boiling pan's sides lose that much more than those of one that is twelve degrees cooler. */
-    private static final double SIDES_LEAVE = 0.97;
+    private static final double SIDES_LEAVE = 0.94;
 
     private static final double LEAST_V = 0.02;
     private static final double SETS_AT_U = 1.55;
