@@ -43,6 +43,8 @@ public final class ManyCooks {
             "the big pan on the left hob",
             "skimmed twice, foam lower than last time",
             "jars from the top shelf");
+    private static final List<Firmness> SETS = List.of(Firmness.values());
+    private static final List<Taste> TASTES = List.of(Taste.values());
     private static final Instant LATEST = Instant.parse("2026-11-20T09:00:00Z");
     private static final int A_TRANSACTION = 100;
     private static final int MOST_LATE_MILLIS = 15;
@@ -133,8 +135,8 @@ public final class ManyCooks {
         List<Outcome> outcomes = new ArrayList<>();
         for (After after : After.values()) {
             if (random.nextInt(10) < 7) {
-                Firmness set = Firmness.values()[random.nextInt(Firmness.values().length)];
-                Set<Taste> taste = EnumSet.of(Taste.values()[random.nextInt(Taste.values().length)]);
+                Firmness set = SETS.get(random.nextInt(SETS.size()));
+                Set<Taste> taste = EnumSet.of(TASTES.get(random.nextInt(TASTES.size())));
                 outcomes.add(
                         new Outcome(after, Optional.of(set), taste, random.nextInt(50) == 0 ? "weeps a little" : ""));
             }
