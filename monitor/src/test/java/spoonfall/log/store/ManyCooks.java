@@ -43,8 +43,6 @@ public final class ManyCooks {
             "the big pan on the left hob",
             "skimmed twice, foam lower than last time",
             "jars from the top shelf");
-    private static final List<Firmness> SETS = List.of(Firmness.values());
-    private static final List<Taste> TASTES = List.of(Taste.values());
     private static final Instant LATEST = Instant.parse("2026-11-20T09:00:00Z");
     private static final int A_TRANSACTION = 100;
     private static final int MOST_LATE_MILLIS = 15;
@@ -129,14 +127,14 @@ public final class ManyCooks {
                 was.corrections());
         List<CookNote> notes = new ArrayList<>();
         for (int i = 0; i < random.nextInt(4); i++) {
-            String text = NOTES.get(random.nextInt(NOTES.size()));
+            String text = one(NOTES, random);
             notes.add(new CookNote(UUID.randomUUID().toString(), i * 600_000L, startedAt.plusSeconds(600L * i), text));
         }
         List<Outcome> outcomes = new ArrayList<>();
         for (After after : After.values()) {
             if (random.nextInt(10) < 7) {
-                Firmness set = SETS.get(random.nextInt(SETS.size()));
-                Set<Taste> taste = EnumSet.of(TASTES.get(random.nextInt(TASTES.size())));
+                Firmness set = one(List.of(Firmness.values()), random);
+                Set<Taste> taste = EnumSet.of(one(List.of(Taste.values()), random));
                 outcomes.add(
                         new Outcome(after, Optional.of(set), taste, random.nextInt(50) == 0 ? "weeps a little" : ""));
             }
@@ -162,5 +160,9 @@ public final class ManyCooks {
         } catch (SQLException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    private static <T> T one(List<T> of, SplittableRandom random) {
+        return of.get(random.nextInt(of.size()));
     }
 }
