@@ -122,6 +122,9 @@ public final class PanEstimator {
      */
     public void endSecond(double t, boolean follow, boolean settled, boolean cooling, double thermometerStepC) {
         stepC = Math.min(1, thermometerStepC);
+        if (offTheHeat && !cooling) {
+            stall.begin(); // nothing left it meanwhile
+        }
         offTheHeat = cooling;
         lateness.endSecond(t, follow);
         if (!follow) {
