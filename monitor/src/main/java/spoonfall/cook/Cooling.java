@@ -1,6 +1,6 @@
 package spoonfall.cook;
 
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * Sees a pan with sugar in it that has fallen below its height and does not warm again, however slowly it cools and whether or
@@ -29,7 +29,7 @@ final class Cooling {
     private static final double FALLS_PER_MIN_C = 0.1;
 
     /** A reading that jumped down stays there; a pan that cools goes lower. */
-    private static final double NEW_LOW_C = 0.1;
+    private static final double NEW_LOW_C = 0.15;
 
     private static final double NEW_LOW_WITHIN_S = 60;
 
@@ -95,15 +95,16 @@ final class Cooling {
             lowestC = now.levelC();
             lowestT = now.t();
         }
-        falls = now.t() - lowestT < NEW_LOW_WITHIN_S
-                && now.steady()
-                        .filter(line -> Signals.perMinute(line) < -FALLS_PER_MIN_C)
-                        .isPresent();
+        falls = now.t() - lowestT < NEW_LOW_WITHIN_S && falls(now.steady()) && falls(now.quick());
         boolean back = now.levelC() > fromC - leftC(stepC);
         if (back || (warms(now, stepC) && now.t() - lowestT > BOILS_ON_S)) {
             restart();
             backT = now.t();
         }
+    }
+
+    private static boolean falls(Optional<RobustLine> line) {
+        return line.filter(of -> Signals.perMinute(of) < -FALLS_PER_MIN_C).isPresent();
     }
 
     private static double leftC(double stepC) {

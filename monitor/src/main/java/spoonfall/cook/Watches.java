@@ -43,6 +43,8 @@ final class Watches {
 
     private static final double NEW_HEIGHTS_C = 0.3;
 
+    private static final double ABOVE_THE_PAN_C = 0.1;
+
     /** A reading that does so much of its climb within one third of the time has jumped: no base heats like that. */
     private static final double JUMP_SHARE = 0.75;
 
@@ -177,7 +179,10 @@ final class Watches {
             return Condition.UNDECIDED;
         }
         // After a stir the reading climbs as fast, but only back to where it was.
-        boolean newHeights = signals.levelC() > signals.earlierPeakC() + reference.getAsDouble() + NEW_HEIGHTS_C;
+        // The same after a stall so long that nobody remembers where it was, but for its water.
+        double panC = forecaster.panC(t).orElse(Double.NEGATIVE_INFINITY);
+        boolean newHeights = signals.levelC() > signals.earlierPeakC() + reference.getAsDouble() + NEW_HEIGHTS_C
+                && signals.levelC() > panC + ABOVE_THE_PAN_C;
         return tooFast == Condition.PRESENT && !newHeights ? Condition.UNDECIDED : tooFast;
     }
 

@@ -267,6 +267,7 @@ public final class PanEstimator {
             bank.predict(minutes);
         }
         lastT = t;
+        noise.pass(riseC);
         sawtooth.point(t, riseC, bank.climbPerMinC());
         if (!byHand && !away && sawtooth.dips()) {
             lowSinceT = Double.NaN;
@@ -294,7 +295,7 @@ public final class PanEstimator {
             return;
         }
         if (!byHand) {
-            noise.observe(off, expectedVariance);
+            noise.observe(off, expectedVariance, stepC);
         }
         believe(riseC);
         remembered.follow(t, bank);
