@@ -33,7 +33,7 @@ test('a target that is taken already is not offered again', () => {
 
 test('a batch is named by its number, or by the notebook', () => {
   const [own, noted] = fruit().told;
-  assert.equal(batchWords(own, 'C'), 'Batch 12, orange: soft at 4.4°');
+  assert.equal(batchWords(own, 'C'), 'Cook 12, orange: soft at 4.4°');
   assert.equal(batchWords(noted, 'C'), 'Orange, from the notebook: stiff at 9.0°');
 });
 

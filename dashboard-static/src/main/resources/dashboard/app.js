@@ -1,27 +1,21 @@
 // Wires the page: one state, one redraw a frame.
 
-import { mountAfternoon } from './afternoon.js';
-import { mountBook } from './book.js';
 import { routeOf } from './book-words.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
 import { mountDoor } from './door.js';
 import { put } from './elements.js';
 import { mountHands } from './hands.js';
-import { mountJars } from './jars.js';
 import { remember, remembered } from './kept.js';
 import { mountHand } from './hand.js';
-import { mountLearn } from './learn.js';
-import { mountLesson } from './lesson.js';
 import { lessonOf } from './lesson-words.js';
+import { later } from './later.js';
 import { listen } from './live.js';
 import { mountNotes } from './notes.js';
 import { oncePerCall, oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
-import { mountPlan } from './plan.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
 import { keepShell } from './shell.js';
-import { mountThermometer } from './thermometer.js';
 import { inATest } from './test-words.js';
 import { mountTests } from './tests.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
@@ -51,6 +45,7 @@ let state = empty();
 let lastQuiet = wayTo(quietNow() ?? 'thermometer');
 let unit = remembered('unit') === 'F' ? 'F' : 'C';
 let drawing = false;
+let headingDue = false; // somebody came to a quiet page that is not there yet
 
 const updateSentence = mountSentence(part('sentence'), part('sentence-state'), part('sentence-act'), part('note'));
 const updateHeat = mountHeat(part('temperature'), part('rise'));
@@ -63,13 +58,13 @@ const updateCall = mountCall(part('call'), once(answerCall), once(putAside));
 const updateOthers = mountOthers(part('others'), { acknowledge, takeBack, forgetMissed: () => change(forgetMissed(state)) });
 const updateClimb = mountClimb(part('climb'), part('below'));
 const updateHands = mountHands({ sound: part('sound'), voice: part('voice'), place: part('hands') }, answerCall);
-const updateAfternoon = mountAfternoon(part('afternoon'), ask);
-const updateJars = mountJars(part('jars'), ask);
-const updateLearn = mountLearn(part('learn'), ask);
-const updateBook = mountBook(part('book'));
-const updateLesson = mountLesson(part('lesson'));
-const updatePlan = mountPlan(part('plan'), ask);
-const updateThermometer = mountThermometer(part('thermometer'), ask);
+const updateAfternoon = quiet('afternoon', () => import('./afternoon.js'), ({ mountAfternoon }) => mountAfternoon(part('afternoon'), ask));
+const updateJars = quiet('jars', () => import('./jars.js'), ({ mountJars }) => mountJars(part('jars'), ask));
+const updateLearn = quiet('learn', () => import('./learn.js'), ({ mountLearn }) => mountLearn(part('learn'), ask));
+const updateBook = quiet('book', () => import('./book.js'), ({ mountBook }) => mountBook(part('book')));
+const updateLesson = quiet('lesson', () => import('./lesson.js'), ({ mountLesson }) => mountLesson(part('lesson')));
+const updatePlan = quiet('plan', () => import('./plan.js'), ({ mountPlan }) => mountPlan(part('plan'), ask));
+const updateThermometer = quiet('thermometer', () => import('./thermometer.js'), ({ mountThermometer }) => mountThermometer(part('thermometer'), ask));
 const updateDoor = mountDoor(part('door'), part('looks-on'));
 const updatePans = mountPans(part('pans'));
 const updateTests = mountTests(part('tests'), ask);
@@ -137,6 +132,22 @@ function draw() {
 
 function allCalls() {
   return state.connection === 'live' ? callsOfAll(state, unit) : [];
+}
+
+/** A quiet page of that name, which comes a little later. */
+function quiet(name, load, mount) {
+  return later(load, mount, () => {
+    if (headingDue && viewNow() === name) {
+      focusOn(name);
+    }
+  });
+}
+
+/** Leads the focus to the heading of a view, or back to the way by which one left the pan. */
+function focusOn(view) {
+  const heading = part(HEADINGS[view] ?? `to-${lastQuiet}`);
+  headingDue = heading === null;
+  heading?.focus();
 }
 
 /** The quiet page that the address names, if it names one. */
@@ -240,7 +251,7 @@ addEventListener('hashchange', () => {
   }
   draw();
   const view = viewNow();
-  part(HEADINGS[view] ?? `to-${lastQuiet}`).focus();
+  focusOn(view);
   lastQuiet = view === 'pan' ? lastQuiet : wayTo(view);
   scrollTo(0, 0);
 });

@@ -1,7 +1,24 @@
-// Asks the service for what is in the book. Returns [answer, ''] or [null, what went wrong in one line].
+// Asks the service for what is in the book. What the address names is asked for at once, while the rest of the page is on its way.
 
-/** @param {string} method @param {string} path @param {object | Blob} [body] an object goes as JSON, a file as it is */
-export async function askBook(method, path, body) {
+import { routeOf, wantedBy } from './book-words.js';
+
+const early = new Map(wantedBy(routeOf(location.hash)).map((path) => [path, asked('GET', path)]));
+
+addEventListener('hashchange', () => early.clear(), { once: true }); // by then it may have changed
+
+/**
+ * @param {string} method
+ * @param {string} path
+ * @param {object | Blob} [body] an object goes as JSON, a file as it is
+ * @returns [answer, ''] or [null, what went wrong in one line]
+ */
+export function askBook(method, path, body) {
+  const coming = method === 'GET' ? early.get(path) : undefined;
+  early.delete(path);
+  return coming ?? asked(method, path, body);
+}
+
+async function asked(method, path, body) {
   const file = body instanceof Blob;
   try {
     const answer = await fetch(path, {

@@ -2,7 +2,7 @@
 // cursor is the minute at which a lesson stands, or null.
 
 import uPlot from './webjars/uplot/1.6.30/dist/uPlot.esm.js';
-import { LINED_UP, columns, spanMinutes } from './book-words.js';
+import { LINED_UP, columns, spanMinutes, topC } from './book-words.js';
 import { syrupStops } from './climb-data.js';
 import { FAMILY, TEXT_PX, diamond, readColours, text } from './climb.js';
 import { clock, difference, temperature } from './words.js';
@@ -17,7 +17,7 @@ export function mountBookClimb(element) {
 
   const scale = () => (shown?.unit === 'F' ? 1.8 : 1);
   const climbs = () => [shown.climb, shown.other].filter(Boolean);
-  const top = () => Math.max(...climbs().map((climb) => climb.riseC)) + 1.2;
+  const top = () => topC(climbs());
 
   function axisWords(minutes) {
     return shown.mark === null ? clock(minutes * 60, shown.climb.startedAtMs) : `${minutes > 0 ? '+' : ''}${minutes} min`;

@@ -6,7 +6,7 @@ import { choice, make, put } from './elements.js';
 import { mountOutcome } from './book-outcome.js';
 import { mountPaper } from './book-paper.js';
 import { mountPhotos } from './book-photos.js';
-import { LINED_UP, day, linesUp, listPath, summary, testWords, title } from './book-words.js';
+import { LINED_UP, day, linesUp, listPath, planWords, summary, testWords, title } from './book-words.js';
 import { clock, fill } from './words.js';
 
 /** @param {(head: string | null, note: string, error: string) => void} say puts words above the cook */
@@ -22,10 +22,11 @@ export function mountBookCook(place, say) {
   compare.append(other.label, mark.label);
   const outcome = make('div', {}, 'book-outcome');
   const happened = make('ol', { className: 'book-events' }, 'book-events');
+  const plan = make('p', { className: 'basis' }, 'book-plan');
   const photos = make('div', {});
   const paper = make('div', {});
   const heading = make('h2', { textContent: 'What happened' });
-  place.append(picture, legend, compare, lesson, outcome, photos, paper, heading, happened);
+  place.append(picture, legend, compare, lesson, outcome, plan, photos, paper, heading, happened);
   const updateClimb = mountBookClimb(picture);
   const updateOutcome = mountOutcome(outcome);
   const updatePhotos = mountPhotos(photos);
@@ -36,6 +37,7 @@ export function mountBookCook(place, say) {
   let cook = null;
   let climb = null;
   let beside = null;
+  let trouble = ''; // with the other one
 
   other.select.addEventListener('change', () => {
     location.hash = other.select.value === '' ? `#book/${route.id}` : `#book/${route.id}/${other.select.value}`;
@@ -43,11 +45,11 @@ export function mountBookCook(place, say) {
   mark.select.addEventListener('change', draw);
 
   async function load(mine) {
-    const [[page, wrong], [line], [besideLine, besideWrong], [list]] = await Promise.all([
+    const others = askBook('GET', listPath({}, 0)); // the picture does not wait for what may stand beside it
+    const [[page, wrong], [line], [besideLine, besideWrong]] = await Promise.all([
       askBook('GET', `api/book/${mine.id}`),
       askBook('GET', `api/book/${mine.id}/climb`),
       mine.other === null ? [null, ''] : askBook('GET', `api/book/${mine.other}/climb`),
-      askBook('GET', listPath({}, 0)),
     ]);
     if (mine !== route) {
       return;
@@ -60,9 +62,14 @@ export function mountBookCook(place, say) {
     cook = page;
     climb = line;
     beside = besideLine;
-    offer(list?.cooks ?? []);
-    say(`${title(cook)}.`, '', besideWrong);
+    offer([]);
+    trouble = besideWrong;
     drawAll();
+    const [list] = await others;
+    if (mine === route) {
+      offer(list?.cooks ?? []);
+      draw();
+    }
   }
 
   function offer(cooks) {
@@ -82,11 +89,12 @@ export function mountBookCook(place, say) {
   }
 
   function drawAll() {
-    say(`${title(cook)}.`, [day(cook.startedAtMs), cook.kitchen, summary({ ...cook, photos: 0 }, unit)].filter(Boolean).join(' · '), '');
+    say(`${title(cook)}.`, [day(cook.startedAtMs), cook.kitchen, summary({ ...cook, photos: 0 }, unit)].filter(Boolean).join(' · '), trouble);
     updateOutcome(cook, (said) => {
       cook = { ...cook, ...said };
       drawAll();
     });
+    put(plan, planWords(cook.plan));
     updatePhotos(cook);
     updatePaper(cook);
     const rows = [

@@ -21,13 +21,14 @@ export function mountPaper(place) {
   const notes = tick('with the notes', 'book-report-notes');
   const photos = tick('with the photos', 'book-report-photos');
   const kitchen = tick('with the kitchen’s name', 'book-report-kitchen');
+  const ingredients = tick('with what went in', 'book-report-ingredients');
   const report = make('a', { className: 'way', textContent: 'A report to share (one file)', download: '' }, 'book-report');
   const fields = make('div', { className: 'book-compare' });
   fields.append(sheet.label, count.label, contents.label);
   const labels = make('p', {});
   labels.append(pdf, ' ', svg);
   const ticks = make('div', { className: 'book-ticks' });
-  ticks.append(notes.label, photos.label, kitchen.label);
+  ticks.append(notes.label, photos.label, kitchen.label, ingredients.label);
   const last = make('p', {});
   last.append(report);
   const caution = make('p', {
@@ -57,12 +58,13 @@ export function mountPaper(place) {
     }
     pdf.href = `api/book/${cook.id}/labels.pdf?${asked}`;
     svg.href = `api/book/${cook.id}/labels.svg?${asked}`;
-    const chosen = Object.entries({ notes, photos, kitchen }).filter(([, { input }]) => input.checked);
+    const chosen = Object.entries({ notes, photos, kitchen, ingredients }).filter(([, { input }]) => input.checked);
     report.href = `api/book/${cook.id}/report.html?${chosen.map(([name]) => `${name}=yes`).join('&')}`;
   }
 
   return function update(newCook) {
     cook = newCook;
+    ingredients.label.hidden = cook.plan === null;
     count.input.placeholder = String(cook.jars ?? 21);
     contents.input.placeholder = cook.fruit || cook.batch;
     address();

@@ -21,6 +21,13 @@ export function routeOf(hash) {
   return { book: name === 'book', id: numbers[0] ?? null, other: numbers[1] ?? null };
 }
 
+/** What such an address needs of the service, in order: the cook, its climb and that of the other, the list. */
+export function wantedBy({ book, id, other }) {
+  const cook = id === null ? [] : [`api/book/${id}`, `api/book/${id}/climb`];
+  const beside = other === null ? [] : [`api/book/${other}/climb`];
+  return book ? [...cook, ...beside, listPath({}, 0)] : [];
+}
+
 /** A day such as "25 November 2026". @param {number} ms */
 export function day(ms) {
   return new Date(ms).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
@@ -71,11 +78,27 @@ export function listPath(query, page) {
   return words === '' ? 'api/book' : `api/book?${words}`;
 }
 
+/** What was planned of a cook, and beside it what was filled. @param plan null where nothing was planned */
+export function planWords(plan) {
+  if (plan === null) {
+    return '';
+  }
+  const went = plan.ingredients.map(({ amount, food }) => `${amount} ${food}`).join(', ');
+  const come = plan.yield ? plan.mass : `${plan.mass}, ${plan.jars}`;
+  return `Planned: ${come}, of ${went}.${plan.yield ? ` ${plan.yield}` : ''}`;
+}
+
 /** A set test in words, such as "tested at 4.1°: drops join". */
 export function testWords(test, unit) {
   const where = test.riseC === null ? '' : ` at ${difference(test.riseC, unit)} above boiling water`;
   const seen = test.seen === '' ? '' : `: ${test.seen.replaceAll('-', ' ')}`;
   return `Set test${where}${seen}${test.set ? ' (set)' : ''}`;
+}
+
+/** How high a picture of climbs must be: room above where each was to set, and above where it went. In °C above boiling water. */
+export function topC(climbs) {
+  const highest = ({ riseC, points }) => Math.max(riseC + 1.2, 0.4 + points.reduce((top, [, rise]) => Math.max(top, rise ?? 0), 0));
+  return Math.max(...climbs.map(highest));
 }
 
 /** What can line two cooks up: marks that both have. */

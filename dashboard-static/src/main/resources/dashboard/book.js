@@ -12,7 +12,7 @@ export function mountBook(section) {
   const back = make('p', {});
   back.append(make('a', { className: 'way', href: '#pan', textContent: 'Back to the pan' }), ' ');
   const toList = make('a', { className: 'way', href: '#book', textContent: 'All cooks', hidden: true }, 'book-all');
-  back.append(toList);
+  back.append(toList, ' ', make('a', { className: 'way', href: '#learn', textContent: 'What your batches teach' }, 'book-learn'));
   const head = make('h1', { tabIndex: -1, textContent: 'The batch book.' }, 'book-state');
   const note = make('p', { className: 'note' }, 'book-note');
   const wrong = make('p', { className: 'error' }, 'book-error');

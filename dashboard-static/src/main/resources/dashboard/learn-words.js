@@ -26,9 +26,9 @@ export function takeWords(fruit, aimC, unit) {
   return fruit === null || Math.abs(fruit.riseC - aimC) < 0.05 ? '' : `Aim at ${difference(fruit.riseC, unit)}`;
 }
 
-/** Such as "Batch 12, orange: soft at 4.4°". */
+/** Such as "Cook 12, orange: soft at 4.4°". */
 export function batchWords(batch, unit) {
-  const named = recorded(batch) ? `Batch ${batch.id}, ${batch.fruit}` : `${capital(batch.fruit)}, from the notebook`;
+  const named = recorded(batch) ? `Cook ${batch.id}, ${batch.fruit}` : `${capital(batch.fruit)}, from the notebook`;
   return `${named}: ${batch.set} at ${difference(batch.finalRiseC, unit)}`;
 }
 

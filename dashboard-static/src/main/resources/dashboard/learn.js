@@ -106,7 +106,7 @@ export function mountLearn(section, ask) {
       ...told.map((batch) => {
         const li = document.createElement('li');
         const words = batchWords(batch, unit);
-        li.append(Object.assign(document.createElement('span'), { textContent: words }));
+        li.append(recorded(batch) ? make('a', { className: 'way', href: `#book/${batch.id}`, textContent: words }) : make('span', { textContent: words }));
         if (recorded(batch)) {
           const asked = make('button', { type: 'button', className: 'quiet', textContent: 'Why?' }, `learn-why-${batch.id}`);
           asked.setAttribute('aria-label', `Why? ${words}`);
@@ -124,7 +124,7 @@ export function mountLearn(section, ask) {
       return;
     }
     const { batch, said } = why;
-    put(parts.headline, `Batch ${batch.id}. ${fill(said.headline, unit, null)}`);
+    put(parts.headline, `Cook ${batch.id}. ${fill(said.headline, unit, null)}`);
     parts.findings.replaceChildren(
       ...said.findings.map((finding) => {
         const li = document.createElement('li');

@@ -23,7 +23,7 @@ final class ArchitectureTest {
             .layer("announce")
             .definedBy("spoonfall.announce")
             .layer("kitchen")
-            .definedBy("spoonfall.kitchen")
+            .definedBy("spoonfall.kitchen..")
             .layer("words")
             .definedBy("spoonfall.words")
             .layer("afternoon")
@@ -108,7 +108,7 @@ final class ArchitectureTest {
             .whereLayer("physics")
             .mayOnlyBeAccessedByLayers("cli", "web", "words", "learn", "cook", "estimate", "science", "canner", "plan")
             .whereLayer("plan")
-            .mayOnlyBeAccessedByLayers("cli", "web", "kitchen")
+            .mayOnlyBeAccessedByLayers("cli", "paper", "web", "kitchen", "log")
             .whereLayer("food")
             .mayOnlyBeAccessedByLayers("cli", "web", "kitchen", "plan", "log")
             .whereLayer("calibration")
@@ -167,11 +167,19 @@ final class ArchitectureTest {
             .dependOnClassesThat()
             .resideInAnyPackage(
                     "spoonfall.cook",
-                    "spoonfall.kitchen",
+                    "spoonfall.kitchen..",
                     "spoonfall.log..",
                     "io.javalin..",
                     "org.eclipse.jetty..",
                     "jakarta..");
+
+    @ArchTest
+    static final ArchRule KITCHEN_FILES_KNOW_NOTHING_OF_A_RUNNING_KITCHEN = noClasses()
+            .that()
+            .resideInAPackage("spoonfall.kitchen.file")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("spoonfall.kitchen");
 
     @ArchTest
     static final ArchRule THE_LAB_HAS_ITS_OWN_PHYSICS = noClasses()
@@ -197,7 +205,7 @@ final class ArchitectureTest {
             .dependOnClassesThat()
             .resideInAnyPackage(
                     "spoonfall.cook",
-                    "spoonfall.kitchen",
+                    "spoonfall.kitchen..",
                     "spoonfall.web",
                     "spoonfall.words",
                     "spoonfall.log",

@@ -2,7 +2,7 @@ package spoonfall.fuzz;
 
 import java.util.Locale;
 import java.util.function.Consumer;
-import spoonfall.kitchen.TomlFuzz;
+import spoonfall.kitchen.file.TomlFuzz;
 import spoonfall.log.RecordFuzz;
 import spoonfall.probe.line.LinesFuzz;
 import spoonfall.probe.modbus.FramesFuzz;

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 /**
  * The moments of a cook by which it is compared with others, and what it came to.
  *
- * @param sugarS second of the cook at which the sugar went in: the last deep fall before the boil, or the beginning
+ * @param sugarS second of the cook at which the sugar went in: the last deep fall before it came near its target, or the beginning
  * @param boilS at which the rolling boil began
  * @param gelS at which it reached the rise that was wanted, to a tenth of a degree
  * @param offS at which it came off the heat
@@ -52,13 +52,7 @@ public record CookMarks(
         }
         OptionalDouble boilMinutes =
                 boilS.isPresent() ? OptionalDouble.of(Math.max(0, untilS - boilS.getAsDouble()) / 60) : boilS;
-        return new CookMarks(
-                SugarFall.lastS(line, SETTLED_S, boilS.orElse(untilS), Double.POSITIVE_INFINITY),
-                boilS,
-                gelS,
-                offS,
-                best,
-                boilMinutes);
+        return new CookMarks(SugarFall.lastS(line, untilS, targetRiseC), boilS, gelS, offS, best, boilMinutes);
     }
 
     private static OptionalDouble level(RiseLine line, double t, double untilS) {

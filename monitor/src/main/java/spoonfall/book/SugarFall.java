@@ -8,28 +8,35 @@ public final class SugarFall {
     private static final double FALL_C = 5;
 
     private static final double WITHIN_S = 120;
+
+    /** A level is the middle of the readings for so long to either side. */
+    private static final double SETTLED_S = 20;
+
+    /** Sugar goes in before the pan is at that share of its target. */
+    private static final double SUGAR_BY = 0.4;
+
     private static final double STEP_S = 5;
 
     private SugarFall() {}
 
     /**
-     * The second at which the last such fall began; 0 if there was none.
+     * The second at which the last such fall began, before the pan came near its target, for without sugar none does; 0 if there
+     * was none. Peel that boiled before that does not count.
      *
-     * @param settledS a level is the middle of the readings for so long to either side
      * @param untilS the latest second that is looked at
-     * @param belowC what comes after a level of that rise is not looked at, in °C above the water boil
+     * @param targetRiseC the rise that was wanted, in °C
      */
-    public static double lastS(RiseLine line, double settledS, double untilS, double belowC) {
+    public static double lastS(RiseLine line, double untilS, double targetRiseC) {
         double foundS = 0;
         double highC = Double.NEGATIVE_INFINITY;
         double highS = 0;
         for (double t = 0; t <= untilS; t += STEP_S) {
-            OptionalDouble level = line.middle(t - settledS, t + settledS);
+            OptionalDouble level = line.middle(t - SETTLED_S, t + SETTLED_S);
             if (level.isEmpty()) {
                 continue;
             }
             double now = level.getAsDouble();
-            if (now >= belowC) {
+            if (now >= SUGAR_BY * targetRiseC) {
                 break;
             }
             boolean fell = now < highC && t - highS <= WITHIN_S;

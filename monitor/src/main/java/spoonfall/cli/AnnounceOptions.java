@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import spoonfall.announce.Announcer;
 import spoonfall.announce.LocalProgram;
-import spoonfall.kitchen.KitchenHabits;
+import spoonfall.kitchen.file.KitchenHabits;
 
 /** The options that let a program of this machine say what matters. */
 final class AnnounceOptions {

@@ -17,7 +17,7 @@ import spoonfall.calibration.Correction;
 import spoonfall.calibration.Point;
 import spoonfall.calibration.Reference;
 import spoonfall.cook.WaterBoil;
-import spoonfall.kitchen.KitchenFile;
+import spoonfall.kitchen.file.KitchenFile;
 import spoonfall.log.CalibrationBook;
 import spoonfall.probe.ProbeSpec;
 import spoonfall.units.Quantities;

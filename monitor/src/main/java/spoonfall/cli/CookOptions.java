@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
-import spoonfall.kitchen.KitchenFile;
+import spoonfall.kitchen.file.KitchenFile;
 import spoonfall.physics.GelPoint;
 import spoonfall.probe.trace.TraceInfo;
 import spoonfall.units.Quantities;

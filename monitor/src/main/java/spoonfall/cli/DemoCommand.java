@@ -14,9 +14,15 @@ import picocli.CommandLine.Spec;
 import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
+import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.Pantry;
-import spoonfall.log.memory.BatchMemory;
+import spoonfall.kitchen.Thermometry;
+import spoonfall.kitchen.file.PanEntry;
+import spoonfall.log.CookJournal;
+import spoonfall.log.DataFolder;
+import spoonfall.log.store.Recorder;
 import spoonfall.physics.GelPoint;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
@@ -40,17 +46,39 @@ final class DemoCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Trace trace = SampleTrace.load();
+        KitchenPlan plan = plan(trace, Quantities.factor(speed));
+        DataFolder folder = SampleFolder.make();
+        Recorder recorder = Recorder.open(folder.cooks());
+        CookJournal journal = recorder.journal(PanEntry.ONLY);
+        Kitchen kitchen = new Kitchen(
+                plan,
+                clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),
+                System::nanoTime,
+                Thermometry.none(),
+                journal);
+        fillTheBook(folder, journal, plan);
         return Service.runUntilStopped(
-                Service.onePan(
-                                plan(trace, Quantities.factor(speed)),
-                                clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)))
-                        .remembering(BatchMemory.unrecorded(SampleBatches::batches))
+                new Kitchens(List.of(kitchen), Optional.empty(), recorder.diary("jars"), Optional.of(recorder.book()))
+                        .remembering(LearnCommand.memory(folder))
                         .stocked(Pantry.of(SampleBatch.notes())),
-                Optional.empty(),
+                Optional.of(recorder),
                 port.port(OptionalInt.empty()),
                 announce.announcer(),
                 "shows a sample cook",
                 Output.of(spec));
+    }
+
+    /** The page does not wait for the book, which takes a second or two. */
+    private static void fillTheBook(DataFolder folder, CookJournal journal, KitchenPlan plan) {
+        Instant before = plan.startedAt().orElseGet(Instant::now);
+        Thread thread = new Thread(
+                () -> {
+                    journal.lastNumber(); // answered when the recorder has made the file
+                    SampleCooks.write(folder, plan.settings(), before);
+                },
+                "sample-cooks");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     /** The Hollin Bank kitchen with a recorded cook, which begins with its sugar in the pan. */
@@ -59,7 +87,7 @@ final class DemoCommand implements Callable<Integer> {
         double riseC = trace.info().riseC().orElse(GelPoint.DEFAULT_RISE_C);
         Optional<Instant> startedAt = trace.info().startedAt();
         return new KitchenPlan(
-                        "Hollin Bank",
+                        SampleCooks.KITCHEN,
                         SampleBatch.NAME,
                         new CookSettings(WaterBoil.atElevation(elevationM), riseC),
                         KitchenPlan.Source.DEMO,

@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spoonfall.cook.CookSettings;
-import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.file.PanEntry;
 import spoonfall.log.CookNote;
 import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.CookLine;
@@ -37,6 +37,7 @@ import spoonfall.words.Plain;
         subcommands = {
             OutcomeCommand.class,
             PhotoCommand.class,
+            PhotosCommand.class,
             LabelsCommand.class,
             ReportCommand.class,
             ExportCommand.class,
@@ -90,7 +91,7 @@ final class LogCommand implements Runnable {
     }
 
     private static String words(CookLine cook) {
-        String pan = cook.pan().equals(KitchenPlan.ONLY_PAN) ? "" : cook.pan();
+        String pan = cook.pan().equals(PanEntry.ONLY) ? "" : cook.pan();
         String name = (pan + " " + cook.batch()).strip();
         String thinned = cook.thinned() == 0 ? "" : ", " + cook.thinned() + " thinned out";
         return String.format(

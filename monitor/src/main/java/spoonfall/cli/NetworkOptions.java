@@ -13,7 +13,7 @@ import spoonfall.door.LanAddresses;
 import spoonfall.door.tls.PemFiles;
 import spoonfall.door.tls.SelfMade;
 import spoonfall.door.tls.ServerKey;
-import spoonfall.kitchen.NetworkEntry;
+import spoonfall.kitchen.file.NetworkEntry;
 import spoonfall.log.DataFolder;
 import spoonfall.web.NetworkDoor;
 

@@ -11,11 +11,11 @@ import java.util.stream.Stream;
 import spoonfall.kitchen.AwakeClock;
 import spoonfall.kitchen.Canner;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenFile;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
-import spoonfall.kitchen.PanEntry;
 import spoonfall.kitchen.Thermometry;
+import spoonfall.kitchen.file.KitchenFile;
+import spoonfall.kitchen.file.PanEntry;
 import spoonfall.log.store.Recorder;
 import spoonfall.probe.NamedSpec;
 import spoonfall.probe.Probe;
@@ -42,7 +42,7 @@ final class PanProbes {
         if (!options.isEmpty()) {
             List<NamedSpec> named = ProbeOptions.named(options, List.of());
             return new PanProbes(
-                    List.of(new PanEntry(KitchenPlan.ONLY_PAN, file.batch(), file.riseC(), named)), Optional.empty());
+                    List.of(new PanEntry(PanEntry.ONLY, file.batch(), file.riseC(), named)), Optional.empty());
         }
         if (file.pans().isEmpty()) {
             throw new CommandException("which thermometer? Give --probe auto:/dev/ttyUSB0; "

@@ -22,9 +22,9 @@ import spoonfall.food.Ingredient;
 import spoonfall.food.IngredientLine;
 import spoonfall.kitchen.FoodBook;
 import spoonfall.kitchen.HobBook;
-import spoonfall.kitchen.KitchenFile;
-import spoonfall.kitchen.KitchenPlan;
-import spoonfall.kitchen.PlanFile;
+import spoonfall.kitchen.file.KitchenFile;
+import spoonfall.kitchen.file.PanEntry;
+import spoonfall.kitchen.file.PlanFile;
 import spoonfall.plan.BatchPlan;
 import spoonfall.plan.Scaling;
 import spoonfall.plan.TypedSetup;
@@ -128,7 +128,7 @@ final class PlanCommand implements Callable<Integer> {
                                 settings.waterBoil().pressurePa(),
                                 settings.waterBoil().temperatureC(),
                                 settings.riseC(),
-                                new HobBook(data.folder().hob()).power(KitchenPlan.ONLY_PAN)));
+                                new HobBook(data.folder().hob()).power(PanEntry.ONLY)));
         show(plan, settings, file.flatMap(PlanFile::name), out);
         return 0;
     }

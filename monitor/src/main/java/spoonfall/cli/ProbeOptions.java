@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import spoonfall.kitchen.KitchenFile;
+import spoonfall.kitchen.file.KitchenFile;
 import spoonfall.log.CalibrationBook;
 import spoonfall.probe.NamedSpec;
 import spoonfall.probe.ProbeSpec;

@@ -39,9 +39,13 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--kitchen", description = "With the kitchen's name.")
     private boolean kitchen;
 
+    @Option(names = "--ingredients", description = "With what went in, where the batch was planned.")
+    private boolean ingredients;
+
     @Override
     public Integer call() {
-        String report = CookReport.of(LogCommand.of(log).book(), id, new ReportChoice(notes, photos, kitchen));
+        String report =
+                CookReport.of(LogCommand.of(log).book(), id, new ReportChoice(notes, photos, kitchen, ingredients));
         NewFile.write(file, report.getBytes(StandardCharsets.UTF_8));
         Output.of(spec).println("Wrote cook " + id + " into " + file + ".");
         return 0;

@@ -6,7 +6,7 @@ import spoonfall.food.Foods;
 import spoonfall.food.Ingredient;
 import spoonfall.food.IngredientLine;
 import spoonfall.kitchen.FoodBook;
-import spoonfall.kitchen.PlanFile;
+import spoonfall.kitchen.file.PlanFile;
 import spoonfall.plan.TypedSetup;
 
 /**

@@ -20,9 +20,9 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.Thermometry;
+import spoonfall.kitchen.file.PanEntry;
 import spoonfall.log.store.Recorder;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
@@ -43,7 +43,7 @@ final class WarmUpCommand implements Callable<Integer> {
                 clock -> List.of(new TraceProbe("pan", "a simulated cook", trace, clock)),
                 System::nanoTime,
                 Thermometry.none(),
-                recorder.journal(KitchenPlan.ONLY_PAN));
+                recorder.journal(PanEntry.ONLY));
         try (Service service = Service.start(Kitchens.one(kitchen), Optional.of(recorder), 0)) {
             HttpClient client = HttpClient.newHttpClient();
             String host = "localhost:" + service.port();

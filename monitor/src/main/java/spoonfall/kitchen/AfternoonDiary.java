@@ -9,6 +9,8 @@ import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.afternoon.BatchNotes;
+import spoonfall.kitchen.file.NotesFile;
+import spoonfall.kitchen.file.NotesText;
 import spoonfall.log.CookJson;
 import spoonfall.log.Diary;
 

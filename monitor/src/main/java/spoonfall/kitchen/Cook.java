@@ -6,6 +6,7 @@ import java.util.Optional;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
+import spoonfall.cook.CookStatus;
 import spoonfall.cook.Pace;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.Retelling;
@@ -50,6 +51,21 @@ record Cook(
             record.add(monitor.timeS(), reading.temperatureC().orElseThrow());
         }
         return events;
+    }
+
+    /** Puts how the pan is into the picture; of a thermometer that is read by hand, only what was seen. */
+    void draw(CookStatus status, boolean byHand) {
+        if (byHand) {
+            climb.addSeen(status);
+        } else {
+            climb.add(status);
+        }
+    }
+
+    /** The latest reading was a mistake. */
+    void withoutLast() {
+        record.removeLast();
+        climb.cutAfter(record.t(record.size() - 1));
     }
 
     /** The same by a wall clock that was set by so many milliseconds. */

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import spoonfall.calibration.Correction;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookEvent;
@@ -17,6 +16,7 @@ import spoonfall.log.CookBasis;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;
 import spoonfall.words.Saying;
@@ -100,12 +100,7 @@ public final class CookAgain {
     }
 
     private void hear(CookInput.Heard heard, long atNanos) {
-        Optional<Correction> correction = Optional.ofNullable(corrections.get(heard.probe()));
-        Reading reading = Thermometer.corrected(
-                heard.shownC().isPresent()
-                        ? Reading.good(heard.probe(), atNanos, heard.shownC().getAsDouble(), "")
-                        : Reading.bad(heard.probe(), atNanos, "", heard.quality()),
-                correction);
+        Reading reading = Resumption.reading(heard, atNanos, corrections);
         if (heard.probe().equals(basis.probes().get(0))) {
             cook.accept(reading).forEach(witness::happened);
         } else if (basis.probes().contains(heard.probe())) {
@@ -136,7 +131,7 @@ public final class CookAgain {
                 }
             }
             case Words.PLAN -> {
-                prior = PlannedBatch.of(detail).flatMap(PlannedBatch::prior);
+                prior = PlannedBatch.of(detail).flatMap(PlannedCook::prior);
                 prior.ifPresent(monitor::expect);
             }
             case Words.TAKEN_BACK -> {
@@ -163,17 +158,7 @@ public final class CookAgain {
         List<CookAlarm> before = cook.monitor().alarms();
         basis = next;
         cook = cook.again(next.settings(), next.probes().get(0), next.trusts(), atNanos, prior);
-        for (CookAlarm alarm : cook.monitor().alarms()) {
-            OptionalDouble asideUntilT = before.stream()
-                    .filter(one -> one.name() == alarm.name())
-                    .findFirst()
-                    .map(CookAlarm::shelvedUntilT)
-                    .orElse(OptionalDouble.empty());
-            if (asideUntilT.isPresent()) {
-                double leftS = asideUntilT.getAsDouble() - cook.monitor().timeS();
-                cook.monitor().shelve(alarm.id(), Math.max(1, (int) Math.ceil(leftS / 60)), atNanos);
-            }
-        }
+        PanAlarms.putAsideAgain(before, cook.monitor(), atNanos);
     }
 
     private void comeBack(CookInput.Word word, long atNanos) {

@@ -16,15 +16,9 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import spoonfall.cook.CookAlarm;
-import spoonfall.cook.CookMonitor;
 import spoonfall.log.CookJournal;
 import spoonfall.log.CookRecord;
-import spoonfall.log.UnfinishedCook;
 import spoonfall.probe.Probe;
-import spoonfall.probe.ProbeListener;
-import spoonfall.probe.Quality;
-import spoonfall.probe.Reading;
 import spoonfall.probe.hand.HandProbe;
 
 /**
@@ -39,7 +33,6 @@ public final class Kitchen implements AutoCloseable {
     /** In a replay a moment of ours is many seconds of the cook: a late thread must not look like a silent probe. */
     private static final long REPLAY_BEHIND_MILLIS = 1000;
 
-    private static final long AGAIN_NANOS = TimeUnit.MILLISECONDS.toNanos(500);
     private static final long REPEAT_AFTER_NANOS = TimeUnit.SECONDS.toNanos(12);
 
     private final BlockingQueue<Runnable> inbox = new ArrayBlockingQueue<>(QUEUE);
@@ -51,6 +44,7 @@ public final class Kitchen implements AutoCloseable {
     private final Thermometers thermometers;
     private final CookJournal journal;
     private final Pan pan;
+    private final AlarmDesk alarms;
     private final CheckDesk checks;
     private final HandDesk hands;
     private final TestDesk tests;
@@ -123,6 +117,7 @@ public final class Kitchen implements AutoCloseable {
         pan = new Pan(plan, thermometers, counts, journal, startNanos);
         afternoon = new AfternoonDesk(this, pan, this::tickNanos);
         plans = new PlanDesk(this, pan);
+        alarms = new AlarmDesk(this, pan.alarms());
         checks = new CheckDesk(this, thermometers, pan);
         tests = new TestDesk(this, pan);
         targets = new TargetDesk(this, thermometers, pan);
@@ -181,37 +176,9 @@ public final class Kitchen implements AutoCloseable {
         return ask(pan::record);
     }
 
-    /** Somebody says that they know of an alarm; empty if there never was one of that id. */
-    public CompletableFuture<Optional<CookAlarm>> acknowledge(String id) {
-        return askOfAlarm(() -> pan.acknowledge(id, tickNanos()));
-    }
-
-    /**
-     * Somebody puts an alarm aside for some minutes; empty if there is none of that id.
-     *
-     * @param minutes 1 to {@link CookMonitor#MOST_MINUTES_ASIDE}; anything else is answered with a {@link Refusal}
-     */
-    public CompletableFuture<Optional<CookAlarm>> shelve(String id, int minutes) {
-        return askOfAlarm(() -> {
-            try {
-                return pan.shelve(id, minutes, tickNanos());
-            } catch (IllegalArgumentException e) {
-                throw new Refusal(String.valueOf(e.getMessage()), e);
-            }
-        });
-    }
-
-    /** Somebody takes back an alarm that was put aside; empty if there never was one of that id. */
-    public CompletableFuture<Optional<CookAlarm>> unshelve(String id) {
-        return askOfAlarm(() -> pan.unshelve(id, tickNanos()));
-    }
-
-    private CompletableFuture<Optional<CookAlarm>> askOfAlarm(Supplier<Optional<CookAlarm>> question) {
-        return ask(() -> {
-            Optional<CookAlarm> alarm = question.get();
-            publish();
-            return alarm;
-        });
+    /** Where its alarms are answered. */
+    public AlarmDesk alarms() {
+        return alarms;
     }
 
     /** Begins a new cook, which starts with the next reading. */
@@ -345,9 +312,8 @@ public final class Kitchen implements AutoCloseable {
     private void resume() {
         pan.number(journal.lastNumber() + 1);
         pan.afternoon().recall(tickNanos());
-        journal.unfinished()
-                .filter(left -> Resumption.worthwhile(left, plan, thermometers))
-                .ifPresent(this::resume);
+        pan.batch().recall();
+        journal.unfinished().ifPresent(left -> pan.comingBack().after(left, tickNanos()));
         pan.afternoon().caughtUp();
         publish();
         // What the probes said meanwhile is of many seconds: it does not wait for the record's next commit.
@@ -358,25 +324,10 @@ public final class Kitchen implements AutoCloseable {
         journal.settle();
     }
 
-    private void resume(UnfinishedCook left) {
-        try {
-            pan.resume(left, tickNanos());
-            if (pan.over(left)) {
-                pan.afternoon().caughtUp();
-                pan.nextCook(tickNanos());
-            }
-        } catch (RuntimeException e) {
-            LOG.error("the cook that was left cannot be gone on with; a new one begins", e);
-            pan.leave();
-            pan.afternoon().caughtUp();
-            pan.nextCook(tickNanos());
-        }
-    }
-
     /** Asked behind whatever was taken from the inbox: that may be of afterwards. */
     private void noticeSleep() {
         if (clocks.sleptS() > 0) {
-            pan.slept(nowNanos());
+            pan.comingBack().slept(nowNanos());
         }
     }
 
@@ -447,80 +398,13 @@ public final class Kitchen implements AutoCloseable {
 
     private void startProbes() {
         for (Probe probe : probes) {
-            probe.start(new Ear(thermometers.named(probe.name())));
-        }
-    }
-
-    /** Hears a probe, on the probe's thread, and hands over. */
-    private final class Ear implements ProbeListener {
-        private final Thermometer thermometer;
-        private Quality latest = Quality.GOOD;
-        private long latestNanos;
-
-        private Ear(Thermometer thermometer) {
-            this.thermometer = thermometer;
-        }
-
-        @Override
-        public void reading(Reading reading) {
-            counts.countReading(thermometer.name(), reading.quality());
-            long heardNanos = System.nanoTime();
-            if (saysNothingNew(reading.quality(), heardNanos)) {
-                return;
-            }
-            if (Thread.currentThread() == thread) {
-                pan.accept(thermometer, reading, heardNanos); // typed, by a task of the kitchen's own
-                return;
-            }
-            if (!inbox.offer(() -> pan.accept(thermometer, reading, heardNanos))) {
-                counts.countDropped();
-            }
-        }
-
-        /** Of a flood of what cannot be read, two a second say all that there is to know. */
-        private boolean saysNothingNew(Quality quality, long heardNanos) {
-            boolean again = quality != Quality.GOOD && quality == latest && heardNanos - latestNanos < AGAIN_NANOS;
-            if (!again) {
-                latest = quality;
-                latestNanos = heardNanos;
-            }
-            return again;
-        }
-
-        @Override
-        public void found(String name, String description, long atNanos) {
-            LOG.info("{}: {}", name, description);
-            Optional<String> identity = thermometry.identity().apply(thermometer.name());
-            hand(() -> {
-                identity.ifPresent(thermometer::identify);
-                pan.becomes(thermometer, ProbeState.State.WAITING, description);
-            });
-        }
-
-        @Override
-        public void lost(String name, String trouble, long atNanos) {
-            LOG.warn("{}: {}", name, trouble);
-            counts.countLoss();
-            hand(() -> pan.becomes(thermometer, ProbeState.State.LOST, trouble));
-        }
-
-        @Override
-        public void ended(String name, long atNanos) {
-            hand(() -> {
-                pan.becomes(thermometer, ProbeState.State.ENDED, "The recording is over.");
+            Thermometer thermometer = thermometers.named(probe.name());
+            Runnable whenEnded = () -> {
                 if (plan.repeat() && thermometer == thermometers.first()) {
                     repeatAtNanos = System.nanoTime() + REPEAT_AFTER_NANOS;
                 }
-            });
-        }
-
-        /** Waits for room: changes of the probe are few and none may be lost. */
-        private void hand(Runnable task) {
-            try {
-                inbox.put(task);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
+            };
+            probe.start(new ProbeEar(thermometer, thermometry, pan, counts, thread, inbox, whenEnded));
         }
     }
 }

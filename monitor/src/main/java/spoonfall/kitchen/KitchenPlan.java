@@ -6,6 +6,7 @@ import java.util.Optional;
 import spoonfall.afternoon.BatchNotes;
 import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookSettings;
+import spoonfall.kitchen.file.PanEntry;
 
 /**
  * What a kitchen is to watch in one of its pans.
@@ -30,9 +31,6 @@ public record KitchenPlan(
         Optional<Instant> startedAt,
         boolean repeat,
         BatchNotes notes) {
-
-    /** What a pan is called that needs no name, for it is the only one. */
-    public static final String ONLY_PAN = "pan";
 
     /** Where the readings come from. */
     public enum Source {
@@ -65,7 +63,7 @@ public record KitchenPlan(
             double speed,
             Optional<Instant> startedAt,
             boolean repeat) {
-        this(ONLY_PAN, name, batch, settings, source, speed, startedAt, repeat, UsualAfternoon.notes());
+        this(PanEntry.ONLY, name, batch, settings, source, speed, startedAt, repeat, UsualAfternoon.notes());
     }
 
     /** The same for the pan of that name. */

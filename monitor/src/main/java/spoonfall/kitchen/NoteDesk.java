@@ -22,7 +22,7 @@ public final class NoteDesk {
     public CompletableFuture<CookNote> write(String key, String text) {
         return kitchen.ask(() -> {
             try {
-                CookNote note = pan.write(key, CookNote.checked(text), kitchen.tickNanos());
+                CookNote note = pan.notes().write(key, CookNote.checked(text), kitchen.tickNanos());
                 kitchen.publish();
                 return note;
             } catch (IllegalArgumentException e) {
@@ -33,6 +33,6 @@ public final class NoteDesk {
 
     /** The notes of the cook in the pan, in the order in which they were written. */
     public CompletableFuture<List<CookNote>> notes() {
-        return kitchen.ask(pan::notes);
+        return kitchen.ask(pan.notes()::all);
     }
 }

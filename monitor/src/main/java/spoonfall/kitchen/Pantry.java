@@ -11,6 +11,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.food.Foods;
 import spoonfall.food.Ingredient;
+import spoonfall.kitchen.file.PlanFile;
 import spoonfall.plan.HobPower;
 import spoonfall.plan.TypedSetup;
 

@@ -2,6 +2,7 @@ package spoonfall.kitchen;
 
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import spoonfall.log.planned.PlannedBatch;
 
 /**
  * Where somebody says what batch is in a pan and how many jars it filled. Everything is done by the kitchen's thread, and kept in
@@ -18,14 +19,14 @@ public final class PlanDesk {
 
     /** What was planned, and what came of it. */
     public CompletableFuture<PlanState> state() {
-        return kitchen.ask(pan::planState);
+        return kitchen.ask(pan.batch()::state);
     }
 
     /** That batch is in the pan, or comes into it next if none is on the heat; empty for none. */
     public CompletableFuture<PlanState> cook(Optional<PlannedBatch> batch) {
         return kitchen.ask(() -> {
-            pan.plan(batch);
-            return pan.planState();
+            pan.batch().say(batch);
+            return pan.batch().state();
         });
     }
 
@@ -33,11 +34,11 @@ public final class PlanDesk {
     public CompletableFuture<PlanState> filled(int jars) {
         return kitchen.ask(() -> {
             try {
-                pan.filled(jars);
+                pan.batch().filled(jars);
             } catch (IllegalArgumentException e) {
                 throw new Refusal(String.valueOf(e.getMessage()), e);
             }
-            return pan.planState();
+            return pan.batch().state();
         });
     }
 }

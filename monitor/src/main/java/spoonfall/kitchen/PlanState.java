@@ -3,6 +3,7 @@ package spoonfall.kitchen;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import spoonfall.log.planned.PlannedBatch;
 
 /**
  * What was planned for a pan, and what came of it.

@@ -10,6 +10,7 @@ import spoonfall.cook.CookStatus;
 import spoonfall.cook.Stage;
 import spoonfall.estimate.PanPrior;
 import spoonfall.log.CookRecord;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.plan.LearntRate;
 import spoonfall.plan.Yield;
 
@@ -17,6 +18,7 @@ import spoonfall.plan.Yield;
 final class PlannedCook {
     private static final int MOST_JARS = 500;
     private static final double MINUTE_S = 60;
+    private static final double LEAST_DOUBT = 0.01;
 
     private Optional<PlannedBatch> current = Optional.empty();
     private Optional<PlannedBatch> next = Optional.empty();
@@ -38,7 +40,18 @@ final class PlannedCook {
 
     /** What the forecast of this cook is told. */
     Optional<PanPrior> prior() {
-        return current.flatMap(PlannedBatch::prior);
+        return current.flatMap(PlannedCook::prior);
+    }
+
+    /** What the forecast is told of a batch; empty if its plan does not know the hob, or is of less than a minute's boiling. */
+    static Optional<PanPrior> prior(PlannedBatch batch) {
+        return batch.pan()
+                .filter(told -> told.waterKgPerMin() < told.totalKg())
+                .map(told -> new PanPrior(
+                        told.totalKg(),
+                        told.solidsKg(),
+                        told.waterKgPerMin(),
+                        Math.min(1, Math.max(LEAST_DOUBT, told.relativeDoubt()))));
     }
 
     /** A cook begins; returns its plan. */

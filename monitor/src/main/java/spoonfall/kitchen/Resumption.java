@@ -102,6 +102,11 @@ final class Resumption {
 
     /** A reading as the cook took it, corrected as it was then. */
     Reading reading(CookInput.Heard heard, long atNanos) {
+        return reading(heard, atNanos, corrections);
+    }
+
+    /** The same with these corrections of thermometers, by their names. */
+    static Reading reading(CookInput.Heard heard, long atNanos, Map<String, Correction> corrections) {
         Reading raw = heard.shownC().isPresent()
                 ? Reading.good(heard.probe(), atNanos, heard.shownC().getAsDouble(), "")
                 : Reading.bad(heard.probe(), atNanos, "", heard.quality());

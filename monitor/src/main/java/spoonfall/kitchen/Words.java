@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import spoonfall.cook.TestWord;
 import spoonfall.log.CookJson;
 import spoonfall.log.memory.BatchMemory;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.probe.line.TemperatureUnit;
 import spoonfall.settest.TestAnswer;
 import spoonfall.typed.Typed;
@@ -51,7 +52,7 @@ final class Words {
     static final String RECOOK = BatchMemory.RECOOK;
 
     /** Somebody said what batch is in the pan, by its plan, or that none is. */
-    static final String PLAN = "plan";
+    static final String PLAN = PlannedBatch.WORD;
 
     /** Somebody said how many jars it filled. */
     static final String FILLED = "filled";

@@ -55,6 +55,11 @@ public interface CookJournal {
         return Diary.none();
     }
 
+    /** Where the plan of the next cook of this pan is written down until that cook begins. */
+    default Diary plan() {
+        return Diary.none();
+    }
+
     /**
      * Waits until everything said so far is on the disk, half a second at most, and not at all while the disk is in
      * trouble: an alarm reaches the cook whatever the disk does.

@@ -33,7 +33,13 @@ public final class BookLabels {
     public Label label(String contents) {
         CookHeader header = page.cook().header();
         String made = DAY.format(header.startedAt().atZone(ZoneId.systemDefault()));
-        return new Label(contents, shortened(header.batch()), made, shortened(header.kitchen()));
+        return new Label(contents, shortened(batch(contents, header.batch())), made, shortened(header.kitchen()));
+    }
+
+    /** A batch that is called by its contents need not say them again. */
+    private static String batch(String contents, String batch) {
+        boolean again = !contents.isEmpty() && batch.regionMatches(true, 0, contents + ", ", 0, contents.length() + 2);
+        return again ? batch.substring(contents.length() + 2) : batch;
     }
 
     private static String shortened(String text) {

@@ -13,11 +13,13 @@ import spoonfall.book.Firmness;
 import spoonfall.book.Outcome;
 import spoonfall.book.Taste;
 import spoonfall.log.CookNote;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.BookEvent;
 import spoonfall.log.store.BookPage;
 import spoonfall.log.store.BookPhoto;
 import spoonfall.log.store.BookTest;
+import spoonfall.plan.Yield;
 import spoonfall.words.Plain;
 
 /**
@@ -31,10 +33,10 @@ public final class CookReport {
             @media (prefers-color-scheme:dark){:root{--ground:#131e33;--ink:#eef3fb;--soft:#a9b7cf;--rim:#7fa6e8;--line:#2b3b58;--window:#1c3158;--syrup:#c97a16}}
             body{margin:0 auto;max-width:60rem;padding:1.5rem;font:1.05rem/1.45 system-ui,"Liberation Sans",Arial,sans-serif;color:var(--ink);background:var(--ground);overflow-wrap:anywhere}
             h1{font-size:2rem;line-height:1.15}h2{font-size:1.1rem;color:var(--soft)}
-            svg{width:100%;height:auto}svg text{fill:var(--ink);font-size:15px}
+            svg{width:100%;height:auto}svg text{fill:var(--ink);font-size:15px;paint-order:stroke;stroke:var(--ground);stroke-width:4px;stroke-linejoin:round}
             .window{fill:var(--window)}.syrup{fill:var(--syrup);fill-opacity:.55}.climb{fill:none;stroke:var(--ink);stroke-width:2}
             .gel,.base{stroke:var(--rim);stroke-width:2}.test{fill:var(--ground);stroke:var(--rim);stroke-width:2.5}.set{fill:var(--rim)}
-            table{border-collapse:collapse;width:100%}td{border-bottom:1px solid var(--line);padding:.3rem .6rem .3rem 0;vertical-align:top}td:first-child{color:var(--soft);width:5rem}
+            table{border-collapse:collapse;width:100%}td{border-bottom:1px solid var(--line);padding:.3rem .6rem .3rem 0;vertical-align:top}td:first-child{color:var(--soft);width:8rem}
             img{max-width:100%;height:auto;border-radius:12px}figure{margin:0 0 1rem}footer{color:var(--soft);font-size:.9rem;padding-top:1rem}
             """;
 
@@ -52,6 +54,7 @@ public final class CookReport {
         CookReport report = new CookReport(book.page(id), chosen);
         report.head();
         report.outcomes();
+        report.page.plan().ifPresent(report::planned);
         report.happened();
         if (chosen.photos()) {
             report.photos(book, id);
@@ -102,6 +105,16 @@ public final class CookReport {
             String words = chosen.notes() ? outcome.words() : "";
             row("After a " + outcome.after().wireName(), joined(set, taste.isEmpty() ? "" : "tastes " + taste, words));
         }
+        html.raw("</table>\n");
+    }
+
+    private void planned(PlannedBatch plan) {
+        html.raw("<h2>The plan</h2>\n<table>\n");
+        if (chosen.ingredients()) {
+            plan.rows().forEach(one -> row(one.amount(), one.food()));
+        }
+        row("Planned", plan.massWords() + ", " + plan.jarWords());
+        page.made().jars().ifPresent(jars -> row("Filled", Yield.words(plan.jars(), plan.manyJars(), jars)));
         html.raw("</table>\n");
     }
 

@@ -6,5 +6,6 @@ package spoonfall.paper;
  * @param notes the notes, and the words of the outcome
  * @param photos the photos
  * @param kitchen the kitchen's name
+ * @param ingredients what went in, by the plan of the batch
  */
-public record ReportChoice(boolean notes, boolean photos, boolean kitchen) {}
+public record ReportChoice(boolean notes, boolean photos, boolean kitchen, boolean ingredients) {}

@@ -23,6 +23,7 @@ public record Typed(double value, TemperatureUnit unit) {
         if (unit == TemperatureUnit.K) {
             throw new IllegalArgumentException("a pan thermometer shows °C or °F");
         }
+        value += 0.0; // there is no zero below zero
     }
 
     /**

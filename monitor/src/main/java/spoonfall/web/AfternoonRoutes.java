@@ -12,8 +12,8 @@ import java.util.function.Function;
 import spoonfall.kitchen.AfternoonDesk;
 import spoonfall.kitchen.AfternoonView;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.NotesText;
 import spoonfall.kitchen.Refusal;
+import spoonfall.kitchen.file.NotesText;
 
 /** The calls that say how far the afternoon is, and change the notes. Each answers with the afternoon afterwards. */
 final class AfternoonRoutes {

@@ -27,12 +27,13 @@ final class AlarmRoutes {
     void add(RoutesConfig routes, String base) {
         routes.post(
                 base + "/alarms/{id}/acknowledge",
-                ctx -> told(ctx, pan.apply(ctx).acknowledge(ctx.pathParam("id"))));
+                ctx -> told(ctx, pan.apply(ctx).alarms().acknowledge(ctx.pathParam("id"))));
         routes.post(
                 base + "/alarms/{id}/shelve",
-                ctx -> told(ctx, pan.apply(ctx).shelve(ctx.pathParam("id"), minutes(ctx))));
+                ctx -> told(ctx, pan.apply(ctx).alarms().shelve(ctx.pathParam("id"), minutes(ctx))));
         routes.post(
-                base + "/alarms/{id}/unshelve", ctx -> told(ctx, pan.apply(ctx).unshelve(ctx.pathParam("id"))));
+                base + "/alarms/{id}/unshelve",
+                ctx -> told(ctx, pan.apply(ctx).alarms().unshelve(ctx.pathParam("id"))));
     }
 
     private static int minutes(Context ctx) {

@@ -1,6 +1,7 @@
 package spoonfall.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
@@ -52,7 +53,9 @@ final class BookRoutes {
                 words(asked, "words"),
                 words(asked, "fruit"),
                 jars(asked));
-        WebServer.json(ctx, 200, BookViews.said(book().say(id(ctx), words)));
+        ObjectNode said = BookViews.said(book().say(id(ctx), words));
+        said.set("plan", BookViews.plan(book().page(id(ctx))));
+        WebServer.json(ctx, 200, said);
     }
 
     private BatchBook book() {

@@ -1,5 +1,6 @@
 package spoonfall.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -14,6 +15,7 @@ import spoonfall.log.store.BookList;
 import spoonfall.log.store.BookPage;
 import spoonfall.log.store.BookQuery;
 import spoonfall.log.store.BookSaid;
+import spoonfall.plan.Yield;
 
 /** The batch book as the page gets it. */
 final class BookViews {
@@ -62,6 +64,23 @@ final class BookViews {
         return node;
     }
 
+    /** What was planned of a cook, beside what was filled; null where nothing was. */
+    static JsonNode plan(BookPage page) {
+        return page.plan()
+                .<JsonNode>map(plan -> {
+                    ObjectNode node = object().put("mass", plan.massWords()).put("jars", plan.jarWords());
+                    page.made()
+                            .jars()
+                            .ifPresent(jars -> node.put("yield", Yield.words(plan.jars(), plan.manyJars(), jars)));
+                    ArrayNode rows = node.putArray("ingredients");
+                    plan.rows()
+                            .forEach(row ->
+                                    rows.addObject().put("amount", row.amount()).put("food", row.food()));
+                    return node;
+                })
+                .orElseGet(JsonNodeFactory.instance::nullNode);
+    }
+
     /** One cook, without its climb. */
     static ObjectNode page(BookPage page) {
         CookHeader header = page.cook().header();
@@ -73,6 +92,7 @@ final class BookViews {
         node.put("ended", page.cook().endedMillis().isPresent())
                 .put("damaged", page.cook().damaged());
         node.setAll(said(new BookSaid(page.made(), page.outcomes())));
+        node.set("plan", plan(page));
         put(node, "finalRiseC", page.marks().finalRiseC());
         put(node, "boilMinutes", page.marks().boilMinutes());
         ArrayNode events = node.putArray("events");

@@ -32,6 +32,9 @@ final class Listeners {
     /** How long a stream that nothing passes on may hold what answers it. */
     private static final int LONGEST_STILL_MILLIS = 10_000;
 
+    /** So little may the system hold for a page that does not read it: the rest waits with us, where it is noticed and bounded. */
+    private static final int SEND_BUFFER_BYTES = 64 * 1024;
+
     private Listeners() {}
 
     /** Adds the one for this machine, and the other if there is a door to the network. */
@@ -57,6 +60,7 @@ final class Listeners {
         ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
         connector.setHost(host);
         connector.setPort(port);
+        connector.setAcceptedSendBufferSize(SEND_BUFFER_BYTES);
         connector.setShutdownIdleTimeout(LAST_IDLE_MILLIS);
         return connector;
     }
@@ -69,6 +73,7 @@ final class Listeners {
         ServerConnector connector =
                 door.tls().map(key -> secure(server, http, key)).orElseGet(() -> plain(server, http));
         connector.setPort(door.port());
+        connector.setAcceptedSendBufferSize(SEND_BUFFER_BYTES);
         connector.setName(NETWORK);
         connector.setShutdownIdleTimeout(LAST_IDLE_MILLIS);
         ConnectionWatch watch = new ConnectionWatch(connector, door.devices()::refresh);

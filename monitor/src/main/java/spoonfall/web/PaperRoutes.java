@@ -61,7 +61,8 @@ final class PaperRoutes {
         ReportChoice chosen = new ReportChoice(
                 asked(ctx, "notes").isPresent(),
                 asked(ctx, "photos").isPresent(),
-                asked(ctx, "kitchen").isPresent());
+                asked(ctx, "kitchen").isPresent(),
+                asked(ctx, "ingredients").isPresent());
         String report = CookReport.of(book.get(), BookRoutes.number(ctx, "id"), chosen);
         file(ctx, "cook", "text/html; charset=utf-8", "html").result(report);
     }

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import spoonfall.cook.CookSettings;
 import spoonfall.food.Amount;
 import spoonfall.food.CookUnit;
@@ -17,8 +18,8 @@ import spoonfall.food.Ingredient;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.Pantry;
 import spoonfall.kitchen.PlanState;
-import spoonfall.kitchen.PlannedBatch;
 import spoonfall.kitchen.Refusal;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.plan.BatchPlan;
 import spoonfall.plan.Scaling;
 import spoonfall.plan.TypedSetup;
@@ -28,6 +29,8 @@ final class PlanRoutes {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final List<String> BATCH = List.of("ingredients", "pan", "power", "kettle", "ph", "jar", "times");
     private static final List<String> ROW = List.of("amount", "unit", "food");
+
+    private static final Pattern PLANS = Pattern.compile("/api(/pans/[^/]+)?/plan");
 
     private final Pantry pantry;
     private final Function<Context, Kitchen> pan;
@@ -52,6 +55,11 @@ final class PlanRoutes {
                 base + "/plan/cook",
                 ctx -> told(ctx, WebServer.answer(pan.apply(ctx).plans().cook(Optional.empty()))));
         routes.post(base + "/plan/filled", this::filled);
+    }
+
+    /** Whether a request only asks what would come of a batch: who may look may plan. */
+    static boolean onlyPlans(String method, String path) {
+        return method.equals("POST") && PLANS.matcher(path).matches();
     }
 
     private void foods(Context ctx) {

@@ -7,7 +7,7 @@ import java.util.List;
 import spoonfall.food.Food;
 import spoonfall.food.Foods;
 import spoonfall.food.Ingredient;
-import spoonfall.kitchen.PlannedBatch;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.plan.BatchPlan;
 import spoonfall.plan.HobPower;
 import spoonfall.plan.PathPoint;

@@ -8,6 +8,8 @@ import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
+import spoonfall.cook.Stage;
+import spoonfall.probe.Quality;
 
 /** The sentence: what the pan is doing, then what to do and when. */
 final class Sentences {
@@ -31,7 +33,9 @@ final class Sentences {
                 .filter(alarm -> alarm.state().active() && tellsMoreThanTheStage(alarm.name()))
                 .findFirst();
         boolean speaksNonsense = trouble.isPresent() && trouble.get().name() == AlarmName.PROBE_IMPLAUSIBLE;
-        if (!status.fresh() && !speaksNonsense) {
+        // one reading of a probe that speaks by itself is none yet
+        boolean justBegun = !byHand && status.stage() == Stage.WAITING && status.quality() == Quality.GOOD;
+        if (!status.fresh() && !speaksNonsense && !justBegun) {
             return silent(status);
         }
         if (trouble.isPresent()) {

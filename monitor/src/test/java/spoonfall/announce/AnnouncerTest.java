@@ -84,7 +84,7 @@ final class AnnouncerTest {
             awaitSaid(script, call);
             nanos.addAndGet(70_000_000_000L);
             Hearing.await("the call again", () -> times(script, call) == 2);
-            kitchen.acknowledge("start-set-tests-1").get();
+            kitchen.alarms().acknowledge("start-set-tests-1").get();
             nanos.addAndGet(70_000_000_000L);
             probe.say(100, 5);
             assertThat(kitchen.state().get().pan().alarms()).isNotEmpty();

@@ -47,6 +47,14 @@ final class CookMarksTest {
         assertThat(marks.sugarS()).isCloseTo(600, within(15.0));
     }
 
+    /** Peel boils for five minutes before its sugar: the record's first rolling boil is then long before it. */
+    @Test
+    void peelThatBoilsFirst_isNotTheSugar() {
+        DoubleUnaryOperator peelBoils = t -> t < 300 ? -2 : t < 600 ? 0 : pan(t);
+        CookMarks marks = CookMarks.of(line(2700, 1, peelBoils), OptionalDouble.of(310), OptionalDouble.of(2460), 4.4);
+        assertThat(marks.sugarS()).isCloseTo(600, within(15.0));
+    }
+
     @Test
     void readingsByHand_giveTheSameMarks_coarser() {
         CookMarks marks = CookMarks.of(

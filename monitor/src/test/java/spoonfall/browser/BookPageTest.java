@@ -149,13 +149,13 @@ final class BookPageTest {
         try (CookLog log = CookLog.open(folder.resolve("cooks.db"))) {
             log.note(2, "<script>document.title = 'taken'</script> for aunt");
         }
-        String plain = CookReport.of(book, 2, new ReportChoice(false, false, false));
+        String plain = CookReport.of(book, 2, new ReportChoice(false, false, false, false));
         assertThat(plain)
                 .doesNotContain("aunt")
                 .doesNotContain("<img")
                 .doesNotContain("<script")
                 .doesNotContain("http:");
-        String all = CookReport.of(book, 2, new ReportChoice(true, true, true));
+        String all = CookReport.of(book, 2, new ReportChoice(true, true, true, true));
         for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
             Page report = opened(browsers.context(820, 1180, scheme), "report.html", all);
             assertThat(report).hasTitle(Pattern.compile("Seville orange"));

@@ -2,6 +2,7 @@ package spoonfall.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -9,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spoonfall.cook.Cooks;
@@ -82,7 +84,7 @@ final class LogTest {
     }
 
     @Test
-    void anOutcome_isSaidAndSeen_andABatchGoesOutOnPaper() {
+    void anOutcome_isSaidAndSeen_andABatchGoesOutOnPaper() throws IOException {
         Path in = folder.resolve("in.csv");
         Cooks.trace(Scenario.CLEAN, 4).write(in);
         assertThat(run("log", "import", in.toString())).isZero();
@@ -117,8 +119,21 @@ final class LogTest {
         assertThat(said).contains("Cook 2, Quince, 6 jars.").contains("after a month: not said how it set; keeps well");
         assertThat(run("log", "photo", "1", whole.toString())).isOne();
         assertThat(said).contains("neither a JPEG nor a PNG");
+        photosComeOutAsTheyAreKept();
         assertThat(run("log", "outcome", "3", "--set", "firm")).isOne();
         assertThat(said).contains("there is no cook 3");
+    }
+
+    private void photosComeOutAsTheyAreKept() throws IOException {
+        Path png = folder.resolve("jar.png");
+        ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", png.toFile());
+        assertThat(run("log", "photo", "1", png.toString())).isZero();
+        assertThat(run("log", "photos", "1", folder.toString())).isZero();
+        assertThat(said).contains("Wrote 1 photo of cook 1 into");
+        BufferedImage out = ImageIO.read(folder.resolve("cook-1-photo-1.jpg").toFile());
+        assertThat(out.getWidth()).isEqualTo(40);
+        assertThat(run("log", "photos", "1", folder.toString())).isOne();
+        assertThat(said).contains("is there already");
     }
 
     @Test

@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.kitchen.FoodBook;
 import spoonfall.kitchen.HobBook;
-import spoonfall.kitchen.NotesFile;
-import spoonfall.kitchen.PlanFile;
+import spoonfall.kitchen.file.NotesFile;
+import spoonfall.kitchen.file.PlanFile;
 
 final class PlanTest {
     private static final Path SAMPLE = Path.of("..", "sample-notes", "seville-orange-and-ginger.toml");

@@ -20,6 +20,7 @@ final class KeptJournal implements CookJournal {
     final List<String> events = new ArrayList<>();
     final List<CookNote> notes = new ArrayList<>();
     final KeptDiary afternoon = new KeptDiary();
+    final KeptDiary plan = new KeptDiary();
     Duration away = Duration.ZERO;
     volatile Optional<Unrecorded> trouble = Optional.empty();
 
@@ -94,6 +95,11 @@ final class KeptJournal implements CookJournal {
     @Override
     public Diary afternoon() {
         return afternoon;
+    }
+
+    @Override
+    public Diary plan() {
+        return plan;
     }
 
     @Override

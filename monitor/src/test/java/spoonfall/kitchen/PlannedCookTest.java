@@ -3,6 +3,7 @@ package spoonfall.kitchen;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -16,6 +17,7 @@ import spoonfall.food.Ingredient;
 import spoonfall.food.IngredientLine;
 import spoonfall.lab.Scenario;
 import spoonfall.log.CookInput;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.physics.Air;
 import spoonfall.physics.Water;
 import spoonfall.plan.BatchPlan;
@@ -118,13 +120,41 @@ final class PlannedCookTest {
     }
 
     @Test
+    void aPlanForTheNextCook_outlastsAKillAndANight_andIsUsedOnce() {
+        try (Run evening = new Run()) {
+            evening.kitchen.plans().cook(Optional.of(batch())).join();
+        }
+        journal.plan.away = Duration.ofHours(14);
+        try (Run morning = new Run()) {
+            assertThat(morning.kitchen.plans().state().join().batch()).contains(batch());
+            morning.play(0, 60);
+            assertThat(words()).contains("plan");
+        }
+        journal.header = null; // that cook is over
+        try (Run later = new Run()) {
+            assertThat(later.kitchen.plans().state().join().batch()).isEmpty();
+        }
+    }
+
+    @Test
+    void aPlanThatNobodyCooked_isForgotten_afterTwoDays() {
+        try (Run first = new Run()) {
+            first.kitchen.plans().cook(Optional.of(batch())).join();
+        }
+        journal.plan.away = Duration.ofHours(49);
+        try (Run second = new Run()) {
+            assertThat(second.kitchen.plans().state().join().batch()).isEmpty();
+        }
+    }
+
+    @Test
     void theFirstForecast_isSurer_whenTheBatchWasPlanned() {
         assertThat(firstForecastWidthS(Optional.of(batch()))).isLessThan(firstForecastWidthS(Optional.empty()));
     }
 
     private double firstForecastWidthS(Optional<PlannedBatch> batch) {
         CookMonitor monitor = new CookMonitor(Cooks.settings(trace), 0);
-        batch.flatMap(PlannedBatch::prior).ifPresent(monitor::expect);
+        batch.flatMap(PlannedCook::prior).ifPresent(monitor::expect);
         for (int i = 0; i < trace.size(); i++) {
             long atNanos = Math.round(trace.elapsedS(i) * 1e9);
             monitor.accept(Reading.good("pan", atNanos, trace.temperatureC(i).orElseThrow(), ""));

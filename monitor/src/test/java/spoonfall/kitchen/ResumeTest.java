@@ -138,7 +138,7 @@ final class ResumeTest {
             }
             CookAlarm alarm = first.state().pan().alarms().get(0);
             id = alarm.id();
-            first.kitchen.acknowledge(id).join();
+            first.kitchen.alarms().acknowledge(id).join();
             first.kitchen.checks().declare(WaterBoil.atElevation(1200)).join();
         }
         try (Run second = run(trace)) {

@@ -4,31 +4,50 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spoonfall.cook.AlarmName;
 import spoonfall.cook.CookMonitor;
+import spoonfall.cook.CookSettings;
 import spoonfall.cook.Cooks;
+import spoonfall.cook.Forecast;
+import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.Stage;
 import spoonfall.lab.Scenario;
+import spoonfall.log.CookBasis;
+import spoonfall.log.CookEventJson;
+import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
 import spoonfall.log.TraceReplay;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.CookLog;
 import spoonfall.log.store.StoredCook;
 import spoonfall.probe.Quality;
+import spoonfall.probe.Reading;
 import spoonfall.probe.trace.Trace;
+import spoonfall.score.ByHand;
 import spoonfall.words.Saying;
 import spoonfall.words.Storyteller;
 import spoonfall.words.TestSayings;
 
 final class LessonMakerTest {
+    /** Of the simulated pan of {@link spoonfall.lab.PanSettings#defaults}: 2.1 kg at 40 % on 1.35 kW. */
+    private static final String PLAN =
+            "{\"ingredients\":[{\"amount\":\"2.1 kg\",\"food\":\"all of it\"}],\"solidsKg\":0.84,"
+                    + "\"pan\":{\"totalKg\":2.1,\"solidsKg\":0.84,\"waterKgPerMin\":0.0359,\"relativeDoubt\":0.08},"
+                    + "\"finishedKg\":{\"low\":1.2,\"middle\":1.3,\"high\":1.4},"
+                    + "\"jars\":{\"low\":3.8,\"middle\":4.1,\"high\":4.4},\"manyJars\":\"half-pint jars\"}";
+
     @TempDir
     private Path folder;
 
@@ -150,6 +169,72 @@ final class LessonMakerTest {
         Lesson lesson = LessonMaker.of(with(cook, inputs, cook.events(), cook.aliveMillis()));
         assertThat(lesson.frames()).isSortedAccordingTo(Comparator.comparingDouble(Frame::t));
         assertThat(lesson.frames()).anyMatch(frame -> frame.stage() == Stage.ROLLING_BOIL);
+    }
+
+    @Test
+    void aCookThatWasReadByHand_isALessonToo_withItsForecastAndNoSilence() {
+        Trace trace = new ByHand(90, 0.5).look("lesson", Cooks.trace(Scenario.CLEAN, 4));
+        StoredCook typed = byHand(trace);
+        Lesson lesson = LessonMaker.of(typed);
+        assertThat(lesson.frames()).isSortedAccordingTo(Comparator.comparingDouble(Frame::t));
+        assertThat(lesson.frames()).anyMatch(frame -> frame.forecast().isPresent());
+        assertThat(lesson.frames()).anyMatch(frame -> frame.stage() == Stage.ROLLING_BOIL);
+        assertThat(lesson.frames())
+                .as("a minute and a half between two readings is no silence")
+                .noneMatch(frame -> frame.saying().state().startsWith("No word"));
+        assertThat(lesson.moments()).extracting(Moment::kind).contains(Moment.Kind.ALARM, Moment.Kind.STAGE);
+    }
+
+    private StoredCook byHand(Trace trace) {
+        CookSettings settings = Cooks.settings(trace);
+        List<ProbeTrust> trusts = List.of(ProbeTrust.byHand("pan"));
+        CookMonitor monitor = new CookMonitor(settings, 0, trusts);
+        List<CookInput> inputs = new ArrayList<>();
+        List<StoredCook.Event> events = new ArrayList<>();
+        for (int i = 0; i < trace.size(); i++) {
+            if (trace.temperatureC(i).isPresent()) {
+                long millis = Math.round(trace.elapsedS(i) * 1000);
+                double temperatureC = trace.temperatureC(i).getAsDouble();
+                inputs.add(new CookInput.Heard("pan", millis, millis, OptionalDouble.of(temperatureC), Quality.GOOD));
+                inputs.add(new CookInput.Word(
+                        millis,
+                        "typed",
+                        CookJson.object()
+                                .put("id", "reading-" + i)
+                                .put("value", temperatureC)
+                                .put("unit", "CELSIUS")));
+                monitor.accept(Reading.good("pan", millis * 1_000_000, temperatureC, "")).stream()
+                        .filter(event -> !CookEventJson.kind(event).isEmpty())
+                        .forEach(event -> events.add(new StoredCook.Event(
+                                Math.round(event.t() * 1000), CookEventJson.kind(event), CookEventJson.detail(event))));
+            }
+        }
+        CookBasis basis = new CookBasis(settings, trusts, settings.waterBoil(), Optional.empty());
+        CookHeader header = new CookHeader(1, "", "", "", "live", 1, Instant.EPOCH, settings, basis, Map.of());
+        long lastMillis = Math.round(trace.lastS() * 1000);
+        StoredCook any = stored(Cooks.trace(Scenario.CLEAN, 4));
+        return new StoredCook(
+                1, header, inputs, events, List.of(), lastMillis, any.aliveAt(), OptionalLong.of(lastMillis), 0);
+    }
+
+    @Test
+    void aCookThatWasPlanned_isForecastByItsPlanAgain() {
+        StoredCook cook = stored(Cooks.trace(Scenario.CLEAN, 4));
+        List<CookInput> inputs = new ArrayList<>(cook.inputs());
+        inputs.add(0, word(0, PlannedBatch.WORD, PLAN));
+        Lesson without = LessonMaker.of(cook);
+        Lesson planned = LessonMaker.of(with(cook, inputs, cook.events(), cook.aliveMillis()));
+        assertThat(planned.frames()).hasSameSizeAs(without.frames());
+        assertThat(firstWidthS(planned)).isLessThan(firstWidthS(without));
+        assertThat(planned.moments()).hasSameSizeAs(without.moments());
+    }
+
+    private static double firstWidthS(Lesson lesson) {
+        Forecast first = lesson.frames().stream()
+                .flatMap(frame -> frame.forecast().stream())
+                .findFirst()
+                .orElseThrow();
+        return first.highS() - first.lowS();
     }
 
     @Test

@@ -17,8 +17,8 @@ import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
-import spoonfall.kitchen.NotesFile;
 import spoonfall.kitchen.ToldProbe;
+import spoonfall.kitchen.file.NotesFile;
 
 /** The calls of the afternoon. */
 final class AfternoonRoutesTest {

@@ -68,6 +68,17 @@ final class PairingTest {
         }
         assertThat(door.outside("DELETE", "/api/check", "", cookie).statusCode())
                 .isEqualTo(403);
+        String batch = "{\"ingredients\":[{\"amount\":\"1 kg\",\"food\":\"damsons\"},"
+                + "{\"amount\":\"1 kg\",\"food\":\"sugar\"}]}";
+        for (String base : new String[] {"/api", "/api/pans/pan"}) { // planning changes nothing, using a plan does
+            assertThat(door.outside("POST", base + "/plan", batch, cookie).statusCode())
+                    .isEqualTo(200);
+            assertThat(door.outside("POST", base + "/plan/cook", batch, cookie).statusCode())
+                    .isEqualTo(403);
+            assertThat(door.outside("POST", base + "/plan/filled", "{\"jars\":5}", cookie)
+                            .statusCode())
+                    .isEqualTo(403);
+        }
         ServedDoor.Channel channel = new ServedDoor.Channel();
         door.live(cookie, door.outside(), channel).join();
         Hearing.await("the snapshot", () -> channel.heard);

@@ -29,6 +29,8 @@ import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.ToldProbe;
+import spoonfall.log.Diary;
+import spoonfall.log.store.BatchBook;
 
 /** A real service with a door to the network, and who knocks at it. */
 public final class ServedDoor implements AutoCloseable {
@@ -42,25 +44,31 @@ public final class ServedDoor implements AutoCloseable {
     private final HttpClient client;
     private final String scheme;
 
-    private ServedDoor(Path folder, Optional<ServerKey> tls, HttpClient client) {
+    private ServedDoor(Path folder, Optional<ServerKey> tls, HttpClient client, Optional<BatchBook> book) {
         devices = DeviceBook.open(folder.resolve("devices.json"));
         scheme = tls.isPresent() ? "https" : "http";
         this.client = client;
         NetworkDoor door = new NetworkDoor(0, tls, new HostNames(Set.of("kitchen.example")), devices);
-        server = new WebServer(Kitchens.one(kitchen), "127.0.0.1", 0, Optional.of(door));
+        Kitchens kitchens = new Kitchens(List.of(kitchen), Optional.empty(), Diary.none(), book);
+        server = new WebServer(kitchens, "127.0.0.1", 0, Optional.of(door));
         kitchen.start();
         server.start();
     }
 
     /** One that serves the network without TLS. */
     static ServedDoor plain(Path folder) {
-        return new ServedDoor(folder, Optional.empty(), HttpClient.newHttpClient());
+        return new ServedDoor(folder, Optional.empty(), HttpClient.newHttpClient(), Optional.empty());
     }
 
     /** One with a certificate of its own, and clients that trust it. */
     public static ServedDoor secure(Path folder) {
+        return secure(folder, Optional.empty());
+    }
+
+    /** The same, with a book of cooks if there is to be one. */
+    static ServedDoor secure(Path folder, Optional<BatchBook> book) {
         ServerKey key = SelfMade.in(folder, List.of(), List.of(), Instant.now());
-        return new ServedDoor(folder, Optional.of(key), Trusting.client(key.certificate()));
+        return new ServedDoor(folder, Optional.of(key), Trusting.client(key.certificate()), book);
     }
 
     /** The address at which devices find it. */
@@ -88,6 +96,18 @@ public final class ServedDoor implements AutoCloseable {
     HttpResponse<String> outside(String method, String path, String cookie, String header, String value) {
         HttpRequest.Builder request = request(outside(), method, path, "").header(header, value);
         return send(cookie.isEmpty() ? request : request.header("Cookie", cookie));
+    }
+
+    /** What a page in the network asks, with a file. */
+    HttpResponse<byte[]> file(String method, String path, byte[] file, String cookie)
+            throws IOException, InterruptedException {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(outside() + path))
+                .method(method, HttpRequest.BodyPublishers.ofByteArray(file))
+                .header("Origin", outside());
+        if (!cookie.isEmpty()) {
+            request.header("Cookie", cookie);
+        }
+        return client.send(request.build(), HttpResponse.BodyHandlers.ofByteArray());
     }
 
     private static HttpRequest.Builder request(String base, String method, String path, String body) {

@@ -1,7 +1,5 @@
 package spoonfall.log.memory;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +12,7 @@ import spoonfall.food.Foods;
 import spoonfall.food.Ingredient;
 import spoonfall.food.SettingClass;
 import spoonfall.learn.Evidence;
-import spoonfall.log.CookInput;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.log.store.StoredCook;
 
 /**
@@ -22,37 +20,30 @@ import spoonfall.log.store.StoredCook;
  *
  * @param sugarToFruit grams of sugar to a gram of fruit
  * @param setting how well most of the fruit sets by itself
+ * @param ph how acid it was, as somebody measured it
  */
-record PlanEvidence(OptionalDouble sugarToFruit, Optional<Evidence.Setting> setting) implements Evidence {
-    private static final String PLAN = "plan";
-
-    /** A plan does not keep the pH. */
-    @Override
-    public OptionalDouble ph() {
-        return OptionalDouble.empty();
-    }
-
-    /** What the plan that a cook had last says; empty if it had none, or one of foods that are not known any more. */
+record PlanEvidence(OptionalDouble sugarToFruit, Optional<Evidence.Setting> setting, OptionalDouble ph)
+        implements Evidence {
+    /** What the plan that a cook had last says; empty if it had none, or one of which nothing is known any more. */
     static Optional<Evidence> of(StoredCook cook, Foods foods) {
-        Optional<ObjectNode> plan = Optional.empty();
-        for (CookInput input : cook.inputs()) {
-            if (input instanceof CookInput.Word word && word.kind().equals(PLAN)) {
-                plan = Optional.of(word.detail());
-            }
-        }
-        return plan.flatMap(detail -> of(detail.path("ingredients"), foods));
+        return PlannedBatch.last(cook.inputs()).flatMap(plan -> {
+            Optional<PlanEvidence> fruit = ofFruit(plan, foods);
+            Optional<PlanEvidence> acid = plan.acidity().isPresent()
+                    ? Optional.of(new PlanEvidence(OptionalDouble.empty(), Optional.empty(), plan.acidity()))
+                    : Optional.empty();
+            return fruit.or(() -> acid);
+        });
     }
 
-    private static Optional<Evidence> of(JsonNode rows, Foods foods) {
+    private static Optional<PlanEvidence> ofFruit(PlannedBatch plan, Foods foods) {
         List<Ingredient> ingredients = new ArrayList<>();
-        for (JsonNode row : rows) {
-            Optional<Food> food = foods.find(row.path("food").asText());
+        for (PlannedBatch.Row row : plan.rows()) {
+            Optional<Food> food = foods.find(row.food());
             if (food.isEmpty()) {
                 return Optional.empty();
             }
             try {
-                Amount amount = Amount.of(row.path("amount").asText());
-                ingredients.add(new Ingredient(amount, food.get()));
+                ingredients.add(new Ingredient(Amount.of(row.amount()), food.get()));
             } catch (IllegalArgumentException e) {
                 return Optional.empty(); // a table of its own that has changed since
             }
@@ -62,7 +53,8 @@ record PlanEvidence(OptionalDouble sugarToFruit, Optional<Evidence.Setting> sett
             return Optional.empty();
         }
         double sugarG = grams(ingredients, food -> food.kind() == FoodKind.SUGAR);
-        return Optional.of(new PlanEvidence(OptionalDouble.of(sugarG / fruitG), setting(ingredients, fruitG)));
+        return Optional.of(
+                new PlanEvidence(OptionalDouble.of(sugarG / fruitG), setting(ingredients, fruitG), plan.acidity()));
     }
 
     /** The class that more than half of the fruit is of, as the plan's own advice has it. */

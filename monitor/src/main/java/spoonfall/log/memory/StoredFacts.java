@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import spoonfall.book.SugarFall;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.Stage;
 import spoonfall.cook.WaterBoil;
@@ -19,11 +18,6 @@ import spoonfall.log.store.StoredCook;
 
 /** Facts to learn from, out of a cook as the record keeps it. */
 final class StoredFacts {
-    /** Sugar goes in before the pan is at that share of its target. */
-    private static final double SUGAR_BY = 0.4;
-
-    private static final double SETTLED_S = 20;
-
     private final BookPage page;
     private final CookSettings settings;
 
@@ -51,16 +45,8 @@ final class StoredFacts {
 
     /** How long it boiled with its sugar in, in minutes; empty if it never did. */
     OptionalDouble boilMinutes() {
-        double minutes = minutesIn(false, sugarS());
+        double minutes = minutesIn(false, page.marks().sugarS());
         return minutes == 0 ? OptionalDouble.empty() : OptionalDouble.of(minutes);
-    }
-
-    /**
-     * The second at which the sugar went in: the last deep fall before the pan came near its target, for without sugar none
-     * does; 0 if there was none. Peel that boiled before that does not count.
-     */
-    private double sugarS() {
-        return SugarFall.lastS(page.line(), SETTLED_S, page.line().lastT(), SUGAR_BY * settings.riseC());
     }
 
     private static Base base(WaterBoil boil) {

@@ -1,11 +1,13 @@
 package spoonfall.log.store;
 
 import java.util.List;
+import java.util.Optional;
 import spoonfall.book.CookMarks;
 import spoonfall.book.Made;
 import spoonfall.book.Outcome;
 import spoonfall.book.RiseLine;
 import spoonfall.cook.CookSettings;
+import spoonfall.log.planned.PlannedBatch;
 
 /**
  * A cook as the batch book shows it.
@@ -35,6 +37,11 @@ public record BookPage(
     /** What happened, in words and in order. */
     public List<BookEvent> events() {
         return BookEvent.of(cook);
+    }
+
+    /** What was planned of it; empty if nothing was. */
+    public Optional<PlannedBatch> plan() {
+        return PlannedBatch.last(cook.inputs());
     }
 
     /** Its set tests, in order. */

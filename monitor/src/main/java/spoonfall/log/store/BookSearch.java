@@ -23,24 +23,23 @@ final class BookSearch {
         query.before().ifPresent(before -> where("c.started_ms < :before", "before", before.toEpochMilli()));
         if (!query.fruit().isBlank()) {
             where(
-                    "EXISTS (SELECT 1 FROM made m WHERE m.cook = c.id AND m.fruit = :fruit COLLATE NOCASE)",
+                    "c.id IN (SELECT cook FROM made WHERE fruit = :fruit COLLATE NOCASE)",
                     "fruit",
                     query.fruit().strip());
         }
         query.set()
                 .map(Firmness::wireName)
-                .ifPresent(set -> where(
-                        "EXISTS (SELECT 1 FROM outcome o WHERE o.cook = c.id AND o.firmness = :set)", "set", set));
+                .ifPresent(set -> where("c.id IN (SELECT cook FROM outcome WHERE firmness = :set)", "set", set));
         if (!query.text().isBlank()) {
             String pattern =
                     query.text().strip().replace("!", "!!").replace("%", "!%").replace("_", "!_");
             where(
                     "(" + BATCH + " LIKE :text ESCAPE '!' OR c.pan LIKE :text ESCAPE '!'"
                             + " OR coalesce(p.kitchen, '') LIKE :text ESCAPE '!'"
-                            + " OR EXISTS (SELECT 1 FROM made m WHERE m.cook = c.id AND m.fruit LIKE :text ESCAPE '!')"
-                            + " OR EXISTS (SELECT 1 FROM note n WHERE n.cook = c.id AND n.text LIKE :text ESCAPE '!')"
-                            + " OR EXISTS (SELECT 1 FROM outcome o WHERE o.cook = c.id AND (o.words LIKE :text ESCAPE '!'"
-                            + " OR o.taste LIKE :text ESCAPE '!' OR o.firmness LIKE :text ESCAPE '!')))",
+                            + " OR c.id IN (SELECT cook FROM made WHERE fruit LIKE :text ESCAPE '!')"
+                            + " OR c.id IN (SELECT cook FROM note WHERE text LIKE :text ESCAPE '!')"
+                            + " OR c.id IN (SELECT cook FROM outcome WHERE words LIKE :text ESCAPE '!'"
+                            + " OR taste LIKE :text ESCAPE '!' OR firmness LIKE :text ESCAPE '!'))",
                     "text",
                     "%" + pattern + "%");
         }

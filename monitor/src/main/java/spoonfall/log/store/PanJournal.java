@@ -121,6 +121,11 @@ final class PanJournal extends Pen implements CookJournal {
     }
 
     @Override
+    public Diary plan() {
+        return recorder().diary("plan " + pan);
+    }
+
+    @Override
     public Optional<Unrecorded> trouble() {
         return recorder().trouble().map(words -> recorder().losing() ? losing(words) : words);
     }

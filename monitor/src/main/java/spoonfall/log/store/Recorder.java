@@ -23,13 +23,16 @@ import spoonfall.log.Diary;
 import spoonfall.log.KeepRules;
 
 /**
- * Writes cooks down: one thread, named {@code recorder}, owns the file and commits once a second, and at once when
- * somebody waits for it. What cannot be written stays in memory, in order, until it can be. When memory holds {@link
+ * Writes cooks down: one thread, named {@code recorder}, owns the file and commits a little more than once a second, and at once
+ * when somebody waits for it. What cannot be written stays in memory, in order, until it can be. When memory holds {@link
  * Inbox#MOST_HELD} things, further readings are dropped and counted; words and events have room of their own beyond that.
  */
 public final class Recorder implements AutoCloseable {
     private static final int MOST_AT_ONCE = 10_000;
-    private static final long COMMIT_EVERY_MILLIS = 1000;
+
+    /** A kill loses what came since the last commit: with the commit's own time that stays below a second. */
+    private static final long COMMIT_EVERY_MILLIS = 800;
+
     private static final long MARK_EVERY_MILLIS = 10_000;
     private static final Duration UPKEEP_EVERY = Duration.ofDays(1);
     private static final Logger LOG = LoggerFactory.getLogger(Recorder.class);
@@ -184,7 +187,7 @@ public final class Recorder implements AutoCloseable {
         }
     }
 
-    /** Takes what comes for a second, or until somebody waits. While the file is in trouble the inbox holds it all. */
+    /** Takes what comes until the next commit is due, or until somebody waits. While the file is in trouble the inbox holds it all. */
     private List<Inbox.Settle> collect() throws InterruptedException {
         long untilNanos = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(COMMIT_EVERY_MILLIS);
         List<Inbox.Settle> asked = inbox.collect(batch, MOST_AT_ONCE, untilNanos, () -> running);

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -13,7 +12,9 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spoonfall.book.After;
@@ -23,6 +24,9 @@ import spoonfall.calibration.Correction;
 import spoonfall.calibration.Point;
 import spoonfall.calibration.Reference;
 import spoonfall.cook.Cooks;
+import spoonfall.food.Foods;
+import spoonfall.food.Ingredient;
+import spoonfall.food.IngredientLine;
 import spoonfall.kitchen.FoodBook;
 import spoonfall.lab.Scenario;
 import spoonfall.learn.Batch;
@@ -31,10 +35,13 @@ import spoonfall.learn.Diagnosis;
 import spoonfall.learn.Evidence;
 import spoonfall.learn.Finding;
 import spoonfall.log.CalibrationBook;
-import spoonfall.log.CookJson;
 import spoonfall.log.DataFolder;
+import spoonfall.log.planned.PlannedBatch;
 import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.CookLog;
+import spoonfall.plan.BatchPlan;
+import spoonfall.plan.Jar;
+import spoonfall.plan.PlanSetup;
 import spoonfall.probe.trace.Trace;
 
 /** What the record says of simulated cooks. */
@@ -135,29 +142,60 @@ final class BatchMemoryTest {
         return new OutcomeWords(after, set, Optional.empty(), Optional.empty(), fruit, OptionalInt.empty());
     }
 
+    private static PlannedBatch plan(OptionalDouble acidity, String... lines) {
+        Foods foods = FoodBook.usual();
+        List<Ingredient> ingredients =
+                Stream.of(lines).map(line -> IngredientLine.read(line, foods)).toList();
+        OptionalDouble none = OptionalDouble.empty();
+        return PlannedBatch.of(BatchPlan.of(
+                ingredients, new PlanSetup(101_325, 100, 4.44, Optional.empty(), none, acidity, Jar.HALF_PINT)));
+    }
+
+    private void plans(long id, PlannedBatch plan) {
+        try (CookLog log = CookLog.open(data().cooks())) {
+            log.say(id, PlannedBatch.WORD, PlannedBatch.detail(Optional.of(plan)));
+        }
+    }
+
+    private List<Finding> whySoft(long id) {
+        return memory().diagnosis(id, Optional.of(Firmness.SOFT), Optional.empty())
+                .findings();
+    }
+
     @Test
     void thePlanInTheRecord_bearsWitness() {
         long id = cooked(Scenario.CLEAN);
-        ObjectNode plan = CookJson.object();
-        ArrayNode rows = plan.putArray("ingredients");
-        rows.addObject().put("amount", "1 kg").put("food", "strawberries");
-        rows.addObject().put("amount", "400 g").put("food", "sugar");
-        try (CookLog log = CookLog.open(data().cooks())) {
-            log.say(id, "plan", plan);
-        }
+        plans(id, plan(OptionalDouble.empty(), "1 kg strawberries", "400 g sugar"));
         Evidence evidence = memory().facts(id).plan().orElseThrow();
         assertThat(evidence.sugarToFruit()).hasValueCloseTo(0.4, within(1e-9));
         assertThat(evidence.setting()).contains(Evidence.Setting.NEEDS); // So Easy to Preserve
-        assertThat(memory().diagnosis(id, Optional.of(Firmness.SOFT), Optional.empty())
-                        .findings())
+        assertThat(whySoft(id))
                 .filteredOn(Finding::cause)
                 .extracting(Finding::id)
-                .contains("sugar-low", "pectin");
-        rows.addObject().put("amount", "1 kg").put("food", "moon dust");
-        try (CookLog log = CookLog.open(data().cooks())) {
-            log.say(id, "plan", plan);
-        }
+                .contains("sugar-low", "pectin")
+                .doesNotContain("acid");
+        ObjectNode unknown =
+                PlannedBatch.detail(Optional.of(plan(OptionalDouble.empty(), "1 kg damsons", "1 kg sugar")));
+        unknown.withArray("ingredients").addObject().put("amount", "1 kg").put("food", "moon dust");
+        plans(id, PlannedBatch.of(unknown).orElseThrow());
         assertThat(memory().facts(id).plan()).isEmpty();
+    }
+
+    /** 2.8 to 3.4: So Easy to Preserve. */
+    @Test
+    void aPlannedPh_isKept_andSaysWhyABatchIsSoft() {
+        long id = cooked(Scenario.CLEAN);
+        plans(id, plan(OptionalDouble.of(3.9), "1 kg damsons", "1 kg sugar"));
+        assertThat(memory().facts(id).plan().orElseThrow().ph()).hasValue(3.9);
+        assertThat(whySoft(id))
+                .filteredOn(finding -> finding.id().equals("acid"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.cause()).isTrue();
+                    assertThat(finding.text()).contains("At pH 3.9 it sets badly");
+                });
+        plans(id, plan(OptionalDouble.of(3.1), "1 kg damsons", "1 kg sugar"));
+        assertThat(whySoft(id)).extracting(Finding::id).doesNotContain("acid");
     }
 
     @Test

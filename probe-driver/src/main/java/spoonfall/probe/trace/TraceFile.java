@@ -27,6 +27,7 @@ import spoonfall.probe.Reading;
 /** The CSV half of a trace. */
 final class TraceFile {
     private static final long LARGEST_BYTES = 64L * 1024 * 1024;
+    private static final int MOST_OF_A_MESSAGE = 200;
     private static final double LONGEST_S = 48 * 3600;
     private static final CSVFormat READ = CSVFormat.RFC4180
             .builder()
@@ -108,7 +109,7 @@ final class TraceFile {
         }
         double value = number(csv, line, TraceMetadata.TEMPERATURE, cell);
         if (Reading.qualityOf(value) != Quality.GOOD) {
-            throw at(csv, line, "has a temperature of " + cell + " °C, which no pan thermometer shows");
+            throw at(csv, line, "has a temperature of " + shortened(cell) + " °C, which no pan thermometer shows");
         }
         return OptionalDouble.of(value);
     }
@@ -154,13 +155,18 @@ final class TraceFile {
     }
 
     private static String shortened(String cell) {
-        String line = cell.replaceAll("\\p{Cntrl}", "·");
-        return line.length() > 30 ? line.substring(0, 29) + "…" : line;
+        return shortened(cell, 30);
     }
 
+    private static String shortened(String text, int most) {
+        String line = text.replaceAll("\\p{Cntrl}", "·");
+        return line.length() > most ? line.substring(0, most - 1) + "…" : line;
+    }
+
+    /** What a library complains of may hold the whole heading. */
     private static String oneLine(Exception e) {
         String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-        return message.lines().findFirst().orElse("");
+        return shortened(message.lines().findFirst().orElse(""), MOST_OF_A_MESSAGE);
     }
 
     static void write(Trace trace, Path csv) {

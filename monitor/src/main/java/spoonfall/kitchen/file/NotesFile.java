@@ -1,12 +1,12 @@
-package spoonfall.kitchen;
+package spoonfall.kitchen.file;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
-import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
 import spoonfall.afternoon.BatchNotes;
@@ -47,13 +47,14 @@ public final class NotesFile {
      *
      * @throws IllegalArgumentException if it is none
      */
-    static BatchNotes parse(String text) {
-        TomlParseResult toml = Toml.parse(text);
-        if (toml.hasErrors()) {
-            throw new IllegalArgumentException(
-                    "not batch notes: " + toml.errors().get(0).getMessage());
+    public static BatchNotes parse(String text) {
+        try {
+            TomlTable toml = TomlText.keys(
+                    () -> Toml.parse(text), (at, what) -> KitchenToml.complaint(Path.of("notes"), at, what));
+            return new NotesFile(Path.of("notes")).notes(toml);
+        } catch (IOException e) {
+            throw new IllegalArgumentException("not batch notes: " + e.getMessage(), e);
         }
-        return new NotesFile(Path.of("notes")).notes(toml);
     }
 
     private BatchNotes notes(TomlTable toml) {

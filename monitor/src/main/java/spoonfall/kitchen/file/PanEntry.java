@@ -1,4 +1,4 @@
-package spoonfall.kitchen;
+package spoonfall.kitchen.file;
 
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +15,9 @@ import spoonfall.probe.NamedSpec;
  * @param probes the thermometers in it, in the file's order; the cook follows the first
  */
 public record PanEntry(String name, Optional<String> batch, Optional<Double> riseC, List<NamedSpec> probes) {
+    /** What the pan is called where there is only one. */
+    public static final String ONLY = "pan";
+
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} '._-]{0,39}");
 
     /** Validates the name, which becomes part of addresses, and keeps a copy of the list. */

@@ -1,4 +1,4 @@
-package spoonfall.kitchen;
+package spoonfall.kitchen.file;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -94,7 +94,7 @@ final class PanTables {
             return "";
         }
         List<String> names = pans.stream().map(PanEntry::name).toList();
-        String usual = names.isEmpty() ? KitchenPlan.ONLY_PAN : names.get(0);
+        String usual = names.isEmpty() ? PanEntry.ONLY : names.get(0);
         if (pan.isPresent() && !names.contains(pan.get())) {
             String hint = names.isEmpty()
                     ? "give it a table [[pan]] with name = \"" + pan.get() + "\""
@@ -132,8 +132,7 @@ final class PanTables {
 
     private List<PanEntry> filled(List<PanEntry> named) {
         boolean bare = named.isEmpty() && probes.stream().anyMatch(probe -> !probe.inCanner());
-        PanEntry only =
-                new PanEntry(KitchenPlan.ONLY_PAN, keys.text(keys.toml(), "batch"), Optional.empty(), List.of());
+        PanEntry only = new PanEntry(PanEntry.ONLY, keys.text(keys.toml(), "batch"), Optional.empty(), List.of());
         List<PanEntry> pans = new ArrayList<>(bare ? List.of(only) : named);
         pans.replaceAll(pan -> {
             PanEntry filled = pan;

@@ -1,4 +1,4 @@
-package spoonfall.kitchen;
+package spoonfall.kitchen.file;
 
 import java.util.List;
 import spoonfall.afternoon.BatchNotes;

@@ -1,13 +1,15 @@
-package spoonfall.kitchen;
+package spoonfall.log.planned;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import spoonfall.estimate.PanPrior;
+import java.util.OptionalDouble;
 import spoonfall.food.Ingredient;
+import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
 import spoonfall.plan.BatchPlan;
 import spoonfall.plan.PlannedPan;
@@ -22,11 +24,20 @@ import spoonfall.plan.Range;
  * @param finishedKg what is to be left at the setting point
  * @param jars how many it is to fill
  * @param manyJars what they are called, such as "half-pint jars"
+ * @param acidity its pH; empty if nobody measured it
  */
 public record PlannedBatch(
-        List<Row> rows, double solidsKg, Optional<PlannedPan> pan, Range finishedKg, Range jars, String manyJars) {
+        List<Row> rows,
+        double solidsKg,
+        Optional<PlannedPan> pan,
+        Range finishedKg,
+        Range jars,
+        String manyJars,
+        OptionalDouble acidity) {
+    /** The kind of word that says what batch is in the pan, by its plan, or that none is. */
+    public static final String WORD = "plan";
+
     private static final int MOST_TEXT = 100;
-    private static final double LEAST_DOUBT = 0.01;
 
     /**
      * One ingredient, as it was written.
@@ -42,6 +53,11 @@ public record PlannedBatch(
         if (rows.size() > BatchPlan.MOST_INGREDIENTS || manyJars.length() > MOST_TEXT || !(solidsKg > 0)) {
             throw new IllegalArgumentException("that is no plan of a batch");
         }
+        acidity.ifPresent(ph -> {
+            if (!(ph >= 0 && ph <= 14)) {
+                throw new IllegalArgumentException("no preserve has a pH of " + ph);
+            }
+        });
     }
 
     /** A plan, to be kept. */
@@ -52,25 +68,16 @@ public record PlannedBatch(
                 plan.pan(),
                 plan.finishedKg(),
                 plan.jars(),
-                plan.setup().jar().many());
+                plan.setup().jar().many(),
+                plan.setup().ph());
     }
 
     private static Row row(Ingredient one) {
         return new Row(one.amount().words(), one.food().name());
     }
 
-    /** What the forecast is told; empty if the plan does not know the hob, or is of less than a minute's boiling. */
-    Optional<PanPrior> prior() {
-        return pan.filter(told -> told.waterKgPerMin() < told.totalKg())
-                .map(told -> new PanPrior(
-                        told.totalKg(),
-                        told.solidsKg(),
-                        told.waterKgPerMin(),
-                        Math.min(1, Math.max(LEAST_DOUBT, told.relativeDoubt()))));
-    }
-
     /** All that is needed to say it again; nothing in it when there is none. */
-    static ObjectNode detail(Optional<PlannedBatch> batch) {
+    public static ObjectNode detail(Optional<PlannedBatch> batch) {
         ObjectNode node = CookJson.object();
         batch.ifPresent(one -> one.putInto(node));
         return node;
@@ -88,10 +95,11 @@ public record PlannedBatch(
         put(node, "finishedKg", finishedKg);
         put(node, "jars", jars);
         node.put("manyJars", manyJars);
+        acidity.ifPresent(ph -> node.put("ph", ph));
     }
 
     /** The plan that {@link #detail} kept; empty if it kept none. */
-    static Optional<PlannedBatch> of(ObjectNode detail) {
+    public static Optional<PlannedBatch> of(ObjectNode detail) {
         if (!detail.has("ingredients")) {
             return Optional.empty();
         }
@@ -112,7 +120,34 @@ public record PlannedBatch(
                 pan,
                 range(detail, "finishedKg"),
                 range(detail, "jars"),
-                CookJson.text(detail, "manyJars")));
+                CookJson.text(detail, "manyJars"),
+                detail.has("ph") ? OptionalDouble.of(CookJson.number(detail, "ph")) : OptionalDouble.empty()));
+    }
+
+    /** What was to be left of it, such as {@code 1.94 kg (1.85 to 2.03)}. */
+    public String massWords() {
+        return String.format(
+                Locale.ROOT, "%.2f kg (%.2f to %.2f)", finishedKg.middle(), finishedKg.low(), finishedKg.high());
+    }
+
+    /** What it was to fill, such as {@code 6.1 half-pint jars (5.6 to 6.6)}. */
+    public String jarWords() {
+        return String.format(Locale.ROOT, "%.1f %s (%.1f to %.1f)", jars.middle(), manyJars, jars.low(), jars.high());
+    }
+
+    /** The plan that a cook had last; empty if it had none, or one that cannot be read. */
+    public static Optional<PlannedBatch> last(List<CookInput> inputs) {
+        Optional<ObjectNode> last = Optional.empty();
+        for (CookInput input : inputs) {
+            if (input instanceof CookInput.Word word && word.kind().equals(WORD)) {
+                last = Optional.of(word.detail());
+            }
+        }
+        try {
+            return last.flatMap(PlannedBatch::of);
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
     }
 
     private static void put(ObjectNode node, String name, Range range) {

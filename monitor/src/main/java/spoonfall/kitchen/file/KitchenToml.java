@@ -1,4 +1,4 @@
-package spoonfall.kitchen;
+package spoonfall.kitchen.file;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,8 +11,6 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
 import org.tomlj.TomlArray;
-import org.tomlj.TomlParseError;
-import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
 import spoonfall.units.Spelling;
@@ -34,13 +32,7 @@ record KitchenToml(Path file, TomlTable toml) {
             if (Files.size(file) > LARGEST_BYTES) {
                 throw new IllegalArgumentException(file + " is larger than 64 KiB; " + never);
             }
-            TomlParseResult toml = Toml.parse(file);
-            if (toml.hasErrors()) {
-                TomlParseError error = toml.errors().get(0);
-                String first =
-                        String.valueOf(error.getMessage()).lines().findFirst().orElse("");
-                throw complaint(file, error.position(), first);
-            }
+            TomlTable toml = TomlText.keys(() -> Toml.parse(file), (at, what) -> complaint(file, at, what));
             return new KitchenToml(file, toml);
         } catch (NoSuchFileException e) {
             throw new IllegalArgumentException(missing + " " + file, e);

@@ -1,0 +1,46 @@
+package spoonfall.kitchen;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import spoonfall.cook.CookStatus;
+import spoonfall.cook.Stage;
+
+/** The cook that is in a pan, from its first reading on; none before. Used by the kitchen's thread alone. */
+final class PanCook {
+    private @Nullable Cook cook;
+
+    /** The cook, if one has begun. */
+    Optional<Cook> now() {
+        return Optional.ofNullable(cook);
+    }
+
+    /** That cook is in the pan from now on: a new one, or the same gone through again. */
+    void is(Cook begun) {
+        cook = begun;
+    }
+
+    /** No cook is in the pan. */
+    void over() {
+        cook = null;
+    }
+
+    /** How the pan is; empty before the first reading. */
+    Optional<CookStatus> status() {
+        return now().map(begun -> begun.monitor().status());
+    }
+
+    /** Whether the cook is at such a stage; never before the first reading. */
+    boolean isAt(Stage stage) {
+        return status().filter(status -> status.stage() == stage).isPresent();
+    }
+
+    /** Seconds of the cook up to which it has been watched; 0 before it. */
+    double watchedS() {
+        return now().map(begun -> begun.monitor().timeS()).orElse(0.0);
+    }
+
+    /** Seconds of the cook at an instant on the readings' scale; 0 before it. */
+    double timeS(long atNanos) {
+        return now().map(begun -> (atNanos - begun.originNanos()) / 1e9).orElse(0.0);
+    }
+}

@@ -1,0 +1,104 @@
+package spoonfall.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.Random;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spoonfall.cook.Cooks;
+import spoonfall.lab.Scenario;
+import spoonfall.log.store.BatchBook;
+import spoonfall.log.store.CookLog;
+import spoonfall.probe.trace.Trace;
+
+/** Photos that come from a phone in the network, through TLS. */
+final class PhotoDoorTest {
+    private static final String PHOTOS = "/api/book/1/photos";
+
+    @TempDir
+    private Path folder;
+
+    private ServedDoor door;
+
+    @BeforeEach
+    void serve() {
+        Path file = folder.resolve("cooks.db");
+        try (CookLog log = CookLog.openOrMake(file)) {
+            Trace trace = Cooks.trace(Scenario.CLEAN, 4);
+            log.take(trace, Cooks.settings(trace));
+        }
+        door = ServedDoor.secure(folder, Optional.of(new BatchBook(file)));
+    }
+
+    @AfterEach
+    void stop() {
+        door.close();
+    }
+
+    /** Noise, so that it is some hundred kilobytes and comes in many pieces. */
+    private static byte[] png() throws IOException {
+        Random random = new Random(7);
+        BufferedImage image = new BufferedImage(400, 300, BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < 300; y++) {
+            for (int x = 0; x < 400; x++) {
+                image.setRGB(x, y, random.nextInt());
+            }
+        }
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        ImageIO.write(image, "png", png);
+        return png.toByteArray();
+    }
+
+    @Test
+    void aCooksPhone_bringsAPhoto_whichAViewerSees_andNobodyElse() throws Exception {
+        String cook = door.pair("cook", "Phone");
+        String viewer = door.pair("viewer", "Hall tablet");
+        byte[] png = png();
+        assertThat(png).hasSizeGreaterThan(WebServer.LARGEST_REQUEST_BYTES * 50);
+        HttpResponse<byte[]> taken = door.file("POST", PHOTOS, png, cook);
+        assertThat(taken.statusCode()).as(words(taken)).isEqualTo(201);
+        HttpResponse<byte[]> seen = door.file("GET", PHOTOS + "/1", new byte[0], viewer);
+        assertThat(seen.statusCode()).isEqualTo(200);
+        assertThat(ImageIO.read(new ByteArrayInputStream(seen.body())).getWidth())
+                .isEqualTo(400);
+        byte[] begin = Arrays.copyOf(png, 2000); // of a long one the door takes no more than it needs to refuse it
+        assertThat(door.file("POST", PHOTOS, begin, viewer).statusCode()).isEqualTo(403);
+        assertThat(door.file("DELETE", PHOTOS + "/1", new byte[0], viewer).statusCode())
+                .isEqualTo(403);
+        assertThat(door.file("POST", PHOTOS, begin, "").statusCode()).isEqualTo(401);
+        assertThat(door.file("GET", PHOTOS + "/1", new byte[0], "").statusCode())
+                .isEqualTo(401);
+        assertThat(door.file("DELETE", PHOTOS + "/1", new byte[0], cook).statusCode())
+                .isEqualTo(200);
+    }
+
+    @Test
+    void whatIsNoPhoto_isRefusedWithAReason_andNothingIsKept() throws Exception {
+        String cook = door.pair("cook", "Phone");
+        byte[] script = "<script>alert(1)</script>".getBytes(StandardCharsets.US_ASCII);
+        HttpResponse<byte[]> refused = door.file("POST", PHOTOS, script, cook);
+        assertThat(refused.statusCode()).isEqualTo(400);
+        assertThat(words(refused)).contains("neither a JPEG nor a PNG");
+        byte[] cut = Arrays.copyOf(png(), 20_000);
+        assertThat(door.file("POST", PHOTOS, cut, cook).statusCode()).isEqualTo(400);
+        assertThat(door.file("POST", "/api/book/99/photos", script, cook).statusCode())
+                .isEqualTo(404);
+        assertThat(door.outside("GET", "/api/book/1", "", cook).body()).contains("\"photos\":[]");
+    }
+
+    private static String words(HttpResponse<byte[]> answer) {
+        return new String(answer.body(), StandardCharsets.UTF_8);
+    }
+}
