@@ -20,7 +20,13 @@ final class StallWatch {
 
     /** What a pan does by and by is taken for noise too; neighbours that differ are the thermometer's alone. */
     private static final double JITTERS = 2;
+
     private static final double COOLS_PER_MIN_C = -0.1;
+
+    /** What falls that fast does not stand: it may be tested, and where to is seen soon. */
+    private static final double FALLS_PER_MIN_C = -0.25;
+
+    private static final double FALLS_OVER_S = 45;
 
     /** A pan that thin hardly climbs, and may be simmering its fruit before the sugar goes in. */
     private static final double THIN_C = 0.8;
@@ -124,7 +130,7 @@ final class StallWatch {
         } else if (!level) {
             return; // it cools, or something cold went in: that is another matter
         }
-        if (bank.riseC() < THIN_C) {
+        if (bank.riseC() < THIN_C || recentSlope(t, FALLS_OVER_S) < FALLS_PER_MIN_C) {
             return;
         }
         int since = standing.since(t, followedSinceT + KNOWN_S, stepC, bare(), riseC + dropC);
