@@ -124,6 +124,13 @@ final class Forecaster {
         return estimator.knows() && Math.abs(knownC - seenC) < pace.agreesC() ? knownC : seenC;
     }
 
+    /** How hot the pan is by what is known of its water, whatever is read; empty while nothing is known. */
+    OptionalDouble panC(double t) {
+        return estimator.knows()
+                ? OptionalDouble.of(settings.waterBoil().temperatureC() + estimator.riseC(t))
+                : OptionalDouble.empty();
+    }
+
     /** Whether the readings are hotter than the pan can be. */
     boolean misledUpwards() {
         return estimator.misledUpwards();

@@ -15,6 +15,12 @@ final class OutOfPan {
     /** A cup of cold water takes a pan of a litre down by a dozen degrees. */
     private static final double FAR_BELOW_C = 30;
 
+    /** While a cup of cold water is being stirred in, its fall looks as if it would go on. */
+    private static final double TOO_DEEP_C = 6;
+
+    /** The tip near the base is hotter than the pan by so much, and that is nothing. */
+    private static final double HOTTER_C = 1.5;
+
     private static final double DEEP_FALL_C = 6;
     private static final double STAYS_S = 50;
 
@@ -75,8 +81,12 @@ final class OutOfPan {
         latestT[2] = t;
     }
 
-    /** Whether the probe is out at {@code t}. */
-    Condition judge(double t, Stage stage, Signals signals) {
+    /**
+     * Whether the probe is out at {@code t}.
+     *
+     * @param panC how hot the pan is by what is known of its water, so that a base that was hotter is no height to fall from
+     */
+    Condition judge(double t, Stage stage, Signals signals, OptionalDouble panC) {
         boolean nothingFell = beforeC.isEmpty() && Double.isNaN(fellT) && roughPeakC - lastC < ROUGH_FALL_C;
         if (nothingFell) {
             return Condition.ABSENT;
@@ -89,11 +99,10 @@ final class OutOfPan {
         if (beforeC.isPresent()) {
             return whileOut(nowC, signals);
         }
-        if (stage == Stage.WAITING || stage == Stage.WARMING) {
-            fellT = Double.NaN;
-            return Condition.ABSENT;
-        }
-        if (Double.isNaN(fellT) && !falls(t, nowC)) {
+        if (Double.isNaN(fellT)
+                && (stage == Stage.WAITING
+                        || stage == Stage.WARMING
+                        || !falls(t, nowC, panC.orElse(Double.POSITIVE_INFINITY)))) {
             return Condition.ABSENT;
         }
         lowestC = Math.min(lowestC, nowC);
@@ -110,7 +119,8 @@ final class OutOfPan {
     private boolean isOut(double t, double nowC, double stepC) {
         double deepC = fellFromC - nowC;
         double sugarC = fellFromC < waterBoilC + THIN_C ? SUGAR_FALL_C : 0;
-        if (deepC >= SURE_FALL_C + sugarC || fallsByAtLeast(t, nowC, stepC) >= FAR_BELOW_C + sugarC) {
+        if (deepC >= SURE_FALL_C + sugarC
+                || (deepC >= TOO_DEEP_C && fallsByAtLeast(t, nowC, stepC) >= FAR_BELOW_C + sugarC)) {
             return true;
         }
         // It fell, but not far: a pan warms again soon; steam does not.
@@ -119,12 +129,13 @@ final class OutOfPan {
     }
 
     /** Whether it begins to fall, and from where. */
-    private boolean falls(double t, double nowC) {
-        double highestC = values.highestBetween(t - FALL_WITHIN_S, t).orElse(nowC);
+    private boolean falls(double t, double nowC, double panC) {
+        double sinceT = Math.min(t - FALL_WITHIN_S, beforeLatestT());
+        double highestC = values.highestBetween(sinceT, t).orElse(nowC);
         if (highestC - nowC < LEAST_FALL_C) {
             return false; // no need to ask for the peak, which is lower than the highest
         }
-        double peakC = peakC(t, nowC);
+        double peakC = Math.min(peakC(t, sinceT, nowC), panC + HOTTER_C);
         if (peakC - nowC < LEAST_FALL_C) {
             return false;
         }
@@ -134,9 +145,14 @@ final class OutOfPan {
         return true;
     }
 
-    private double peakC(double t, double nowC) {
+    /** When it was last heard before the latest readings, which may have been far apart or too far off to be believed. */
+    private double beforeLatestT() {
+        return Math.max(lastT - LOOKS_FOR_S / 2, latestT[1] - 1);
+    }
+
+    private double peakC(double t, double sinceT, double nowC) {
         double peakC = nowC;
-        for (double backS = 0; backS < FALL_WITHIN_S; backS += 10) {
+        for (double backS = 0; backS < t - sinceT; backS += 10) {
             OptionalDouble part = values.middleBetween(t - backS - 10, t - backS);
             peakC = Math.max(peakC, part.orElse(nowC));
         }

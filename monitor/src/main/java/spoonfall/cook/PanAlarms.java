@@ -9,6 +9,9 @@ final class PanAlarms {
     /** Over a base that catches the gel point is called so much before it was due at the earliest. */
     private static final double EARLY_S = 120;
 
+    /** So long the reading takes to come down to the pan after its base was hotter. */
+    private static final double HOT_S = 180;
+
     private static final List<AlarmName> CALLS_TO_TEST =
             List.of(AlarmName.START_SET_TESTS, AlarmName.GEL_POINT, AlarmName.PAST_GEL_POINT);
 
@@ -30,6 +33,7 @@ final class PanAlarms {
     private final ColdAddition cold = new ColdAddition();
     private boolean setTest;
     private double gelDueT;
+    private double hotT = Double.NEGATIVE_INFINITY;
     private double aimedT = Double.NEGATIVE_INFINITY;
 
     PanAlarms(
@@ -75,6 +79,12 @@ final class PanAlarms {
     void endSecond(double t, Signals now, boolean suspectStuck, List<CookEvent> events) {
         Stage stage = stages.stage();
         standstill.endSecond(now);
+        if (board.present(AlarmName.SCORCH_RISK) || forecaster.misledUpwards()) {
+            hotT = t;
+        }
+        if (t - hotT < HOT_S) {
+            watches.hotter();
+        }
         cold.endSecond(now, stages);
         setTest = watches.setTest(stages, now, forecaster);
         if (tests.notYet()) {
@@ -89,8 +99,8 @@ final class PanAlarms {
         Condition window = gelCalled() ? Condition.ABSENT : watches.startSetTests(stage, now);
         board.update(t, AlarmName.START_SET_TESTS, window, AlarmText::startSetTests, events);
         Condition stalled =
-                suspectStuck ? Condition.UNDECIDED : watches.stalled(stages, setTest, gelCalled(), forecaster);
-        boolean cooling = stage == Stage.OFF_THE_HEAT || forecaster.cools();
+                suspectStuck ? Condition.UNDECIDED : watches.stalled(stages, now, setTest, gelCalled(), forecaster);
+        boolean cooling = stage == Stage.OFF_THE_HEAT || forecaster.cools() || watches.cools(now);
         board.update(
                 t, AlarmName.STALLED, stalled, () -> standstill.text(now, cooling, stages.reachedWindow()), events);
         boolean scorched = board.present(AlarmName.SCORCH_RISK);

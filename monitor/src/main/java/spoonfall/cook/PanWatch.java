@@ -158,12 +158,17 @@ final class PanWatch {
         if (signals.isEmpty() || !stages.stage().boiling()) {
             return OptionalDouble.empty();
         }
-        double riseC = signals.get().levelC() - settings.waterBoil().temperatureC();
+        double levelC = signals.get().levelC();
+        double panC = forecaster.panC(signals.get().t()).orElse(levelC);
+        if (Math.abs(levelC - panC) > pace.agreesC() + Math.min(1, signals.get().stepC())) {
+            return OptionalDouble.empty(); // the pan is not where it is thought to be
+        }
+        double riseC = levelC - settings.waterBoil().temperatureC();
         return forecaster.expectedPerMinC(riseC).map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 
     private void watchPan(double t, Signals now, List<CookEvent> events) {
-        Condition out = pace.shows() ? leaving.judge(t, stages.stage(), now) : Condition.ABSENT;
+        Condition out = pace.shows() ? leaving.judge(t, stages.stage(), now, forecaster.panC(t)) : Condition.ABSENT;
         board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(now), events);
         if (out == Condition.PRESENT || misled()) {
             misledLately = true;

@@ -36,6 +36,11 @@ final class Stages {
         return stage;
     }
 
+    /** Whether it ever boiled. */
+    boolean boiled() {
+        return boiled;
+    }
+
     /** Whether the test window was ever reached. */
     boolean reachedWindow() {
         return reachedWindow;

@@ -27,6 +27,9 @@ final class Watches {
     /** The same in the test window, where a plate test is expected and takes its time. */
     private static final double PLATE_TEST_S = 130;
 
+    /** So close below the test window somebody may well begin to test. */
+    private static final double NEARLY_IN_THE_WINDOW_C = 0.5;
+
     private static final double SCORCH_SETTLE_S = 180;
     private static final double SCORCH_TIMES = 3;
     private static final double SCORCH_SIGMAS = 1;
@@ -40,6 +43,8 @@ final class Watches {
 
     private static final double NEW_HEIGHTS_C = 0.3;
 
+    private static final double ABOVE_THE_PAN_C = 0.1;
+
     /** A reading that does so much of its climb within one third of the time has jumped: no base heats like that. */
     private static final double JUMP_SHARE = 0.75;
 
@@ -52,6 +57,8 @@ final class Watches {
     private double offSinceT = Double.NaN;
     private boolean thin;
     private boolean set;
+    private boolean near;
+    private final Cooling cooling;
     private double climbsPerMinC;
     private double allowedPerMinC;
     private final Track expected = new Track(REFERENCE_S);
@@ -59,6 +66,7 @@ final class Watches {
 
     Watches(CookSettings settings) {
         this.settings = settings;
+        cooling = new Cooling(settings.waterBoil().temperatureC());
     }
 
     /** The gel point is another one from now on. */
@@ -74,8 +82,19 @@ final class Watches {
     /** The readings begin anew, as when the probe is back in the pan. */
     void restart() {
         offSinceT = Double.NaN;
+        cooling.restart();
         expected.clear();
         levels.clear();
+    }
+
+    /** The readings are or were just hotter than the pan: they do not fall from its height. */
+    void hotter() {
+        cooling.restart();
+    }
+
+    /** Whether the pan cools by its readings alone. */
+    boolean cools(Signals signals) {
+        return cooling.forS(signals) > 0;
     }
 
     /** The test window is open and the gel point not yet reached. */
@@ -90,7 +109,9 @@ final class Watches {
     /** Whether the pan stands off the heat for a set test. To be asked once a second, before {@link #stalled}. */
     boolean setTest(Stages stages, Signals signals, Forecaster forecaster) {
         Stage stage = stages.stage();
-        boolean inWindow = stages.reachedWindow();
+        cooling.endSecond(signals, stages);
+        near = stages.reachedWindow() || signals.peakC() > settings.windowFromC() - NEARLY_IN_THE_WINDOW_C;
+        boolean inWindow = near;
         boolean cools = signals.fallingFasterThan(TESTING_PER_MIN_C) || forecaster.cools();
         boolean off =
                 stage == Stage.OFF_THE_HEAT || (inWindow && stage.boiling() && !stage.atOrPastGelPoint() && cools);
@@ -115,18 +136,20 @@ final class Watches {
      *
      * @param done whether the gel point was called, so that nobody wants it to climb on
      */
-    Condition stalled(Stages stages, boolean setTest, boolean done, Forecaster forecaster) {
+    Condition stalled(Stages stages, Signals signals, boolean setTest, boolean done, Forecaster forecaster) {
         Stage stage = stages.stage();
         if (done || stage.atOrPastGelPoint()) {
             return Condition.ABSENT;
         }
-        if (stage == Stage.OFF_THE_HEAT) {
-            return set ? Condition.ABSENT : setTest ? Condition.UNDECIDED : Condition.PRESENT;
-        }
-        if (!stage.boiling()) {
+        if (stage == Stage.OFF_THE_HEAT && set) {
             return Condition.ABSENT;
         }
-        return setTest ? Condition.UNDECIDED : Condition.when(forecaster.still());
+        boolean cools = cooling.forS(signals) > (near ? PLATE_TEST_S : SET_TEST_S);
+        boolean stands = stage == Stage.OFF_THE_HEAT || (stage.boiling() && forecaster.still()) || cools;
+        if (stands && !setTest && !cooling.warms(signals)) {
+            return Condition.PRESENT;
+        }
+        return stands || cooling.low() ? Condition.UNDECIDED : Condition.ABSENT;
     }
 
     /** It climbs to new heights faster than water could be leaving. */
@@ -156,7 +179,10 @@ final class Watches {
             return Condition.UNDECIDED;
         }
         // After a stir the reading climbs as fast, but only back to where it was.
-        boolean newHeights = signals.levelC() > signals.earlierPeakC() + reference.getAsDouble() + NEW_HEIGHTS_C;
+        // The same after a stall so long that nobody remembers where it was, but for its water.
+        double panC = forecaster.panC(t).orElse(Double.NEGATIVE_INFINITY);
+        boolean newHeights = signals.levelC() > signals.earlierPeakC() + reference.getAsDouble() + NEW_HEIGHTS_C
+                && signals.levelC() > panC + ABOVE_THE_PAN_C;
         return tooFast == Condition.PRESENT && !newHeights ? Condition.UNDECIDED : tooFast;
     }
 

@@ -181,6 +181,17 @@ final class FilterBank {
         return mean(1);
     }
 
+    /** How unsure it is of how fast water leaves, as a part of that. */
+    double paceDoubt() {
+        double mean = v();
+        double sum = 0;
+        for (int j = 0; j < MODES; j++) {
+            double off = filters[j].v() - mean;
+            sum += weights[j] * (filters[j].covariance[PanFilter.SIZE + 1] + off * off);
+        }
+        return Math.sqrt(sum) / Math.max(LEAST_V, Math.abs(mean));
+    }
+
     /** The rise that a reading should show. */
     double riseC() {
         if (stale) {

@@ -38,10 +38,15 @@ final class Fineness {
         return byHand ? BY_HAND_STEPS * stepC : stepC;
     }
 
+    /** Takes a point, whatever was expected of it. */
+    void pass(double riseC) {
+        noise.pass(riseC);
+    }
+
     /** Takes note of how far a point was off. */
     void observe(double offC, double expectedVariance) {
         if (!byHand) {
-            noise.observe(offC, expectedVariance);
+            noise.observe(offC, expectedVariance, stepC);
         }
     }
 

@@ -10,13 +10,33 @@ final class NoiseMeter {
     /** Bubbles and burners make neighbouring points alike, so that many tell less than their number says. */
     private static final double ALIKE = 2.8;
 
+    /**
+     * What neighbouring points do not show is no noise: a pan that slowly cools, or whose heat was turned up, is off by more and
+     * more. Burners that switch make slow noise; their points differ by a quarter of it.
+     */
+    private static final double MOST_JITTERS = 4;
+
+    /** The same for a thermometer whose error is its steps. */
+    private static final double MOST_STEPS = 0.35;
+
+    private final Jitter jitter = new Jitter();
     private double variance = FIRST_C * FIRST_C;
 
-    /** Takes note of an innovation in °C, of which the filter itself expected {@code expectedVariance}. */
-    void observe(double innovationC, double expectedVariance) {
+    /** Takes a point, whatever was expected of it. */
+    void pass(double riseC) {
+        jitter.observe(riseC);
+    }
+
+    /**
+     * Takes note of an innovation in °C, of which the filter itself expected {@code expectedVariance}.
+     *
+     * @param stepC the thermometer's step
+     */
+    void observe(double innovationC, double expectedVariance, double stepC) {
         double square = Math.min(innovationC * innovationC, WILD * (variance + expectedVariance));
         double seen = Math.max(0.2 * variance, square - expectedVariance);
-        variance += LEARNS * (seen - variance);
+        double mostC = Math.max(MOST_JITTERS * jitter.sigmaC(), MOST_STEPS * stepC);
+        variance = Math.min(mostC * mostC, variance + LEARNS * (seen - variance));
     }
 
     /** The variance of a point's noise, in °C², made larger by how alike neighbours are. */

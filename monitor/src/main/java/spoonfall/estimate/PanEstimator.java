@@ -84,6 +84,9 @@ public final class PanEstimator {
      */
     public void endSecond(double t, boolean follow, boolean settled, boolean cooling, double thermometerStepC) {
         fineness.step(thermometerStepC);
+        if (offTheHeat && !cooling) {
+            stall.begin(); // nothing left it meanwhile
+        }
         offTheHeat = cooling;
         lateness.endSecond(t, follow);
         if (!follow) {
@@ -206,6 +209,7 @@ public final class PanEstimator {
             bank.predict(minutes);
         }
         lastT = t;
+        fineness.pass(riseC);
         sawtooth.point(t, riseC, bank.climbPerMinC());
         if (!byHand && !astray.away() && sawtooth.dips()) {
             astray.notLow();

@@ -17,7 +17,16 @@ final class StallWatch {
     private static final double LEVEL_S = 600;
     private static final double DROP_C = 0.25;
     private static final double DROP_SIGMAS = 2.5;
+
+    /** What a pan does by and by is taken for noise too; neighbours that differ are the thermometer's alone. */
+    private static final double JITTERS = 2;
+
     private static final double COOLS_PER_MIN_C = -0.1;
+
+    /** What falls that fast does not stand: it may be tested, and where to is seen soon. */
+    private static final double FALLS_PER_MIN_C = -0.25;
+
+    private static final double FALLS_OVER_S = 45;
 
     /** A pan that thin hardly climbs, and may be simmering its fruit before the sugar goes in. */
     private static final double THIN_C = 0.8;
@@ -25,10 +34,15 @@ final class StallWatch {
     /** Neighbouring points are alike; over minutes they tell more than a filter may make of them one by one. */
     private static final double OVER_MINUTES = 0.3;
 
+    /** So large a part of neighbouring points must be the same for the thermometer's steps to be bare. */
+    private static final double BARE_SHARE = 0.6;
+
     private static final int POINTS = 32;
 
     private final double[] times = new double[POINTS];
     private final double[] rises = new double[POINTS];
+    private final Jitter jitter = new Jitter();
+    private final Colour colour = new Colour();
     private int points;
     private final Standing standing = new Standing();
     private double followedSinceT = Double.NaN;
@@ -87,47 +101,57 @@ final class StallWatch {
     void point(double t, double riseC, FilterBank bank, double variance, double stepC, double lowForS) {
         times[points % POINTS] = t;
         rises[points % POINTS] = riseC;
+        jitter.observe(riseC);
         points++;
         if (still) {
             seeWhetherItClimbs(t, riseC, variance, lowForS);
             return;
         }
-        if (lowForS >= FALLING_S && recentSlope(t, 35) < COOLS_PER_MIN_C) {
+        boolean below = riseC < bank.riseC();
+        if (lowForS >= FALLING_S && below && recentSlope(t, 35) < COOLS_PER_MIN_C) {
             stop(riseC, bank.climbPerMinC(), true);
             return;
         }
         standing.point(t, riseC);
-        fell = lowForS > 0 && (fell || dropped(t, lowForS, riseC, variance));
+        double dropC = dropC(variance);
+        fell = lowForS > 0 && (fell || riseC < standing.riseCAt(t - lowForS - BEFORE_S) - dropC);
         level = lowForS > 0 && lowForS < LEVEL_S && !fell;
         if (lowForS == 0) {
             followedSinceT = Double.isNaN(followedSinceT) ? t : followedSinceT;
+            colour.observe(riseC - bank.riseC());
             standing.remember(
                     t,
                     bank.riseC(),
                     bank.riseVariance(),
                     bank.climbPerMinC(),
+                    bank.paceDoubt(),
                     bank.inversionPerMinC(),
-                    OVER_MINUTES * variance);
+                    OVER_MINUTES * variance * colour.times());
         } else if (!level) {
             return; // it cools, or something cold went in: that is another matter
         }
-        if (bank.riseC() < THIN_C) {
+        if (bank.riseC() < THIN_C || recentSlope(t, FALLS_OVER_S) < FALLS_PER_MIN_C) {
             return;
         }
-        int since = standing.since(t, followedSinceT + KNOWN_S, stepC, riseC + dropC(variance));
+        int since = standing.since(t, followedSinceT + KNOWN_S, stepC, bare(), riseC + dropC);
         if (since >= 0) {
             stop(riseC, standing.climbPerMinC(since), false);
         }
     }
 
-    /** Whether it has fallen below where it was a while before it went low. */
-    private boolean dropped(double t, double lowForS, double riseC, double variance) {
-        return riseC < standing.riseCAt(t - lowForS - BEFORE_S) - dropC(variance);
+    /** Less than this below where it was is no fall, for a thermometer of which the estimator says that it is so noisy. */
+    private double dropC(double variance) {
+        return Math.max(DROP_C, DROP_SIGMAS * Math.min(Math.sqrt(variance), JITTERS * jitter.sigmaC()));
     }
 
-    /** Less than this below where it was is no fall, for a thermometer of that variance. */
-    private static double dropC(double variance) {
-        return Math.max(DROP_C, DROP_SIGMAS * Math.sqrt(variance));
+    /** Whether the latest points are mostly the same one after the other, so that nothing is seen between two steps. */
+    private boolean bare() {
+        int same = 0;
+        int count = Math.min(points, POINTS) - 1;
+        for (int back = 1; back <= count; back++) {
+            same += rises[(points - back) % POINTS] == rises[(points - back - 1) % POINTS] ? 1 : 0;
+        }
+        return same > BARE_SHARE * count;
     }
 
     private void stop(double riseC, double climbPerMinC, boolean cools) {

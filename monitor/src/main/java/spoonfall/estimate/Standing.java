@@ -14,7 +14,7 @@ final class Standing {
     static final double CLIMBS = 0.55;
 
     /** The logarithm of how many times likelier a standstill must be. */
-    static final double SURE = 6;
+    static final double SURE = 4.5;
 
     private static final double EVERY_S = 15;
     private static final int KEPT = 64;
@@ -33,6 +33,12 @@ final class Standing {
     /** A reading that climbs in steps is behind or ahead by such a part of one, and stays so for a while. */
     private static final double STEP_PART = 0.2;
 
+    /** Without a flicker to fill the steps two heights are each anywhere within one: 1/√12, twice. */
+    private static final double BARE_STEP_PART = 0.41;
+
+    /** Curves of syrups steepen otherwise than ours by such a part over some minutes. */
+    private static final double CURVE_DOUBT = 0.1;
+
     /** The latest readings must lie on the way of a pan that stands, rather than on that of one that goes on. */
     private static final double LATEST = 0.5;
 
@@ -42,6 +48,7 @@ final class Standing {
     private final double[] otherPerMinC = new double[KEPT];
     private final double[] levelVariance = new double[KEPT];
     private final double[] variance = new double[KEPT];
+    private final double[] paceVariance = new double[KEPT];
     private final double[] n = new double[KEPT];
     private final double[] sumX = new double[KEPT];
     private final double[] sumY = new double[KEPT];
@@ -62,6 +69,7 @@ final class Standing {
      * @param riseC where it is
      * @param riseVariance the doubt of that, in °C²
      * @param byWaterPerMinC how fast it climbs for the water that leaves
+     * @param paceDoubt the doubt of that, as a part of it
      * @param otherwisePerMinC how fast it climbs besides, for the sugar that acid inverts
      * @param pointVariance the noise of one point, in °C²
      */
@@ -70,6 +78,7 @@ final class Standing {
             double riseC,
             double riseVariance,
             double byWaterPerMinC,
+            double paceDoubt,
             double otherwisePerMinC,
             double pointVariance) {
         if (taken > 0 && t - sinceT[(taken - 1) % KEPT] < EVERY_S) {
@@ -81,6 +90,7 @@ final class Standing {
         waterPerMinC[i] = byWaterPerMinC;
         otherPerMinC[i] = otherwisePerMinC;
         levelVariance[i] = riseVariance + LEVEL_C * LEVEL_C;
+        paceVariance[i] = CLIMBS * CLIMBS * (paceDoubt * paceDoubt + CURVE_DOUBT * CURVE_DOUBT);
         double flights = FLIGHTS_MIN * byWaterPerMinC;
         variance[i] = pointVariance + UNSTEADY_C * UNSTEADY_C + flights * flights;
         n[i] = 0;
@@ -113,15 +123,18 @@ final class Standing {
      *
      * @param knownSinceT moments before that are not to be trusted
      * @param stepC the thermometer's step
+     * @param bare whether the readings do not flicker between its steps
+     * @param lowestC moments at which the pan was higher than that do not count
      */
-    int since(double t, double knownSinceT, double stepC, double lowestC) {
+    int since(double t, double knownSinceT, double stepC, boolean bare, double lowestC) {
+        double doubtC = (bare ? BARE_STEP_PART : STEP_PART) * stepC;
         for (int back = 1; back <= Math.min(taken, KEPT); back++) {
             int i = (taken - back) % KEPT;
             if (sinceT[i] < knownSinceT) {
                 return -1;
             }
             boolean known = t - sinceT[i] >= LEAST_S && waterPerMinC[i] >= LEAST_CLIMB_PER_MIN_C;
-            if (known && lowestC >= sinceC[i] && stands(i, t, stepC)) {
+            if (known && lowestC >= sinceC[i] && stands(i, t, doubtC)) {
                 return i;
             }
         }
@@ -144,7 +157,7 @@ final class Standing {
         return waterPerMinC[moment];
     }
 
-    private boolean stands(int i, double t, double stepC) {
+    private boolean stands(int i, double t, double stepDoubtC) {
         double minutes = (t - sinceT[i]) / 60;
         double due = waterPerMinC[i] * minutes;
         if (lastC - sinceC[i] - otherPerMinC[i] * minutes > LATEST * due) {
@@ -158,8 +171,8 @@ final class Standing {
             return false;
         }
         double part = (levels * sumXy[i] - cross * sumY[i]) / variance[i] / determinant;
-        double steps = STEP_PART * stepC / due;
-        double partVariance = levels / determinant + steps * steps;
+        double steps = stepDoubtC / due;
+        double partVariance = levels / determinant + steps * steps + paceVariance[i];
         double likelier = (CLIMBS - STANDS) * (CLIMBS + STANDS - 2 * part) / (2 * partVariance);
         return likelier >= SURE;
     }

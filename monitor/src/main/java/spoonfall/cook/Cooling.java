@@ -1,0 +1,133 @@
+package spoonfall.cook;
+
+import java.util.Optional;
+
+/**
+ * Sees a pan with sugar in it that has fallen below its height and does not warm again, however slowly it cools and whether or
+ * not anything is known of its water. A stir is too short for it, a burner that switches comes back, and something cold in the
+ * pan warms again. The numbers are common practice, no source.
+ */
+final class Cooling {
+    private static final double KEEP_S = 900;
+    private static final double POINT_EVERY_S = 5;
+    private static final double FALLEN_C = 0.8;
+    private static final double FALLEN_STEPS = 1.7;
+
+    /** Less than that below the height and it has not left it yet. */
+    private static final double LEFT_C = 0.35;
+
+    private static final double LEFT_STEPS = 0.9;
+    private static final double PEAK_S = 600;
+
+    /** So long after it came back nothing is made of other signs that are still late. */
+    private static final double BACK_S = 45;
+
+    private static final double WARMS_C = 0.3;
+    private static final double WARMS_STEPS = 1.2;
+
+    /** A pan that has warmed again and not fallen lower for so long boils on from another height, as after water was added. */
+    private static final double FALLS_PER_MIN_C = 0.1;
+
+    /** A reading that jumped down stays there; a pan that cools goes lower. */
+    private static final double NEW_LOW_C = 0.15;
+
+    private static final double NEW_LOW_WITHIN_S = 60;
+
+    /** Nothing is known of what the pan did while the thermometer was silent for so long. */
+    private static final double GAP_S = 25;
+
+    private static final double BOILS_ON_S = 150;
+
+    /** A pan that thin has no sugar yet, and may be turned down to simmer. */
+    private static final double THIN_C = 1;
+
+    private final double waterBoilC;
+    private final Track heights = new Track(KEEP_S);
+    private double lastPointT = Double.NEGATIVE_INFINITY;
+    private double fromC = Double.NaN;
+    private double backT = Double.NEGATIVE_INFINITY;
+    private double seenT;
+    private double resumedT;
+    private double leftT;
+    private double lowestC;
+    private double lowestT;
+    private boolean falls;
+
+    /** {@code waterBoilC} is where plain water boils. */
+    Cooling(double waterBoilC) {
+        this.waterBoilC = waterBoilC;
+    }
+
+    /** Forgets the way here. */
+    void restart() {
+        heights.clear();
+        fromC = Double.NaN;
+    }
+
+    /** Takes note of where the pan is. */
+    void endSecond(Signals now, Stages stages) {
+        double stepC = now.stepC() < 1 ? now.stepC() : 0;
+        resumedT = now.t() - seenT > GAP_S ? now.t() : resumedT;
+        seenT = now.t();
+        if (now.t() - lastPointT >= POINT_EVERY_S) {
+            lastPointT = now.t();
+            heights.add(now.t(), Math.min(now.levelC(), now.trendC()));
+        }
+        if (low()) {
+            follow(now, stepC);
+            return;
+        }
+        double highC = Math.max(now.levelC(), now.trendC());
+        double peakC = heights.highestSince(now.t() - PEAK_S).orElse(highC);
+        if (!stages.boiled()
+                || peakC - highC < Math.max(FALLEN_C, FALLEN_STEPS * stepC)
+                || peakC - waterBoilC < THIN_C) {
+            return;
+        }
+        fromC = peakC;
+        leftT = heights.latestAtLeast(highC + leftC(stepC)).orElse(now.t());
+        lowestC = now.levelC();
+        lowestT = now.t();
+    }
+
+    private void follow(Signals now, double stepC) {
+        if (now.levelC() < lowestC - NEW_LOW_C) {
+            lowestC = now.levelC();
+            lowestT = now.t();
+        }
+        falls = now.t() - lowestT < NEW_LOW_WITHIN_S && falls(now.steady()) && falls(now.quick());
+        boolean back = now.levelC() > fromC - leftC(stepC);
+        if (back || (warms(now, stepC) && now.t() - lowestT > BOILS_ON_S)) {
+            restart();
+            backT = now.t();
+        }
+    }
+
+    private static boolean falls(Optional<RobustLine> line) {
+        return line.filter(of -> Signals.perMinute(of) < -FALLS_PER_MIN_C).isPresent();
+    }
+
+    private static double leftC(double stepC) {
+        return Math.max(LEFT_C, LEFT_STEPS * stepC);
+    }
+
+    private boolean warms(Signals now, double stepC) {
+        return now.levelC() > lowestC + Math.max(WARMS_C, WARMS_STEPS * stepC);
+    }
+
+    /** Whether it is below the height from which it fell. */
+    boolean low() {
+        return !Double.isNaN(fromC);
+    }
+
+    /** For how many seconds it has been cooling; 0 if it does not, or if it stays where it fell to. */
+    double forS(Signals now) {
+        return low() && falls ? now.t() - Math.max(leftT, resumedT) : 0;
+    }
+
+    /** Whether it warms again, or has just come back. */
+    boolean warms(Signals now) {
+        boolean back = now.t() - backT < BACK_S;
+        return back || (low() && warms(now, now.stepC() < 1 ? now.stepC() : 0));
+    }
+}

@@ -1,0 +1,130 @@
+package spoonfall.cook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.lab.varied.CookKind;
+import spoonfall.lab.varied.VariedCook;
+import spoonfall.log.TraceReplay;
+import spoonfall.probe.Reading;
+import spoonfall.probe.trace.Trace;
+
+/**
+ * Readings that fall, each drawn by hand: a pan that cools slowly and one that jumped; a probe that left the pan and one whose
+ * base had been hot. The pan warms, boils at 1,200 s and climbs by 0.1 °C a minute; all paces are judgements, no source.
+ */
+class FallsTest {
+    private static final double BOILS_S = 1200;
+    private static final double FAULT_S = 2700;
+    private static final CookSettings SETTINGS = new CookSettings(WaterBoil.atElevation(0), 4.4444);
+    private static final double WATER_C = SETTINGS.waterBoil().temperatureC();
+
+    @ParameterizedTest(name = "{0} °C a minute")
+    @ValueSource(doubles = {0.25, 0.4, 0.8})
+    void stall_isRaised_whenThePanCoolsSlowly(double perMinC) {
+        List<CookEvent> events = cook(3600, 1, t -> -perMinC * since(t, FAULT_S) / 60);
+        // 0.8 °C below its height it has fallen, and 85 s more are a set test
+        double latestS = 85 + 1.2 * 60 / perMinC + 30;
+        assertThat(Cooks.raisedT(events, AlarmName.STALLED).orElseThrow()).isBetween(FAULT_S + 20, FAULT_S + latestS);
+    }
+
+    @ParameterizedTest(name = "{0} °C")
+    @ValueSource(doubles = {1.2, 2.5, 3.5})
+    void stall_isNotRaised_whenTheReadingDropsAtOnceAndGoesOn(double byC) {
+        List<CookEvent> events = cook(3200, 1, t -> t >= FAULT_S ? -byC : 0);
+        assertThat(Cooks.raised(events)).doesNotContain(AlarmName.STALLED);
+    }
+
+    @Test
+    void stall_isNotRaised_whenThePanSagsAndComesBackWithinAMinute() {
+        List<CookEvent> events = cook(3200, 1, t -> -1.2 * Math.max(0, 1 - Math.abs(t - FAULT_S - 30) / 30));
+        assertThat(Cooks.raised(events)).doesNotContain(AlarmName.STALLED);
+    }
+
+    @Test
+    void probeOut_isRaised_whenASlowThermometerIsFarBelowByItsNextReadings() {
+        List<CookEvent> events = cook(3000, 10, t -> t < FAULT_S ? 0 : -56 * (1 - Math.exp(-since(t, FAULT_S) / 15)));
+        assertThat(Cooks.raisedT(events, AlarmName.PROBE_OUT_OF_PAN).orElseThrow())
+                .isBetween(FAULT_S, FAULT_S + 40);
+    }
+
+    @Test
+    void probeOut_isNotRaised_whenABaseThatWasHotIsStirredCool() {
+        List<CookEvent> events = cook(3200, 1, FallsTest::hotBaseC);
+        assertThat(Cooks.raised(events)).contains(AlarmName.SCORCH_RISK).doesNotContain(AlarmName.PROBE_OUT_OF_PAN);
+    }
+
+    @Test
+    void probeOut_isRaised_whenTheSameFallIsFromThePansOwnHeight() {
+        List<CookEvent> events = cook(3200, 1, t -> t < FAULT_S ? 0 : -8 * (1 - Math.exp(-since(t, FAULT_S) / 12)));
+        assertThat(Cooks.raisedT(events, AlarmName.PROBE_OUT_OF_PAN).orElseThrow())
+                .isBetween(FAULT_S, FAULT_S + 80);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {131, 2318})
+    void probeOut_isRaised_whenTheThermometerIsSlow(long seed) {
+        Trace trace = VariedCook.cook(CookKind.PROBE_OUT, seed);
+        OptionalDouble raisedT = Cooks.raisedT(replayed(trace), AlarmName.PROBE_OUT_OF_PAN);
+        assertThat(raisedT.orElseThrow())
+                .isBetween(
+                        trace.info().firstT("probe-out-begins").orElseThrow(),
+                        trace.info().firstT("probe-out-ends").orElseThrow());
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {331, 2392, 5315})
+    void stall_isNotRaised_whileThePanComesBackFromATest(long seed) {
+        assertThat(Cooks.raised(replayed(VariedCook.cook(CookKind.SET_TESTS, seed))))
+                .doesNotContain(AlarmName.STALLED);
+    }
+
+    /** Two and a half degrees a minute for four minutes, and then gone within half a minute. */
+    private static double hotBaseC(double t) {
+        double heatedS = Math.min(240, since(t, FAULT_S));
+        double hotC = heatedS * 2.5 / 60;
+        return hotC * Math.exp(-since(t, FAULT_S + 240) / 12);
+    }
+
+    private static double since(double t, double beginT) {
+        return Math.max(0, t - beginT);
+    }
+
+    private static double panC(double t) {
+        double riseC = t < BOILS_S
+                ? 1 - Math.min(40, (BOILS_S - t) * 4 / 60)
+                : 1 + 1.2 * (t - BOILS_S) / 1200 + 0.6 * Math.pow((t - BOILS_S) / 1200, 2);
+        return WATER_C + riseC;
+    }
+
+    private static List<CookEvent> cook(double untilS, double everyS, DoubleUnaryOperator faultC) {
+        SplittableRandom random = new SplittableRandom(17);
+        CookMonitor monitor = new CookMonitor(SETTINGS, 0);
+        List<CookEvent> events = new ArrayList<>();
+        for (double t = 0; t < untilS; t += everyS) {
+            double c = panC(t) + faultC.applyAsDouble(t) + 0.03 * random.nextGaussian();
+            events.addAll(monitor.accept(Reading.good("pan", Math.round(t * 1e9), Math.round(c * 50) / 50.0, "")));
+        }
+        return events;
+    }
+
+    private static List<CookEvent> replayed(Trace trace) {
+        WaterBoil boil = trace.info().pressurePa().isPresent()
+                ? WaterBoil.atPressure(trace.info().pressurePa().getAsDouble())
+                : WaterBoil.atElevation(trace.info().elevationM().orElseThrow());
+        TraceReplay replay = new TraceReplay(
+                trace, new CookSettings(boil, trace.info().riseC().orElseThrow()));
+        List<CookEvent> events = new ArrayList<>();
+        while (replay.hasNext()) {
+            events.addAll(replay.next());
+        }
+        return events;
+    }
+}
