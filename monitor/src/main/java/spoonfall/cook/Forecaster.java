@@ -2,6 +2,7 @@ package spoonfall.cook;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.estimate.Ahead;
 import spoonfall.estimate.Arrival;
 import spoonfall.estimate.PanEstimator;
 import spoonfall.estimate.PanPrior;
@@ -129,6 +130,17 @@ final class Forecaster {
         return estimator.knows()
                 ? OptionalDouble.of(settings.waterBoil().temperatureC() + estimator.riseC(t))
                 : OptionalDouble.empty();
+    }
+
+    /** Where the pan will be in some minutes if it goes on; empty when that is not known. */
+    Optional<Ahead> ahead(double minutes) {
+        boolean known = estimator.knows() && estimator.climbPerMinC() > 0;
+        return known ? Optional.of(estimator.ahead(minutes)) : Optional.empty();
+    }
+
+    /** How far readings of some seconds are usually off, in °C. */
+    double noiseC() {
+        return estimator.noiseC();
     }
 
     /** Whether the readings are hotter than the pan can be. */

@@ -1,15 +1,12 @@
 package spoonfall.cook;
 
-import java.util.OptionalDouble;
 import spoonfall.alarm.Condition;
 
 /**
  * Decides, once a second, whether what each alarm of the pan warns of is so. Holds what must be remembered
- * to tell: how fast it climbed before, and where the reading was before it fell.
+ * to tell: since when it stands off the heat, and where the reading was before it fell.
  */
 final class Watches {
-    private static final double REFERENCE_S = 900;
-
     /** In the test window a pan that cools faster than this stands off the heat for a test. */
     private static final double TESTING_PER_MIN_C = 0.3;
 
@@ -30,27 +27,6 @@ final class Watches {
     /** So close below the test window somebody may well begin to test. */
     private static final double NEARLY_IN_THE_WINDOW_C = 0.5;
 
-    private static final double SCORCH_SETTLE_S = 180;
-    private static final double SCORCH_TIMES = 3;
-    private static final double SCORCH_SIGMAS = 1;
-    private static final double SCORCH_LEAST_PER_MIN_C = 0.6;
-
-    /** A climb of so many of the thermometer's steps a minute is more than one step seen in a short while. */
-    private static final double SCORCH_STEPS = 4;
-
-    /** Over two minutes, a coarse one: fewer steps a minute tell as much. */
-    private static final double COARSE_SCORCH_STEPS = 1.6;
-
-    private static final double NEW_HEIGHTS_C = 0.3;
-
-    private static final double ABOVE_THE_PAN_C = 0.1;
-
-    /** A reading that does so much of its climb within one third of the time has jumped: no base heats like that. */
-    private static final double JUMP_SHARE = 0.75;
-
-    private static final double REMEMBERS_S = 240;
-    private static final double REFERENCE_DELAY_S = 60;
-
     private static final double DEADBAND_C = 0.4;
 
     private CookSettings settings;
@@ -59,14 +35,12 @@ final class Watches {
     private boolean set;
     private boolean near;
     private final Cooling cooling;
-    private double climbsPerMinC;
-    private double allowedPerMinC;
-    private final Track expected = new Track(REFERENCE_S);
-    private final Track levels = new Track(REMEMBERS_S);
+    private final Scorching scorching;
 
     Watches(CookSettings settings) {
         this.settings = settings;
         cooling = new Cooling(settings.waterBoil().temperatureC());
+        scorching = new Scorching(settings.waterBoil().temperatureC());
     }
 
     /** The gel point is another one from now on. */
@@ -83,8 +57,7 @@ final class Watches {
     void restart() {
         offSinceT = Double.NaN;
         cooling.restart();
-        expected.clear();
-        levels.clear();
+        scorching.restart();
     }
 
     /** The readings are or were just hotter than the pan: they do not fall from its height. */
@@ -152,56 +125,13 @@ final class Watches {
         return stands || cooling.low() ? Condition.UNDECIDED : Condition.ABSENT;
     }
 
-    /** It climbs to new heights faster than water could be leaving. */
+    /** Whether the base catches; to be asked after {@link #stalled}. */
     Condition scorchRisk(Stages stages, Signals signals, Forecaster forecaster) {
-        double t = signals.t();
-        double riseC = signals.levelC() - settings.waterBoil().temperatureC();
-        levels.add(t, signals.levelC());
-        if (!stages.stage().boiling() || stages.boilingForS(t) < SCORCH_SETTLE_S) {
-            expected.clear();
-            return Condition.ABSENT;
-        }
-        OptionalDouble reference = expected.valueAt(t - REFERENCE_DELAY_S);
-        forecaster.expectedPerMinC(riseC).ifPresent(perMinC -> expected.add(t, perMinC));
-        if (reference.isEmpty() || signals.quick().isEmpty() || signals.steady().isEmpty()) {
-            return Condition.UNDECIDED;
-        }
-        boolean coarse = Signals.coarse(signals.stepC());
-        RobustLine line = (coarse ? signals.steady() : signals.quick()).get();
-        double stepsPerMinC = (coarse ? COARSE_SCORCH_STEPS : SCORCH_STEPS) * signals.stepC();
-        double least = Math.max(SCORCH_LEAST_PER_MIN_C, stepsPerMinC);
-        double limit = Math.max(SCORCH_TIMES * reference.getAsDouble(), least);
-        climbsPerMinC = Signals.perMinute(line);
-        allowedPerMinC = reference.getAsDouble();
-        double surelyPerMinC = climbsPerMinC - SCORCH_SIGMAS * 60 * line.slopeError();
-        Condition tooFast = Condition.above(surelyPerMinC, limit, limit / 2);
-        if (tooFast == Condition.PRESENT && jumped(t, coarse ? Pace.BY_ITSELF.steadyS() : Pace.BY_ITSELF.quickS())) {
-            return Condition.UNDECIDED;
-        }
-        // After a stir the reading climbs as fast, but only back to where it was.
-        // The same after a stall so long that nobody remembers where it was, but for its water.
-        double panC = forecaster.panC(t).orElse(Double.NEGATIVE_INFINITY);
-        boolean newHeights = signals.levelC() > signals.earlierPeakC() + reference.getAsDouble() + NEW_HEIGHTS_C
-                && signals.levelC() > panC + ABOVE_THE_PAN_C;
-        return tooFast == Condition.PRESENT && !newHeights ? Condition.UNDECIDED : tooFast;
-    }
-
-    private boolean jumped(double t, double overS) {
-        double thirdS = overS / 3;
-        double[] heightsC = new double[4];
-        for (int i = 0; i < heightsC.length; i++) {
-            heightsC[i] = levels.valueAt(t - i * thirdS).orElse(Double.NaN);
-        }
-        double wholeC = heightsC[0] - heightsC[3];
-        double mostC = 0;
-        for (int i = 1; i < heightsC.length; i++) {
-            mostC = Math.max(mostC, heightsC[i - 1] - heightsC[i]);
-        }
-        return !(mostC < JUMP_SHARE * wholeC);
+        return scorching.judge(stages, signals, forecaster, cooling.low() || forecaster.still());
     }
 
     /** What to say of the climb that was judged last. */
     AlarmText scorchText() {
-        return AlarmText.scorchRisk(climbsPerMinC, allowedPerMinC);
+        return scorching.text();
     }
 }

@@ -39,6 +39,11 @@ final class NoiseMeter {
         variance = Math.min(mostC * mostC, variance + LEARNS * (seen - variance));
     }
 
+    /** The standard deviation of a point's noise, in °C. */
+    double sigmaC() {
+        return Math.sqrt(variance);
+    }
+
     /** The variance of a point's noise, in °C², made larger by how alike neighbours are. */
     double variance(double stepC) {
         return ALIKE * Math.max(LEAST_C * LEAST_C, variance) + stepC * stepC / 12;

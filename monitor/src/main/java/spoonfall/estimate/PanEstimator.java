@@ -168,6 +168,19 @@ public final class PanEstimator {
         return begun && astray.high();
     }
 
+    /** Where the pan will be in {@code minutes} if water goes on leaving it; to be asked when {@link #knows()}. */
+    public Ahead ahead(double minutes) {
+        double u = bank.u();
+        double steepens = curve.riseSlopeC(u - Math.max(0, bank.v()) * minutes) / curve.riseSlopeC(u);
+        double climbs = climbPerMinC();
+        return new Ahead(bank.riseC() + minutes * climbs * (1 + steepens) / 2, climbs * steepens);
+    }
+
+    /** How far readings of some seconds are usually off, in °C: bubbles, burner and thermometer. */
+    public double noiseC() {
+        return noise.sigmaC();
+    }
+
     /** Whether anything is known of the pan. */
     public boolean knows() {
         return begun;

@@ -1,0 +1,152 @@
+package spoonfall.cook;
+
+import java.util.OptionalDouble;
+import spoonfall.alarm.Condition;
+import spoonfall.estimate.Ahead;
+
+/**
+ * Tells a base that begins to catch: the reading climbs to new heights faster than water could be leaving. What the water allows
+ * is taken from what was known two minutes ago, for a base that catches drags along what is known of the pan. The numbers are
+ * common practice, no source.
+ */
+final class Scorching {
+    private static final double SETTLE_S = 180;
+    private static final double TIMES = 3;
+    private static final double SIGMAS = 1;
+    private static final double LEAST_PER_MIN_C = 0.6;
+
+    /** A climb of so many of the thermometer's steps a minute is more than one step seen in a short while. */
+    private static final double STEPS = 4;
+
+    /** Over two minutes, a coarse one: fewer steps a minute tell as much. */
+    private static final double COARSE_STEPS = 1.6;
+
+    private static final double NEW_HEIGHTS_C = 0.3;
+
+    /** So far above the height that was due it must be: some of that is noise, and some a curve that steepens more than ours. */
+    private static final double ABOVE_C = 0.1;
+
+    private static final double ABOVE_SIGMAS = 5;
+
+    /** So long after a stall the pan may still be on its way back. */
+    private static final double STOOD_S = 180;
+
+    /** Readings so close to what is known of the pan agree with it; a base that catches left it no longer ago than that. */
+    private static final double AGREES_C = 0.6;
+
+    private static final double AGREED_S = 240;
+
+    /** A reading that does so much of its climb within one third of the time has jumped: no base heats like that. */
+    private static final double JUMP_SHARE = 0.75;
+
+    private static final double REMEMBERS_S = 240;
+    private static final double POINT_EVERY_S = 5;
+
+    /** What has come since may be the fault itself, neither the pan's climb nor noise. */
+    private static final double KNOWN_S = 120;
+
+    private final double waterBoilC;
+    private final Track levels = new Track(REMEMBERS_S);
+    private final Track noises = new Track(REMEMBERS_S);
+    private final Track heights = new Track(REMEMBERS_S);
+    private final Track climbs = new Track(REMEMBERS_S);
+    private double lastPointT = Double.NEGATIVE_INFINITY;
+    private double stoodT = Double.NEGATIVE_INFINITY;
+    private double agreedT = Double.NEGATIVE_INFINITY;
+    private double climbsPerMinC;
+    private double allowedPerMinC;
+
+    /** {@code waterBoilC} is where plain water boils. */
+    Scorching(double waterBoilC) {
+        this.waterBoilC = waterBoilC;
+    }
+
+    /** Forgets the way here. */
+    void restart() {
+        levels.clear();
+        forget();
+    }
+
+    private void forget() {
+        noises.clear();
+        heights.clear();
+        climbs.clear();
+    }
+
+    /** Whether the base catches; to be asked once a second. {@code stands} says whether the pan stands or cools. */
+    Condition judge(Stages stages, Signals now, Forecaster forecaster, boolean stands) {
+        double t = now.t();
+        levels.add(t, now.levelC());
+        stoodT = stands ? t : stoodT;
+        if (!stages.stage().boiling()) {
+            forget();
+            return Condition.ABSENT;
+        }
+        remember(now, forecaster);
+        OptionalDouble allowed = climbs.valueAt(t - KNOWN_S);
+        boolean tooSoon = stages.boilingForS(t) < SETTLE_S;
+        if (tooSoon || allowed.isEmpty() || now.quick().isEmpty() || now.steady().isEmpty()) {
+            return Condition.UNDECIDED;
+        }
+        boolean coarse = Signals.coarse(now.stepC());
+        RobustLine line = (coarse ? now.steady() : now.quick()).get();
+        double least = Math.max(LEAST_PER_MIN_C, (coarse ? COARSE_STEPS : STEPS) * now.stepC());
+        allowedPerMinC = allowed.getAsDouble();
+        climbsPerMinC = Signals.perMinute(line);
+        double limit = Math.max(TIMES * allowedPerMinC, least);
+        double surelyPerMinC = climbsPerMinC - SIGMAS * 60 * line.slopeError();
+        Condition tooFast = Condition.above(surelyPerMinC, limit, limit / 2);
+        double overS = coarse ? Pace.BY_ITSELF.steadyS() : Pace.BY_ITSELF.quickS();
+        boolean sure = fromThePan(t) && atNewHeights(now) && !jumped(t, overS);
+        return tooFast == Condition.PRESENT && !sure ? Condition.UNDECIDED : tooFast;
+    }
+
+    private void remember(Signals now, Forecaster forecaster) {
+        double t = now.t();
+        double offC = Math.abs(now.levelC() - forecaster.panC(t).orElse(now.levelC()));
+        agreedT = offC <= AGREES_C + (now.stepC() < 1 ? now.stepC() : 0) ? t : agreedT;
+        if (t - lastPointT < POINT_EVERY_S) {
+            return;
+        }
+        lastPointT = t;
+        noises.add(t, forecaster.noiseC());
+        if (forecaster.ahead(KNOWN_S / 60).isPresent()) {
+            Ahead ahead = forecaster.ahead(KNOWN_S / 60).get();
+            heights.add(t, waterBoilC + ahead.riseC());
+            climbs.add(t, ahead.climbPerMinC());
+        }
+    }
+
+    /** What comes back from a stall climbs as fast, and so does a pan into which the sugar went, of which nothing is known yet. */
+    private boolean fromThePan(double t) {
+        return t - stoodT > STOOD_S && t - agreedT < AGREED_S;
+    }
+
+    /** After a stir the reading climbs as fast, but only back to where it was. */
+    private boolean atNewHeights(Signals now) {
+        double t = now.t();
+        double dueC = heights.valueAt(t - KNOWN_S).orElse(now.levelC());
+        double noiseC = noises.valueAt(t - KNOWN_S).orElse(0);
+        return now.levelC() > now.earlierPeakC() + allowedPerMinC + NEW_HEIGHTS_C
+                && now.levelC() - dueC > Math.max(ABOVE_C, ABOVE_SIGMAS * noiseC);
+    }
+
+    private boolean jumped(double t, double overS) {
+        double thirdS = overS / 3;
+        double[] heightsC = new double[4];
+        for (int i = 0; i < heightsC.length; i++) {
+            heightsC[i] = levels.valueAt(t - i * thirdS).orElse(Double.NaN);
+        }
+        double wholeC = heightsC[0] - heightsC[3];
+        double mostC = 0;
+        for (int i = 1; i < heightsC.length; i++) {
+            mostC = Math.max(mostC, heightsC[i - 1] - heightsC[i]);
+        }
+        return !(mostC < JUMP_SHARE * wholeC);
+    }
+
+    /** What to say of the climb that was judged last. */
+    AlarmText text() {
+        return AlarmText.scorchRisk(climbsPerMinC, allowedPerMinC);
+    }
+}
