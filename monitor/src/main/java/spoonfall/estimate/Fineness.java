@@ -28,6 +28,11 @@ final class Fineness {
         stepC = Math.min(COARSEST_STEP_C, thermometerStepC);
     }
 
+    /** How far readings of some seconds are usually off, in °C. */
+    double sigmaC() {
+        return noise.sigmaC();
+    }
+
     /** The variance of a point, in °C². */
     double variance() {
         return noise.variance(stepC);

@@ -18,6 +18,7 @@ public final class PanEstimator {
     private final Sawtooth sawtooth = new Sawtooth();
     private final Lateness lateness = new Lateness();
     private final Beginning beginning;
+    private final SyrupCurve curve;
     private final Fineness fineness;
     private final Astray astray = new Astray();
     private boolean begun;
@@ -43,7 +44,7 @@ public final class PanEstimator {
      */
     public PanEstimator(double pressurePa, double baseDoubtC, boolean byHand) {
         this.byHand = byHand;
-        SyrupCurve curve = new SyrupCurve(pressurePa);
+        curve = new SyrupCurve(pressurePa);
         beginning = new Beginning(curve, baseDoubtC);
         fineness = new Fineness(byHand);
         bank = new FilterBank(curve);
@@ -178,7 +179,7 @@ public final class PanEstimator {
 
     /** How far readings of some seconds are usually off, in °C: bubbles, burner and thermometer. */
     public double noiseC() {
-        return noise.sigmaC();
+        return fineness.sigmaC();
     }
 
     /** Whether anything is known of the pan. */
