@@ -85,7 +85,10 @@ final class Scorching {
         remember(now, forecaster);
         OptionalDouble allowed = climbs.valueAt(t - KNOWN_S);
         boolean tooSoon = stages.boilingForS(t) < SETTLE_S;
-        if (tooSoon || allowed.isEmpty() || now.quick().isEmpty() || now.steady().isEmpty()) {
+        if (tooSoon
+                || allowed.isEmpty()
+                || now.quick().isEmpty()
+                || now.steady().isEmpty()) {
             return Condition.UNDECIDED;
         }
         boolean coarse = Signals.coarse(now.stepC());
