@@ -2,7 +2,6 @@ package spoonfall.cook;
 
 import java.util.OptionalDouble;
 import spoonfall.alarm.Condition;
-import spoonfall.estimate.Ahead;
 
 /**
  * Tells a base that begins to catch: the reading climbs to new heights faster than water could be leaving. What the water allows
@@ -113,11 +112,10 @@ final class Scorching {
         }
         lastPointT = t;
         noises.add(t, forecaster.noiseC());
-        if (forecaster.ahead(KNOWN_S / 60).isPresent()) {
-            Ahead ahead = forecaster.ahead(KNOWN_S / 60).get();
+        forecaster.ahead(KNOWN_S / 60).ifPresent(ahead -> {
             heights.add(t, waterBoilC + ahead.riseC());
             climbs.add(t, ahead.climbPerMinC());
-        }
+        });
     }
 
     /** What comes back from a stall climbs as fast, and so does a pan into which the sugar went, of which nothing is known yet. */
