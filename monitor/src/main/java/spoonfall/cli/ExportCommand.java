@@ -4,13 +4,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import spoonfall.log.store.CookLog;
 import spoonfall.log.store.StoredTrace;
 import spoonfall.probe.trace.Trace;
@@ -20,17 +15,8 @@ import spoonfall.probe.trace.Trace;
         name = "export",
         description =
                 "Write a cook as a trace (CSV, with CSVW metadata beside it), or whole (JSON) by the file's name.")
-final class ExportCommand implements Callable<Integer> {
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    @ParentCommand
-    private @Nullable LogCommand log;
-
-    @Parameters(paramLabel = "ID", description = "Its number in the list.")
-    private long id;
-
-    @Parameters(paramLabel = "FILE", description = "A CSV or JSON file that is not there yet.")
+final class ExportCommand extends CookCommand {
+    @Parameters(index = "1", paramLabel = "FILE", description = "A CSV or JSON file that is not there yet.")
     private Path file = Path.of("");
 
     @Override
@@ -38,19 +24,18 @@ final class ExportCommand implements Callable<Integer> {
         if (Files.exists(file)) {
             throw new CommandException(file + " is there already; name a file that is not");
         }
-        try (CookLog record = LogCommand.of(log).open()) {
+        try (CookLog record = log().open()) {
             if (whole(file)) {
-                NewFile.write(file, record.whole(id).json().getBytes(StandardCharsets.UTF_8));
-                Output.of(spec).println("Wrote all of cook " + id + " but its photos to " + file + ".");
+                NewFile.write(file, record.whole(id()).json().getBytes(StandardCharsets.UTF_8));
+                out().println("Wrote all of cook " + id() + " but its photos to " + file + ".");
                 return 0;
             }
-            Trace trace = StoredTrace.of(record.cook(id));
+            Trace trace = StoredTrace.of(record.cook(id()));
             if (trace.size() == 0) {
-                throw new CommandException("cook " + id + " has no readings to write");
+                throw new CommandException("cook " + id() + " has no readings to write");
             }
             trace.write(file);
-            Output.of(spec)
-                    .println("Wrote " + trace.size() + " readings to " + file + " and what they mean beside it.");
+            out().println("Wrote " + trace.size() + " readings to " + file + " and what they mean beside it.");
         }
         return 0;
     }

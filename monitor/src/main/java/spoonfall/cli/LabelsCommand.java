@@ -4,14 +4,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import spoonfall.paper.BookLabels;
 import spoonfall.paper.Label;
 import spoonfall.paper.LabelPrinter;
@@ -22,17 +18,8 @@ import spoonfall.paper.LabelSheet;
         name = "labels",
         description = "Make a sheet of labels for the jars of a batch, as PDF or SVG. Print it without scaling.",
         footer = {"", "For example:", "  spoonfall log labels 12 labels.pdf --size 63.5x38.1 --gap 2.5x0 --count 21"})
-final class LabelsCommand implements Callable<Integer> {
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    @ParentCommand
-    private @Nullable LogCommand log;
-
-    @Parameters(paramLabel = "ID", description = "Its number in the list.")
-    private long id;
-
-    @Parameters(paramLabel = "FILE", description = "A PDF or SVG file that is not there yet.")
+final class LabelsCommand extends CookCommand {
+    @Parameters(index = "1", paramLabel = "FILE", description = "A PDF or SVG file that is not there yet.")
     private Path file = Path.of("");
 
     @Option(names = "--size", paramLabel = "MM", description = "Of a label, width by height; 63.5x38.1 unless given.")
@@ -58,7 +45,7 @@ final class LabelsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        BookLabels labels = BookLabels.of(LogCommand.of(log).book(), id);
+        BookLabels labels = BookLabels.of(log().book(), id());
         Label label = contents == null ? labels.label() : labels.label(contents);
         LabelSheet sheet =
                 LabelSheet.of(paper, size, gap, Optional.ofNullable(grid), count == null ? labels.count() : count);
@@ -71,9 +58,8 @@ final class LabelsCommand implements Callable<Integer> {
                 name.endsWith(".pdf")
                         ? LabelPrinter.pdf(label, sheet)
                         : LabelPrinter.svg(label, sheet).getBytes(StandardCharsets.UTF_8));
-        Output.of(spec)
-                .println("Wrote " + sheet.count() + " labels on " + sheet.pages()
-                        + (sheet.pages() == 1 ? " page" : " pages") + " into " + file + ".");
+        out().println("Wrote " + sheet.count() + " labels on " + sheet.pages()
+                + (sheet.pages() == 1 ? " page" : " pages") + " into " + file + ".");
         return 0;
     }
 }

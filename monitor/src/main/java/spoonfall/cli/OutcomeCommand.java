@@ -5,15 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import spoonfall.book.Firmness;
 import spoonfall.book.Outcome;
 import spoonfall.book.OutcomeWords;
@@ -29,16 +24,7 @@ import spoonfall.log.store.BookSaid;
             "What is not given stays as it was said before. For example:",
             "  spoonfall log outcome 12 --set firm --after day --taste bitter,bright --jars 6 --fruit \"Seville orange\""
         })
-final class OutcomeCommand implements Callable<Integer> {
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    @ParentCommand
-    private @Nullable LogCommand log;
-
-    @Parameters(paramLabel = "ID", description = "Its number in the list.")
-    private long id;
-
+final class OutcomeCommand extends CookCommand {
     @Option(names = "--after", paramLabel = "TIME", description = "day or month; day unless given.")
     private String after = "day";
 
@@ -70,7 +56,7 @@ final class OutcomeCommand implements Callable<Integer> {
                 Optional.ofNullable(words),
                 Optional.ofNullable(fruit),
                 jars == null ? OptionalInt.empty() : OptionalInt.of(jars));
-        print(LogCommand.of(log).book().say(id, said));
+        print(log().book().say(id(), said));
         return 0;
     }
 
@@ -79,12 +65,12 @@ final class OutcomeCommand implements Callable<Integer> {
     }
 
     private void print(BookSaid said) {
-        PrintWriter out = Output.of(spec);
+        PrintWriter out = out();
         String name = said.made().fruit().isEmpty() ? "" : ", " + said.made().fruit();
         OptionalInt filled = said.made().jars();
         String jarsFilled =
                 filled.isEmpty() ? "" : ", " + filled.getAsInt() + (filled.getAsInt() == 1 ? " jar" : " jars");
-        out.println("Cook " + id + name + jarsFilled + ".");
+        out.println("Cook " + id() + name + jarsFilled + ".");
         said.outcomes().forEach(outcome -> out.println("  after a " + words(outcome)));
         if (said.outcomes().isEmpty()) {
             out.println("  Nobody said how it came out yet: --set right, for example.");

@@ -4,13 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import spoonfall.log.store.BookPhoto;
 import spoonfall.photo.Photo;
 import spoonfall.photo.PhotoException;
@@ -20,28 +15,17 @@ import spoonfall.photo.PhotoMaker;
 @Command(
         name = "photo",
         description = "Keep a photo with a cook: a JPEG or PNG, made anew without its place and other data.")
-final class PhotoCommand implements Callable<Integer> {
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    @ParentCommand
-    private @Nullable LogCommand log;
-
-    @Parameters(paramLabel = "ID", description = "Its number in the list.")
-    private long id;
-
-    @Parameters(paramLabel = "FILE", description = "The photo.")
+final class PhotoCommand extends CookCommand {
+    @Parameters(index = "1", paramLabel = "FILE", description = "The photo.")
     private Path file = Path.of("");
 
     @Override
     public Integer call() {
         try (InputStream in = Files.newInputStream(file)) {
             Photo photo = new PhotoMaker().remade(in.readNBytes(PhotoMaker.MOST_BYTES + 1));
-            BookPhoto kept =
-                    LogCommand.of(log).book().add(id, photo.digest(), photo.width(), photo.height(), photo.jpeg());
-            Output.of(spec)
-                    .println("Cook " + id + ": photo " + kept.id() + ", " + kept.width() + " by " + kept.height()
-                            + " pixels.");
+            BookPhoto kept = log().book().add(id(), photo.digest(), photo.width(), photo.height(), photo.jpeg());
+            out().println("Cook " + id() + ": photo " + kept.id() + ", " + kept.width() + " by " + kept.height()
+                    + " pixels.");
             return 0;
         } catch (PhotoException e) {
             throw new CommandException(file + ": " + e.getMessage(), e);

@@ -2,42 +2,27 @@ package spoonfall.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.BookPhoto;
 
 /** {@code spoonfall log photos}: the photos of a cook as files. */
 @Command(name = "photos", description = "Write the photos of a cook into a folder that is there, as JPEG files.")
-final class PhotosCommand implements Callable<Integer> {
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    @ParentCommand
-    private @Nullable LogCommand log;
-
-    @Parameters(paramLabel = "ID", description = "Its number in the list.")
-    private long id;
-
-    @Parameters(paramLabel = "FOLDER", description = "Where to.")
+final class PhotosCommand extends CookCommand {
+    @Parameters(index = "1", paramLabel = "FOLDER", description = "Where to.")
     private Path folder = Path.of("");
 
     @Override
     public Integer call() {
-        BatchBook book = LogCommand.of(log).book();
-        List<BookPhoto> photos = book.page(id).photos();
+        BatchBook book = log().book();
+        List<BookPhoto> photos = book.page(id()).photos();
         for (BookPhoto photo : photos) {
-            Path file = folder.resolve("cook-" + id + "-photo-" + photo.id() + ".jpg");
-            book.photo(id, photo.id()).ifPresent(jpeg -> NewFile.write(file, jpeg));
+            Path file = folder.resolve("cook-" + id() + "-photo-" + photo.id() + ".jpg");
+            book.photo(id(), photo.id()).ifPresent(jpeg -> NewFile.write(file, jpeg));
         }
-        Output.of(spec)
-                .println("Wrote " + photos.size() + (photos.size() == 1 ? " photo" : " photos") + " of cook " + id
-                        + " into " + folder + ".");
+        out().println("Wrote " + photos.size() + (photos.size() == 1 ? " photo" : " photos") + " of cook " + id()
+                + " into " + folder + ".");
         return 0;
     }
 }

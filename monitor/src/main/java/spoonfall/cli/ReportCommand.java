@@ -2,14 +2,9 @@ package spoonfall.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import spoonfall.paper.CookReport;
 import spoonfall.paper.ReportChoice;
 
@@ -17,17 +12,8 @@ import spoonfall.paper.ReportChoice;
 @Command(
         name = "report",
         description = "Write a cook as one HTML file to share, which opens without Spoonfall and without a network.")
-final class ReportCommand implements Callable<Integer> {
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    @ParentCommand
-    private @Nullable LogCommand log;
-
-    @Parameters(paramLabel = "ID", description = "Its number in the list.")
-    private long id;
-
-    @Parameters(paramLabel = "FILE", description = "An HTML file that is not there yet.")
+final class ReportCommand extends CookCommand {
+    @Parameters(index = "1", paramLabel = "FILE", description = "An HTML file that is not there yet.")
     private Path file = Path.of("");
 
     @Option(names = "--notes", description = "With the notes and the words of the outcome.")
@@ -44,10 +30,9 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String report =
-                CookReport.of(LogCommand.of(log).book(), id, new ReportChoice(notes, photos, kitchen, ingredients));
+        String report = CookReport.of(log().book(), id(), new ReportChoice(notes, photos, kitchen, ingredients));
         NewFile.write(file, report.getBytes(StandardCharsets.UTF_8));
-        Output.of(spec).println("Wrote cook " + id + " into " + file + ".");
+        out().println("Wrote cook " + id() + " into " + file + ".");
         return 0;
     }
 }

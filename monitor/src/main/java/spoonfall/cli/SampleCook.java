@@ -6,7 +6,6 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +16,7 @@ import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.TestWord;
+import spoonfall.kitchen.Words;
 import spoonfall.log.CookBasis;
 import spoonfall.log.CookEventJson;
 import spoonfall.log.CookHeader;
@@ -96,13 +96,8 @@ final class SampleCook {
     }
 
     private void say(TestWord word, double t) {
-        ObjectNode detail = CookJson.object().put("says", word.says().name().toLowerCase(Locale.ROOT));
-        detail.put("id", word.id()).put("plateS", word.plateS());
-        word.answer()
-                .ifPresent(
-                        answer -> detail.put("kind", answer.kind().wireName()).put("answer", answer.wireName()));
         happened(monitor.say(word, nanos(t)));
-        inputs.add(new CookInput.Word(Math.round(t * 1000), "set-test", detail));
+        inputs.add(new CookInput.Word(Math.round(t * 1000), Words.SET_TEST, Words.detail(word)));
     }
 
     private void answer(double t) {
@@ -111,7 +106,7 @@ final class SampleCook {
             monitor.acknowledge(id, nanos(t)).ifPresent(answer -> {
                 happened(answer.events());
                 ObjectNode detail = CookJson.object().put("id", id);
-                inputs.add(new CookInput.Word(Math.round(t * 1000), "acknowledge", detail));
+                inputs.add(new CookInput.Word(Math.round(t * 1000), Words.ACKNOWLEDGE, detail));
             });
         }
     }

@@ -60,7 +60,7 @@ final class ColdAddition {
             lowestC = levelC;
             lowestT = t;
         }
-        double enoughC = Math.max(WARMS_C, now.stepC() < 1 ? STEPS * now.stepC() : 0);
+        double enoughC = Math.max(WARMS_C, STEPS * now.knownStepC());
         boolean bottomed = lowestT - fellT <= BOTTOM_WITHIN_S;
         warms = bottomed && (warms || levelC >= lowestC + enoughC);
         boolean back = levelC >= beforeC - BACK_WITHIN_C;

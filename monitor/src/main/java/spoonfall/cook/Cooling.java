@@ -68,7 +68,7 @@ final class Cooling {
 
     /** Takes note of where the pan is. */
     void endSecond(Signals now, Stages stages) {
-        double stepC = now.stepC() < 1 ? now.stepC() : 0;
+        double stepC = now.knownStepC();
         resumedT = now.t() - seenT > GAP_S ? now.t() : resumedT;
         seenT = now.t();
         if (now.t() - lastPointT >= POINT_EVERY_S) {
@@ -130,6 +130,6 @@ final class Cooling {
     /** Whether it warms again, or has just come back. */
     boolean warms(Signals now) {
         boolean back = now.t() - backT < BACK_S;
-        return back || (low() && warms(now, now.stepC() < 1 ? now.stepC() : 0));
+        return back || (low() && warms(now, now.knownStepC()));
     }
 }

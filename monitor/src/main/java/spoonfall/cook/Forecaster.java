@@ -173,9 +173,9 @@ final class Forecaster {
     }
 
     /** How fast the temperature should climb, in °C per minute, by the water that leaves. */
-    Optional<Double> expectedPerMinC(double riseC) {
+    OptionalDouble expectedPerMinC(double riseC) {
         boolean known = estimator.knows() && riseC >= LEAST_RISE_C && estimator.climbPerMinC() > 0;
-        return known ? Optional.of(estimator.climbPerMinC()) : Optional.empty();
+        return known ? OptionalDouble.of(estimator.climbPerMinC()) : OptionalDouble.empty();
     }
 
     /** Dissolved solids at {@code riseC} above the water boil, as a fraction by mass. */

@@ -66,8 +66,6 @@ final class PanTalk {
         double riseC = temperatureC - watch.settings().waterBoil().temperatureC();
         double solids = forecaster.solids(Math.max(0, riseC));
         return new SetTests.Pan(
-                OptionalDouble.of(temperatureC),
-                OptionalDouble.of(solids),
-                forecaster.expectedPerMinC(riseC).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+                OptionalDouble.of(temperatureC), OptionalDouble.of(solids), forecaster.expectedPerMinC(riseC));
     }
 }

@@ -164,7 +164,7 @@ final class PanWatch {
             return OptionalDouble.empty(); // the pan is not where it is thought to be
         }
         double riseC = levelC - settings.waterBoil().temperatureC();
-        return forecaster.expectedPerMinC(riseC).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        return forecaster.expectedPerMinC(riseC);
     }
 
     private void watchPan(double t, Signals now, List<CookEvent> events) {

@@ -106,7 +106,7 @@ final class Scorching {
     private void remember(Signals now, Forecaster forecaster) {
         double t = now.t();
         double offC = Math.abs(now.levelC() - forecaster.panC(t).orElse(now.levelC()));
-        agreedT = offC <= AGREES_C + (now.stepC() < 1 ? now.stepC() : 0) ? t : agreedT;
+        agreedT = offC <= AGREES_C + now.knownStepC() ? t : agreedT;
         if (t - lastPointT < POINT_EVERY_S) {
             return;
         }

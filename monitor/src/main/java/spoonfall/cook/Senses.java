@@ -21,7 +21,7 @@ final class Senses {
     private int inBucket;
     private double lastPointT = Double.NEGATIVE_INFINITY;
     private OptionalDouble lastC = OptionalDouble.empty();
-    private double stepC = 1;
+    private double stepC = Signals.NOT_SHOWN_C;
     private double peakFromT = Double.NEGATIVE_INFINITY;
     private Optional<RobustLine> quick = Optional.empty();
     private Optional<RobustLine> steady = Optional.empty();

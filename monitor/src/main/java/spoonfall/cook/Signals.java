@@ -28,9 +28,17 @@ record Signals(
 
     private static final double COARSE_C = 0.2;
 
+    /** What {@link Senses} begins with: no thermometer of a kitchen steps further. */
+    static final double NOT_SHOWN_C = 1;
+
     /** Whether the thermometer's steps are so large that bubbles do not fill the space between them. */
     static boolean coarse(double stepC) {
         return stepC > COARSE_C;
+    }
+
+    /** The smallest step that the thermometer has shown; 0 while it has shown none. */
+    double knownStepC() {
+        return stepC < NOT_SHOWN_C ? stepC : 0;
     }
 
     /** The same with another trend, from one who knows more. */

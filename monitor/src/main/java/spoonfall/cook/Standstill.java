@@ -30,7 +30,7 @@ final class Standstill {
 
     /** What to say of a pan that does not climb; {@code inWindow} whether it had come to the test window. */
     AlarmText text(Signals now, boolean cooling, boolean inWindow) {
-        double tellC = Math.max(LEAST_C, now.stepC() < 1 ? now.stepC() : 0);
+        double tellC = Math.max(LEAST_C, now.knownStepC());
         if (cooling) {
             double peakC =
                     Math.max(now.trendC(), trend.highestSince(now.t() - PEAK_S).orElse(now.trendC()));

@@ -36,9 +36,6 @@ final class Stillness {
     private static final int LONG_RUNS = 4;
     private static final double LEAST_OVERDUE_S = 60;
 
-    /** Whatever should be: a reading that stood as long a while ago and went on is not stuck. */
-    private static final double OVERDUE_TIMES = 1;
-
     private static final double SUSPECT_SHARE = 0.4;
     private static final double CAUGHT_UP_STEPS = 1.5;
     private static final double GAP_S = 15;
@@ -147,7 +144,8 @@ final class Stillness {
         double overdue = climbPerMinC * lastsS / 60 / stepC;
         boolean longRun = runs >= LONG_RUNS && lastsS >= LONG_TIMES * longestS();
         double dueSteps = longRun ? OVERDUE_IF_LONG_STEPS : OVERDUE_STEPS;
-        if (lastsS >= LEAST_OVERDUE_S && overdue >= dueSteps && lastsS >= OVERDUE_TIMES * longestS()) {
+        // Whatever should be: a reading that stood as long a while ago and went on is not stuck.
+        if (lastsS >= LEAST_OVERDUE_S && overdue >= dueSteps && lastsS >= longestS()) {
             return true;
         }
         boolean seesSteps = highestC - lowestC >= STEPS_SEEN * stepC && (stepC < COARSE_C || overdue >= COARSE_OVERDUE);

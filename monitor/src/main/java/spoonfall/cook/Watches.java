@@ -84,10 +84,8 @@ final class Watches {
         Stage stage = stages.stage();
         cooling.endSecond(signals, stages);
         near = stages.reachedWindow() || signals.peakC() > settings.windowFromC() - NEARLY_IN_THE_WINDOW_C;
-        boolean inWindow = near;
         boolean cools = signals.fallingFasterThan(TESTING_PER_MIN_C) || forecaster.cools();
-        boolean off =
-                stage == Stage.OFF_THE_HEAT || (inWindow && stage.boiling() && !stage.atOrPastGelPoint() && cools);
+        boolean off = stage == Stage.OFF_THE_HEAT || (near && stage.boiling() && !stage.atOrPastGelPoint() && cools);
         if (!off) {
             offSinceT = Double.NaN;
             return false;
@@ -98,7 +96,7 @@ final class Watches {
             set = signals.peakC() > settings.gelPointC() - NEARLY_SET_C;
         }
         double offS = signals.t() - offSinceT;
-        if (inWindow) {
+        if (near) {
             return offS < PLATE_TEST_S;
         }
         return offS < (thin ? SETTLES_S : SET_TEST_S) && !forecaster.still();

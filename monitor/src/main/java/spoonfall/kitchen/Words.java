@@ -13,8 +13,10 @@ import spoonfall.settest.TestAnswer;
 import spoonfall.typed.Typed;
 
 /** The kinds of words that a cook's record keeps. */
-final class Words {
-    static final String ACKNOWLEDGE = "acknowledge";
+public final class Words {
+    /** Somebody knows of an alarm. */
+    public static final String ACKNOWLEDGE = "acknowledge";
+
     static final String SHELVE = "shelve";
     static final String UNSHELVE = "unshelve";
 
@@ -31,7 +33,7 @@ final class Words {
     static final String RECORDING = "recording";
 
     /** Somebody said something about a set test. */
-    static final String SET_TEST = "set-test";
+    public static final String SET_TEST = "set-test";
 
     /** Somebody said how far the afternoon is; found in cooks from before afternoons had a diary of their own. */
     static final String AFTERNOON = "afternoon";
@@ -60,7 +62,7 @@ final class Words {
     private Words() {}
 
     /** All that is needed to say it again. */
-    static ObjectNode detail(TestWord word) {
+    public static ObjectNode detail(TestWord word) {
         ObjectNode detail = CookJson.object().put("says", word.says().name().toLowerCase(Locale.ROOT));
         detail.put("id", word.id()).put("plateS", word.plateS());
         word.answer()

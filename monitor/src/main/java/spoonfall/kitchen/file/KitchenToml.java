@@ -1,6 +1,7 @@
 package spoonfall.kitchen.file;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -32,7 +33,9 @@ record KitchenToml(Path file, TomlTable toml) {
             if (Files.size(file) > LARGEST_BYTES) {
                 throw new IllegalArgumentException(file + " is larger than 64 KiB; " + never);
             }
-            TomlTable toml = TomlText.keys(() -> Toml.parse(file), (at, what) -> complaint(file, at, what));
+            // Bytes that are no text become U+FFFD, so that the parser says on which line they are.
+            String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+            TomlTable toml = TomlText.keys(text, (at, what) -> complaint(file, at, what));
             return new KitchenToml(file, toml);
         } catch (NoSuchFileException e) {
             throw new IllegalArgumentException(missing + " " + file, e);

@@ -1,6 +1,5 @@
 package spoonfall.kitchen.file;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -48,13 +47,8 @@ public final class NotesFile {
      * @throws IllegalArgumentException if it is none
      */
     public static BatchNotes parse(String text) {
-        try {
-            TomlTable toml = TomlText.keys(
-                    () -> Toml.parse(text), (at, what) -> KitchenToml.complaint(Path.of("notes"), at, what));
-            return new NotesFile(Path.of("notes")).notes(toml);
-        } catch (IOException e) {
-            throw new IllegalArgumentException("not batch notes: " + e.getMessage(), e);
-        }
+        Path file = Path.of("notes");
+        return new NotesFile(file).notes(TomlText.keys(text, (at, what) -> KitchenToml.complaint(file, at, what)));
     }
 
     private BatchNotes notes(TomlTable toml) {

@@ -1,8 +1,8 @@
 package spoonfall.kitchen.file;
 
-import java.io.IOException;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
+import org.tomlj.Toml;
 import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
@@ -15,25 +15,16 @@ final class TomlText {
 
     private TomlText() {}
 
-    /** Parses it with the library, from a file or a text. */
-    @FunctionalInterface
-    interface Parsing {
-        /** Does so. */
-        TomlParseResult parse() throws IOException;
-    }
-
     /**
      * The keys of a text. The library mostly lists what is wrong, but its visitors trip over some of what its grammar let pass
      * with an error: a backslash before a bracket, for one.
      *
      * @param complaint makes the exception to be thrown of where it is and what it is
      */
-    static TomlTable keys(
-            Parsing parsing, BiFunction<@Nullable TomlPosition, String, IllegalArgumentException> complaint)
-            throws IOException {
+    static TomlTable keys(String text, BiFunction<@Nullable TomlPosition, String, IllegalArgumentException> complaint) {
         TomlParseResult toml;
         try {
-            toml = parsing.parse();
+            toml = Toml.parse(text);
         } catch (TomlParseError e) {
             throw complaint.apply(e.position(), firstLine(e));
         } catch (RuntimeException | AssertionError e) { // an assertion where they are on, else what it guards against

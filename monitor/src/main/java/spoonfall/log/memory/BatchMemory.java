@@ -30,16 +30,10 @@ public final class BatchMemory {
     /** The word in a cook's record that says which cook it goes on with. */
     public static final String RECOOK = "recook";
 
-    private final Optional<DataFolder> data;
+    private final DataFolder data;
     private final Outcomes outcomes;
     private final Supplier<Foods> foods;
     private @Nullable Learning latest;
-
-    private BatchMemory(Optional<DataFolder> data, Outcomes outcomes, Supplier<Foods> foods) {
-        this.data = data;
-        this.outcomes = outcomes;
-        this.foods = foods;
-    }
 
     /**
      * The memory of a data folder.
@@ -48,21 +42,13 @@ public final class BatchMemory {
      * @param foods the foods of which plans are made
      */
     public BatchMemory(DataFolder data, Outcomes outcomes, Supplier<Foods> foods) {
-        this(Optional.of(data), outcomes, foods);
-    }
-
-    /** The memory of batches that were never recorded: they teach, but nothing can be looked into. */
-    public static BatchMemory unrecorded(Outcomes outcomes) {
-        return new BatchMemory(Optional.empty(), outcomes, () -> new Foods(List.of()));
-    }
-
-    private DataFolder folder() {
-        return data.orElseThrow(() -> new IllegalArgumentException(
-                "no cook is recorded here, so there is nothing to look into (\"spoonfall serve\" records)"));
+        this.data = data;
+        this.outcomes = outcomes;
+        this.foods = foods;
     }
 
     private BookPage page(long id) {
-        return new BatchBook(folder().cooks()).page(id);
+        return new BatchBook(data.cooks()).page(id);
     }
 
     /** What the batches teach. Learns anew when another has told how it set. */
@@ -102,7 +88,7 @@ public final class BatchMemory {
     public CookFacts facts(long id) {
         BookPage page = page(id);
         OptionalDouble highC = NextCalibration.highC(
-                page.cook(), folder().calibrations().entries(), page.settings().gelPointC());
+                page.cook(), data.calibrations().entries(), page.settings().gelPointC());
         return new StoredFacts(page).facts(earlierMinutes(page), highC, foods.get());
     }
 
@@ -130,7 +116,7 @@ public final class BatchMemory {
      * @throws IllegalArgumentException in one line if one of them is not there, or cannot be
      */
     public void recooks(long id, long of) {
-        try (CookLog log = CookLog.open(folder().cooks())) {
+        try (CookLog log = CookLog.open(data.cooks())) {
             StoredCook earlier = log.cook(of);
             StoredCook later = log.cook(id);
             if (id == of
@@ -148,7 +134,7 @@ public final class BatchMemory {
      * @throws IllegalArgumentException in one line if there is not
      */
     public void known(long id) {
-        try (CookLog log = CookLog.open(folder().cooks())) {
+        try (CookLog log = CookLog.open(data.cooks())) {
             log.cook(id);
         }
     }
