@@ -345,7 +345,13 @@ public final class CookMonitor {
         board.pass(t, events);
         signals = senses.endSecond(t);
         tests.endSecond(t, board, events);
-        probe.watch(t, board, expectedPerMinC(), signals.map(Signals::stepC).orElse(1.0), events);
+        probe.watch(
+                t,
+                board,
+                expectedPerMinC(),
+                forecaster::growsPerMin,
+                signals.map(Signals::stepC).orElse(1.0),
+                events);
         if (signals.isPresent() && probe.freshAt(t) && !tests.set()) {
             watchPan(t, signals.get(), events);
         }

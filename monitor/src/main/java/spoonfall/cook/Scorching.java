@@ -1,5 +1,6 @@
 package spoonfall.cook;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import spoonfall.alarm.Condition;
 import spoonfall.estimate.Ahead;
@@ -85,7 +86,10 @@ final class Scorching {
         remember(now, forecaster);
         OptionalDouble allowed = climbs.valueAt(t - KNOWN_S);
         boolean tooSoon = stages.boilingForS(t) < SETTLE_S;
-        if (tooSoon || allowed.isEmpty() || now.quick().isEmpty() || now.steady().isEmpty()) {
+        if (tooSoon
+                || allowed.isEmpty()
+                || now.quick().isEmpty()
+                || now.steady().isEmpty()) {
             return Condition.UNDECIDED;
         }
         boolean coarse = Signals.coarse(now.stepC());
@@ -110,11 +114,11 @@ final class Scorching {
         }
         lastPointT = t;
         noises.add(t, forecaster.noiseC());
-        if (forecaster.ahead(KNOWN_S / 60).isPresent()) {
-            Ahead ahead = forecaster.ahead(KNOWN_S / 60).get();
-            heights.add(t, waterBoilC + ahead.riseC());
-            climbs.add(t, ahead.climbPerMinC());
-        }
+        Optional<Ahead> ahead = forecaster.ahead(KNOWN_S / 60);
+        ahead.ifPresent(in -> {
+            heights.add(t, waterBoilC + in.riseC());
+            climbs.add(t, in.climbPerMinC());
+        });
     }
 
     /** What comes back from a stall climbs as fast, and so does a pan into which the sugar went, of which nothing is known yet. */
