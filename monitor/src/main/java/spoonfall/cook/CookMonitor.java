@@ -27,33 +27,15 @@ public final class CookMonitor {
     /** The longest time in minutes for which an alarm can be put aside. */
     public static final int MOST_MINUTES_ASIDE = (int) (Alarm.LONGEST_SHELF_S / 60);
 
-    /** What climbs too fast is held back by so much below the gel point until it is seen whether it is real. */
-    private static final double NOT_YET_C = 0.05;
-
-    /** A reading so far below the latest height has fallen, in °C. */
-    private static final double FELL_C = 0.5;
-
-    /** Reminders need no forecast more often than that, in seconds. */
-    private static final double REMIND_EVERY_S = 10;
-
     private final long originNanos;
     private final CookSettings settings;
-    private final Senses senses;
-    private final Pace pace;
-    private final Stages stages;
-    private final Forecaster forecaster;
     private final AlarmBoard board = new AlarmBoard();
-    private final PanAlarms alarms;
-    private final SetTests tests;
-    private final Reminders reminders = new Reminders();
-    private final ProbeWatch probe;
-    private final OutOfPan leaving;
-    private final List<SecondProbe> others;
+    private final PanWatch pan;
+    private final PanTalk talk;
+    private final OtherProbes others;
 
     private long nowMillis;
     private long lastSecond = -1;
-    private Optional<Signals> signals = Optional.empty();
-    private boolean misledLately;
     private Optional<Unrecorded> unrecorded = Optional.empty();
 
     /**
@@ -75,19 +57,11 @@ public final class CookMonitor {
      */
     public CookMonitor(CookSettings settings, long originNanos, List<ProbeTrust> probes) {
         this.settings = settings;
-        others = probes.stream()
-                .skip(1)
-                .map(other -> new SecondProbe(settings, probes.get(0), other))
-                .toList();
         this.originNanos = originNanos;
-        pace = probes.isEmpty() ? Pace.BY_ITSELF : probes.get(0).pace();
-        senses = new Senses(pace);
-        stages = new Stages(settings);
-        forecaster = new Forecaster(settings, pace);
-        tests = new SetTests(settings);
-        alarms = new PanAlarms(settings, board, stages, forecaster, tests, pace);
-        probe = new ProbeWatch(settings, pace);
-        leaving = new OutOfPan(settings.waterBoil().temperatureC());
+        pan = new PanWatch(
+                settings, probes.isEmpty() ? Pace.BY_ITSELF : probes.get(0).pace(), board);
+        talk = new PanTalk(pan, board);
+        others = new OtherProbes(settings, probes);
     }
 
     /**
@@ -95,7 +69,7 @@ public final class CookMonitor {
      * the cook; later it counts from the next boil on.
      */
     public void expect(PanPrior prior) {
-        forecaster.expect(prior);
+        pan.expect(prior);
     }
 
     /** What the cook is measured against. */
@@ -114,16 +88,7 @@ public final class CookMonitor {
      */
     public List<CookEvent> accept(Reading reading) {
         List<CookEvent> events = advanceTo(reading.atNanos());
-        if (reading.quality() == Quality.GOOD) {
-            double temperatureC = reading.temperatureC().orElseThrow();
-            if (probe.accept(timeS(), temperatureC, stages.stage().boiling() && !outOfPan())) {
-                senses.accept(temperatureC);
-                leaving.accept(timeS(), temperatureC);
-                forecaster.accept(timeS(), temperatureC);
-            }
-        } else {
-            probe.acceptBad(reading.quality());
-        }
+        pan.accept(timeS(), reading);
         return events;
     }
 
@@ -135,24 +100,17 @@ public final class CookMonitor {
      */
     public void compare(Reading reading) {
         double t = Math.max(0, millisAt(reading.atNanos())) / 1000.0;
-        other(reading.probe()).accept(t, reading, stages.stage().boiling());
+        others.accept(t, reading, pan.stages().stage().boiling());
     }
 
     /** The temperature of another probe in the same pan; empty when nothing fresh is known of it. */
     public OptionalDouble otherTemperatureC(String name) {
-        return other(name).temperatureC(timeS());
+        return others.temperatureC(name, timeS());
     }
 
     /** How far the latest reading of another probe in the same pan can be trusted. */
     public Quality otherQuality(String name) {
-        return other(name).quality(timeS());
-    }
-
-    private SecondProbe other(String name) {
-        return others.stream()
-                .filter(probe -> probe.name().equals(name))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no other probe is called " + name));
+        return others.quality(name, timeS());
     }
 
     /** Lets time pass without a reading and returns what came of it. Earlier times change nothing. */
@@ -182,8 +140,8 @@ public final class CookMonitor {
         List<CookEvent> events = advanceTo(Math.min(atNanos, nextSecondNanos));
         nowMillis = Math.max(nowMillis, millisAt(atNanos));
         lastSecond = Math.max(lastSecond, nowMillis / 1000);
-        probe.listenSince(timeS());
-        others.forEach(other -> other.listenSince(timeS()));
+        pan.listenSince(timeS());
+        others.listenSince(timeS());
         events.add(new CookEvent.CameBack(timeS(), timeS() - leftT));
         return events;
     }
@@ -246,57 +204,18 @@ public final class CookMonitor {
      */
     public List<CookEvent> say(TestWord word, long atNanos) {
         List<CookEvent> events = advanceTo(atNanos);
-        CookSettings before = tests.aim();
-        boolean wasSet = tests.set();
-        tests.say(timeS(), nowMillis, word, panForATest()).ifPresent(events::add);
-        if (tests.set() != wasSet) {
-            // what the readings do meanwhile is not the pan's way to its set
-            misledLately = true;
-            enter(timeS(), tests.set() ? stages.end() : stages.goOn(), events);
-        }
-        if (!tests.aim().equals(before)) {
-            alarms.aim(timeS(), tests.aim(), events);
-            forecaster.aim(tests.aim());
-            enter(timeS(), stages.aim(tests.aim()), events);
-        }
-        tests.endSecond(timeS(), board, events);
-        alarms.suppress(timeS(), events);
+        talk.say(timeS(), nowMillis, word, events);
         return events;
     }
 
     /** How the set tests stand. */
     public SetTestsNow tests() {
-        OptionalDouble nextInS = status().forecast().isPresent()
-                ? forecaster.untilS(timeS(), tests.nextRiseC())
-                : OptionalDouble.empty();
-        return new SetTestsNow(tests.all(), tests.aim(), tests.nextRiseC(), nextInS);
+        return talk.tests(timeS());
     }
 
     /** Says to another monitor of the same readings, in their place among them, what was said to this one. */
     public Retelling retelling(CookMonitor other) {
-        return new Retelling(tests.said(), other, originNanos);
-    }
-
-    private void enter(double t, boolean changed, List<CookEvent> events) {
-        if (changed) {
-            events.add(new CookEvent.StageEntered(t, stages.stage()));
-        }
-    }
-
-    /** The pan as it came off the heat: whoever says so a little late finds the reading falling already. */
-    private SetTests.Pan panForATest() {
-        if (signals.isEmpty() || !probe.freshAt(timeS()) || misled()) {
-            return new SetTests.Pan(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
-        }
-        Signals now = signals.get();
-        boolean fell = stages.stage() == Stage.OFF_THE_HEAT || now.peakC() - now.levelC() > FELL_C;
-        double temperatureC = forecaster.boiledAtC(timeS(), fell ? now.peakC() : now.trendC());
-        double riseC = temperatureC - settings.waterBoil().temperatureC();
-        double solids = forecaster.solids(Math.max(0, riseC));
-        return new SetTests.Pan(
-                OptionalDouble.of(temperatureC),
-                OptionalDouble.of(solids),
-                forecaster.expectedPerMinC(riseC).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+        return new Retelling(pan.tests().said(), other, originNanos);
     }
 
     /**
@@ -314,180 +233,18 @@ public final class CookMonitor {
 
     /** How the pan is now. */
     public CookStatus status() {
-        double t = timeS();
-        boolean fresh = probe.freshAt(t);
-        Optional<Signals> live = fresh ? signals : Optional.empty();
-        boolean boiling = stages.stage().boiling();
-        OptionalDouble level = live.map(s -> OptionalDouble.of(s.levelC())).orElse(OptionalDouble.empty());
-        OptionalDouble rate = live.flatMap(Signals::steady)
-                .map(line -> OptionalDouble.of(Signals.perMinute(line)))
-                .orElse(OptionalDouble.empty());
-        OptionalDouble solids = live.filter(s -> boiling)
-                .map(s -> OptionalDouble.of(
-                        forecaster.solids(s.trendC() - settings.waterBoil().temperatureC())))
-                .orElse(OptionalDouble.empty());
-        boolean climbing = boiling && fresh && !tests.paused() && !board.present(AlarmName.STALLED) && !misled();
-        Optional<Forecast> forecast = climbing ? forecaster.forecast(t) : Optional.empty();
-        return new CookStatus(
-                t,
-                level,
-                quality(t),
-                probe.seen(),
-                stages.stage(),
-                rate,
-                solids,
-                forecast,
-                fresh && alarms.coldAdded());
+        return pan.status(timeS());
     }
 
     private void endSecond(long second, List<CookEvent> events) {
         double t = second;
         board.pass(t, events);
-        signals = senses.endSecond(t);
-        tests.endSecond(t, board, events);
-        probe.watch(
-                t,
-                board,
-                expectedPerMinC(),
-                forecaster::growsPerMin,
-                signals.map(Signals::stepC).orElse(1.0),
-                events);
-        if (signals.isPresent() && probe.freshAt(t) && !tests.set()) {
-            watchPan(t, signals.get(), events);
-        }
-        alarms.suppress(t, events);
+        pan.endSecond(t, events);
         Condition lost = Condition.when(unrecorded.isPresent());
         board.update(t, AlarmName.NOT_RECORDING, lost, () -> AlarmText.notRecording(unrecorded.orElseThrow()), events);
-        if (signals.isPresent()) {
-            compareProbes(t, signals.get(), events);
-        }
+        pan.signals().ifPresent(now -> others.compare(t, now, pan.stages().stage(), pan.quality(t), board, events));
         if (second % STATUS_EVERY_S == 0) {
-            events.add(new CookEvent.StatusTaken(statusAt(t)));
+            events.add(new CookEvent.StatusTaken(pan.status(t)));
         }
-    }
-
-    private void compareProbes(double t, Signals now, List<CookEvent> events) {
-        Stage stage = stages.stage();
-        Condition apart = Condition.ABSENT;
-        Optional<SecondProbe> contrary = Optional.empty();
-        for (SecondProbe other : others) {
-            Condition condition = other.compare(t, now, stage);
-            if (condition == Condition.PRESENT && contrary.isEmpty()) {
-                contrary = Optional.of(other);
-            }
-            apart = condition.compareTo(apart) < 0 ? condition : apart;
-        }
-        Optional<SecondProbe> said = contrary;
-        board.update(
-                t, AlarmName.PROBES_DISAGREE, apart, () -> said.orElseThrow().text(stage, quality(t)), events);
-    }
-
-    /** The status as of the whole second {@code t}, which may lie before {@link #timeS()}. */
-    private CookStatus statusAt(double t) {
-        long later = nowMillis;
-        nowMillis = Math.round(t * 1000);
-        CookStatus status = status();
-        nowMillis = later;
-        return status;
-    }
-
-    /** How fast the pan should be moving just now, whatever the reading does. */
-    private OptionalDouble expectedPerMinC() {
-        if (signals.isEmpty() || !stages.stage().boiling()) {
-            return OptionalDouble.empty();
-        }
-        double levelC = signals.get().levelC();
-        double panC = forecaster.panC(timeS()).orElse(levelC);
-        if (Math.abs(levelC - panC) > pace.agreesC() + Math.min(1, signals.get().stepC())) {
-            return OptionalDouble.empty(); // the pan is not where it is thought to be
-        }
-        double riseC = levelC - settings.waterBoil().temperatureC();
-        return forecaster.expectedPerMinC(riseC).map(OptionalDouble::of).orElse(OptionalDouble.empty());
-    }
-
-    /** How far the latest reading can be trusted, with what the alarms know. */
-    private Quality quality(double t) {
-        Quality latest = probe.latest(t);
-        if (latest != Quality.GOOD) {
-            return latest;
-        }
-        if (outOfPan()) {
-            return Quality.OUT_OF_PAN;
-        }
-        return board.present(AlarmName.PROBE_STUCK) ? Quality.STUCK : Quality.GOOD;
-    }
-
-    private void watchPan(double t, Signals now, List<CookEvent> events) {
-        Condition out = pace.shows() ? leaving.judge(t, stages.stage(), now, forecaster.panC(t)) : Condition.ABSENT;
-        board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(now), events);
-        if (out == Condition.PRESENT || misled()) {
-            misledLately = true;
-            forecaster.skip();
-            return;
-        }
-        if (misledLately) {
-            misledLately = false;
-            senses.restart();
-            alarms.restart();
-            reminders.restart();
-            return;
-        }
-        if (probe.caughtUp()) {
-            forecaster.skip();
-        }
-        double knownC = knownC(t, now);
-        boolean misleads = alarms.misledByTheBase(t);
-        boolean early =
-                !stages.stage().atOrPastGelPoint() && (misleads || (pace.shows() && forecaster.climbsTooFast(now)));
-        boolean far = misleads && stages.stage() == Stage.ROLLING_BOIL;
-        double mostC = far ? tests.aim().windowFromC() : tests.aim().gelPointC();
-        Signals known = now.withTrend(early ? Math.min(knownC, mostC - NOT_YET_C) : knownC);
-        if (forecaster.misledUpwards()) {
-            known = known.withoutPeak();
-            senses.forgetPeak(t);
-        }
-        boolean boiled = stages.stage().boiling();
-        if (stages.follow(known)) {
-            if (!pace.shows() && !boiled && stages.stage().boiling()) {
-                senses.newRegime(); // its lines are minutes long, and would hold the way up to the boil
-            }
-            events.add(new CookEvent.StageEntered(t, stages.stage()));
-        }
-        probe.follow(stages.stage(), t);
-        now.steady().ifPresent(line -> probe.climbs(Signals.perMinute(line)));
-        boolean back = forecaster.back(now);
-        if (tests.paused(t, back)) {
-            forecaster.pause(t, back);
-        } else {
-            forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
-        }
-        alarms.endSecond(t, known, probe.suspectStuck(), events);
-        remind(t, now, events);
-    }
-
-    /** Where the pan is by all that is known; that it went on too far must be read, not only foreseen. */
-    private double knownC(double t, Signals now) {
-        double readT = probe.seen().map(CookStatus.Seen::t).orElse(t);
-        double knownC = forecaster.temperatureC(pace.carriedT(t, readT), now.trendC());
-        double foreseenC = settings.gelPointC() + PastGelPoint.MARGIN_C - NOT_YET_C;
-        return pace.shows() ? knownC : Math.min(knownC, Math.max(now.levelC(), foreseenC));
-    }
-
-    private void remind(double t, Signals now, List<CookEvent> events) {
-        Stage stage = stages.stage();
-        boolean climbs = stage.boiling() && !stage.atOrPastGelPoint() && !board.present(AlarmName.STALLED);
-        boolean ask = climbs && t % REMIND_EVERY_S == 0;
-        double riseC = now.trendC() - settings.waterBoil().temperatureC();
-        double solids = climbs ? forecaster.solids(riseC) : 0;
-        reminders.endSecond(now, stage, solids, ask ? forecaster.forecast(t) : Optional.empty(), events);
-    }
-
-    private boolean outOfPan() {
-        return board.present(AlarmName.PROBE_OUT_OF_PAN);
-    }
-
-    /** What the probe says is not the pan's temperature. */
-    private boolean misled() {
-        return outOfPan() || board.present(AlarmName.PROBE_STUCK) || board.present(AlarmName.PROBE_IMPLAUSIBLE);
     }
 }

@@ -44,6 +44,7 @@ final class Cooling {
     private final double waterBoilC;
     private final Track heights = new Track(KEEP_S);
     private double lastPointT = Double.NEGATIVE_INFINITY;
+    private double peakC = Double.NEGATIVE_INFINITY;
     private double fromC = Double.NaN;
     private double backT = Double.NEGATIVE_INFINITY;
     private double seenT;
@@ -61,6 +62,7 @@ final class Cooling {
     /** Forgets the way here. */
     void restart() {
         heights.clear();
+        peakC = Double.NEGATIVE_INFINITY;
         fromC = Double.NaN;
     }
 
@@ -72,13 +74,13 @@ final class Cooling {
         if (now.t() - lastPointT >= POINT_EVERY_S) {
             lastPointT = now.t();
             heights.add(now.t(), Math.min(now.levelC(), now.trendC()));
+            peakC = heights.highestSince(now.t() - PEAK_S).orElseThrow();
         }
         if (low()) {
             follow(now, stepC);
             return;
         }
         double highC = Math.max(now.levelC(), now.trendC());
-        double peakC = heights.highestSince(now.t() - PEAK_S).orElse(highC);
         if (!stages.boiled()
                 || peakC - highC < Math.max(FALLEN_C, FALLEN_STEPS * stepC)
                 || peakC - waterBoilC < THIN_C) {

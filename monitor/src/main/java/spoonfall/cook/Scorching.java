@@ -1,9 +1,7 @@
 package spoonfall.cook;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import spoonfall.alarm.Condition;
-import spoonfall.estimate.Ahead;
 
 /**
  * Tells a base that begins to catch: the reading climbs to new heights faster than water could be leaving. What the water allows
@@ -114,10 +112,9 @@ final class Scorching {
         }
         lastPointT = t;
         noises.add(t, forecaster.noiseC());
-        Optional<Ahead> ahead = forecaster.ahead(KNOWN_S / 60);
-        ahead.ifPresent(in -> {
-            heights.add(t, waterBoilC + in.riseC());
-            climbs.add(t, in.climbPerMinC());
+        forecaster.ahead(KNOWN_S / 60).ifPresent(ahead -> {
+            heights.add(t, waterBoilC + ahead.riseC());
+            climbs.add(t, ahead.climbPerMinC());
         });
     }
 

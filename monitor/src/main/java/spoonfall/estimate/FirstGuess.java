@@ -14,7 +14,10 @@ import java.util.Optional;
 record FirstGuess(double u, double uDoubt, double v, double vDoubt) {
     private static final double U_DOUBT = 1;
     private static final double V_DOUBT = 0.8;
-    private static final double WARMED_DOUBT = 0.18;
+
+    /** A boiling pan's sides lose that much more than those of one that is twelve degrees cooler. */
+    private static final double SIDES_LEAVE = 0.94;
+
     private static final double LEAST_V = 0.02;
     private static final double SETS_AT_U = 1.55;
     private static final double USUAL_MIN = 18;
@@ -25,8 +28,8 @@ record FirstGuess(double u, double uDoubt, double v, double vDoubt) {
     /** By the reading and, if it was seen to warm, by that. */
     static FirstGuess of(double readU, Warming warming, double t) {
         boolean warmed = warming.known(t);
-        double v = warmed ? warming.v(readU) : Math.max(LEAST_V, (readU - SETS_AT_U) / USUAL_MIN);
-        return new FirstGuess(readU, U_DOUBT, v, v * (warmed ? WARMED_DOUBT : V_DOUBT));
+        double v = warmed ? SIDES_LEAVE * warming.v(readU) : Math.max(LEAST_V, (readU - SETS_AT_U) / USUAL_MIN);
+        return new FirstGuess(readU, U_DOUBT, v, v * (warmed ? warming.doubt() : V_DOUBT));
     }
 
     /**

@@ -13,9 +13,9 @@ final class Oracle {
     private static final double WANDER_AHEAD = 0.0004;
 
     private static final double CURVE_DOUBT = 0.05;
-    private static final double TIMING_S = 8;
+    private static final double TIMING_S = 6;
 
-    private static final double WIDTH = 0.6;
+    private static final double WIDTH = 0.66;
 
     /** Marks read by hand are off alike for minutes, which no single reading shows. */
     private static final double BY_HAND_WIDTH = 0.8;

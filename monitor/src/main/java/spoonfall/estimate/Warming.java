@@ -4,6 +4,10 @@ package spoonfall.estimate;
  * What the warming pan tells of the water that will leave: the heat that warmed it by so much a minute will drive off
  * {@code heat / latent heat}. Heat capacity of a sugar solution: 4.187 (1 - 0.57 solids) kJ/(kg K), common practice, no
  * source; latent heat of water near 100 °C 2,257 kJ/kg (IAPWS-IF97).
+ *
+ * <p>Part of the heat leaves as steam before the pan boils: it warms the slower the hotter it gets. That vapour grows by e
+ * in some {@link #VAPOUR_GROWS_C}, so that the pace by which the climb slackens tells how much heat it takes already. A pan
+ * that warms faster and faster was turned up meanwhile: there its last pace counts.
  */
 final class Warming {
     private static final double WATER_KJ_PER_KG_K = 4.187;
@@ -13,20 +17,43 @@ final class Warming {
     private static final double FORGETS_S = 600;
     private static final int LEAST_SECONDS = 10;
 
-    private double sum;
+    /** Water's vapour pressure grows by e in about 27 °C there; what air carries off grows faster than that. */
+    private static final double VAPOUR_GROWS_C = 20;
+
+    private static final double MOST_SLACKENING = 0.04;
+
+    /** A pace that was seen for a few degrees only says little of how it changes: so many °C² of evidence for no change. */
+    private static final double STEADY_C2 = 1.33;
+
+    private static final double STEADY_SECONDS = 45;
+    private static final double DOUBT = 0.16;
+    private static final double CHANGE_DOUBT = 0.5;
+
     private int count;
     private double lastT = Double.NEGATIVE_INFINITY;
+    private double lastC;
+    private double sumC;
+    private double sumPace;
+    private double sumCc;
+    private double sumCpace;
 
-    /** Takes note of a second in which it warmed by that much a minute. */
-    void observe(double t, double perMinC) {
+    /** Takes note of a second in which it stood at {@code riseC} above the water boil (below: negative) and warmed so fast. */
+    void observe(double t, double riseC, double perMinC) {
         if (t - lastT > FORGETS_S || perMinC < LEAST_PER_MIN_C) {
-            sum = 0;
             count = 0;
+            sumC = 0;
+            sumPace = 0;
+            sumCc = 0;
+            sumCpace = 0;
         }
         lastT = t;
         if (perMinC >= LEAST_PER_MIN_C) {
-            sum += perMinC;
             count++;
+            lastC = riseC;
+            sumC += riseC;
+            sumPace += perMinC;
+            sumCc += riseC * riseC;
+            sumCpace += riseC * perMinC;
         }
     }
 
@@ -37,6 +64,28 @@ final class Warming {
     /** How fast u will fall, per minute, once the pan boils at {@code u}. */
     double v(double u) {
         double capacity = WATER_KJ_PER_KG_K * (1 - SUGAR_LESS / u);
-        return u * capacity * (sum / count) / LATENT_KJ_PER_KG;
+        return u * capacity * heatPerMinC() / LATENT_KJ_PER_KG;
+    }
+
+    /** The standard deviation of that as a part of it. */
+    double doubt() {
+        return Math.hypot(DOUBT, CHANGE_DOUBT * VAPOUR_GROWS_C * Math.abs(change()) * count / sumPace);
+    }
+
+    /** How fast it would warm if all heat went into it, in °C a minute. */
+    private double heatPerMinC() {
+        double pace = sumPace / count;
+        double change = change();
+        if (change > 0) {
+            return pace + change * (lastC - sumC / count);
+        }
+        return pace + VAPOUR_GROWS_C * Math.min(-change, MOST_SLACKENING * pace);
+    }
+
+    /** How the pace changes with each °C, in °C a minute. */
+    private double change() {
+        double spread = sumCc - sumC * sumC / count;
+        double both = sumCpace - sumC * sumPace / count;
+        return both / (spread + STEADY_C2 * Math.max(STEADY_SECONDS, count));
     }
 }

@@ -39,7 +39,8 @@ final class Shell {
         ctx.contentType("text/javascript; charset=utf-8").result(worker);
     }
 
-    private static byte[] read(String name) {
+    /** A file of the page. */
+    static byte[] read(String name) {
         try (InputStream in = Shell.class.getResourceAsStream("/dashboard/" + name)) {
             if (in == null) {
                 throw new IllegalStateException("the page's " + name + " is missing; build Spoonfall again");

@@ -175,6 +175,7 @@ public final class WebServer implements AutoCloseable {
         new BookRoutes(kitchens.book()).add(config.routes);
         new DoorRoutes(network, door, this::networkPort, clockMillis).add(config.routes);
         config.routes.get("/sw.js", new Shell()::worker);
+        config.routes.get("/all.css", new Sheets()::all);
         config.routes.get("/healthz", this::health);
         config.routes.get(
                 "/metrics",

@@ -156,7 +156,7 @@ final class PanEstimatorTest {
         double warmsPerMinC = 60 * WATER_KG_PER_MIN / 26.6e-3 / (MASS_KG * heatCapacity);
         Warming warming = new Warming();
         for (int t = 0; t < 60; t++) {
-            warming.observe(t, warmsPerMinC);
+            warming.observe(t, -22 + t * warmsPerMinC / 60, warmsPerMinC);
         }
         assertThat(warming.v(1 / SOLIDS)).isCloseTo(WATER_KG_PER_MIN / (MASS_KG * SOLIDS), within(0.001));
     }

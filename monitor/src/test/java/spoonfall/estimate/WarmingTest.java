@@ -33,18 +33,56 @@ final class WarmingTest {
         Warming warming = new Warming();
         assertThat(warming.known(0)).isFalse();
         for (int t = 0; t < 10; t++) {
-            warming.observe(t, PER_MIN_C);
+            warming.observe(t, -22 + t * PER_MIN_C / 60, PER_MIN_C);
         }
         assertThat(warming.known(9)).isTrue();
         assertThat(warming.known(609)).isTrue();
         assertThat(warming.known(610)).isFalse();
     }
 
+    /** Half a kilowatt more goes off as vapour near the boil, e times less 20 °C below: as in both simulators. */
+    @Test
+    void theVapourThatLeavesBeforeTheBoil_countsToTheHeat() {
+        double allPerMinC = 5;
+        double vapourPerMinC = 1.2;
+        Warming warming = new Warming();
+        double riseC = -22;
+        for (int t = 0; riseC < -4; t++) {
+            double perMinC = allPerMinC - vapourPerMinC * Math.exp(riseC / 20);
+            warming.observe(t, riseC, perMinC);
+            riseC += perMinC / 60;
+        }
+        Warming steady = warmed(allPerMinC);
+        assertThat(warming.v(U) / steady.v(U)).isCloseTo(1, within(0.03));
+        assertThat(warming.doubt()).isGreaterThan(steady.doubt());
+    }
+
+    @Test
+    void aPanThatIsTurnedUp_isKnownByItsLastPace() {
+        Warming warming = new Warming();
+        double riseC = -22;
+        for (int t = 0; riseC < -4; t++) {
+            double perMinC = riseC < -13 ? 2 : 4;
+            warming.observe(t, riseC, perMinC);
+            riseC += perMinC / 60;
+        }
+        assertThat(warming.v(U) / warmed(4).v(U)).isCloseTo(1, within(0.12));
+        assertThat(warming.doubt()).isGreaterThan(0.3);
+    }
+
+    private static Warming warmed(double perMinC) {
+        Warming warming = new Warming();
+        for (double riseC = -22, t = 0; riseC < -4; riseC += perMinC / 60, t++) {
+            warming.observe(t, riseC, perMinC);
+        }
+        return warming;
+    }
+
     /** One kilogram of solids warms by 4 °C a minute; the heat that takes goes into boiling afterwards. */
     private static double gramsPerMinKw() {
         Warming warming = new Warming();
         for (int t = 0; t < 20; t++) {
-            warming.observe(t, PER_MIN_C);
+            warming.observe(t, -22 + t * PER_MIN_C / 60, PER_MIN_C);
         }
         double kjPerKgK = 4.187 * (1 - 0.57 / U); // common practice, no source
         double kw = U * kjPerKgK * PER_MIN_C / 60;

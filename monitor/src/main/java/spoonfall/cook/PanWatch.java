@@ -1,0 +1,244 @@
+package spoonfall.cook;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import spoonfall.alarm.Condition;
+import spoonfall.estimate.PanPrior;
+import spoonfall.probe.Quality;
+import spoonfall.probe.Reading;
+
+/**
+ * Watches the pan through its probe: what the readings are worth, the stage, the forecast, the alarms of the pan and the
+ * reminders. Told of every reading and of the end of every second; the words of a cook reach it through {@link PanTalk}.
+ */
+final class PanWatch {
+    /** What climbs too fast is held back by so much below the gel point until it is seen whether it is real. */
+    private static final double NOT_YET_C = 0.05;
+
+    /** Reminders need no forecast more often than that, in seconds. */
+    private static final double REMIND_EVERY_S = 10;
+
+    private final CookSettings settings;
+    private final Pace pace;
+    private final AlarmBoard board;
+    private final Senses senses;
+    private final Stages stages;
+    private final Forecaster forecaster;
+    private final SetTests tests;
+    private final PanAlarms alarms;
+    private final Reminders reminders = new Reminders();
+    private final ProbeWatch probe;
+    private final OutOfPan leaving;
+    private Optional<Signals> signals = Optional.empty();
+    private boolean misledLately;
+
+    PanWatch(CookSettings settings, Pace pace, AlarmBoard board) {
+        this.settings = settings;
+        this.pace = pace;
+        this.board = board;
+        senses = new Senses(pace);
+        stages = new Stages(settings);
+        forecaster = new Forecaster(settings, pace);
+        tests = new SetTests(settings);
+        alarms = new PanAlarms(settings, board, stages, forecaster, tests, pace);
+        probe = new ProbeWatch(settings, pace);
+        leaving = new OutOfPan(settings.waterBoil().temperatureC());
+    }
+
+    CookSettings settings() {
+        return settings;
+    }
+
+    Stages stages() {
+        return stages;
+    }
+
+    Forecaster forecaster() {
+        return forecaster;
+    }
+
+    SetTests tests() {
+        return tests;
+    }
+
+    PanAlarms alarms() {
+        return alarms;
+    }
+
+    Optional<Signals> signals() {
+        return signals;
+    }
+
+    void expect(PanPrior prior) {
+        forecaster.expect(prior);
+    }
+
+    /** Nobody listened before {@code t}, so that the probe was not silent. */
+    void listenSince(double t) {
+        probe.listenSince(t);
+    }
+
+    /** Takes a reading of {@code t}; a bad one says nothing of the pan. */
+    void accept(double t, Reading reading) {
+        if (reading.quality() != Quality.GOOD) {
+            probe.acceptBad(reading.quality());
+            return;
+        }
+        double temperatureC = reading.temperatureC().orElseThrow();
+        if (probe.accept(t, temperatureC, stages.stage().boiling() && !outOfPan())) {
+            senses.accept(temperatureC);
+            leaving.accept(t, temperatureC);
+            forecaster.accept(t, temperatureC);
+        }
+    }
+
+    /** What the readings do from now on does not go on from before. */
+    void breakOff() {
+        misledLately = true;
+    }
+
+    /** Ends a second: what came of it goes to {@code events}. */
+    void endSecond(double t, List<CookEvent> events) {
+        signals = senses.endSecond(t);
+        tests.endSecond(t, board, events);
+        double stepC = signals.map(Signals::stepC).orElse(1.0);
+        probe.watch(t, board, expectedPerMinC(), forecaster::growsPerMin, stepC, events);
+        if (signals.isPresent() && probe.freshAt(t) && !tests.set()) {
+            watchPan(t, signals.get(), events);
+        }
+        alarms.suppress(t, events);
+    }
+
+    /** What the latest reading is known by, unless it is old or does not say where the pan is. */
+    Optional<Signals> trusted(double t) {
+        return probe.freshAt(t) && !misled() ? signals : Optional.empty();
+    }
+
+    /** How far the latest reading can be trusted, with what the alarms know. */
+    Quality quality(double t) {
+        Quality latest = probe.latest(t);
+        if (latest != Quality.GOOD) {
+            return latest;
+        }
+        if (outOfPan()) {
+            return Quality.OUT_OF_PAN;
+        }
+        return board.present(AlarmName.PROBE_STUCK) ? Quality.STUCK : Quality.GOOD;
+    }
+
+    /** How the pan is at {@code t}. */
+    CookStatus status(double t) {
+        boolean fresh = probe.freshAt(t);
+        Optional<Signals> live = fresh ? signals : Optional.empty();
+        boolean boiling = stages.stage().boiling();
+        OptionalDouble level = live.map(s -> OptionalDouble.of(s.levelC())).orElse(OptionalDouble.empty());
+        OptionalDouble rate = live.flatMap(Signals::steady)
+                .map(line -> OptionalDouble.of(Signals.perMinute(line)))
+                .orElse(OptionalDouble.empty());
+        OptionalDouble solids = live.filter(s -> boiling)
+                .map(s -> OptionalDouble.of(
+                        forecaster.solids(s.trendC() - settings.waterBoil().temperatureC())))
+                .orElse(OptionalDouble.empty());
+        boolean climbing = boiling && fresh && !tests.paused() && !board.present(AlarmName.STALLED) && !misled();
+        Optional<Forecast> forecast = climbing ? forecaster.forecast(t) : Optional.empty();
+        return new CookStatus(
+                t,
+                level,
+                quality(t),
+                probe.seen(),
+                stages.stage(),
+                rate,
+                solids,
+                forecast,
+                fresh && alarms.coldAdded());
+    }
+
+    /** How fast the pan should be moving just now, whatever the reading does. */
+    private OptionalDouble expectedPerMinC() {
+        if (signals.isEmpty() || !stages.stage().boiling()) {
+            return OptionalDouble.empty();
+        }
+        double levelC = signals.get().levelC();
+        double panC = forecaster.panC(signals.get().t()).orElse(levelC);
+        if (Math.abs(levelC - panC) > pace.agreesC() + Math.min(1, signals.get().stepC())) {
+            return OptionalDouble.empty(); // the pan is not where it is thought to be
+        }
+        double riseC = levelC - settings.waterBoil().temperatureC();
+        return forecaster.expectedPerMinC(riseC).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    private void watchPan(double t, Signals now, List<CookEvent> events) {
+        Condition out = pace.shows() ? leaving.judge(t, stages.stage(), now, forecaster.panC(t)) : Condition.ABSENT;
+        board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(now), events);
+        if (out == Condition.PRESENT || misled()) {
+            misledLately = true;
+            forecaster.skip();
+            return;
+        }
+        if (misledLately) {
+            misledLately = false;
+            senses.restart();
+            alarms.restart();
+            reminders.restart();
+            return;
+        }
+        if (probe.caughtUp()) {
+            forecaster.skip();
+        }
+        double knownC = knownC(t, now);
+        boolean misleads = alarms.misledByTheBase(t);
+        boolean early =
+                !stages.stage().atOrPastGelPoint() && (misleads || (pace.shows() && forecaster.climbsTooFast(now)));
+        boolean far = misleads && stages.stage() == Stage.ROLLING_BOIL;
+        double mostC = far ? tests.aim().windowFromC() : tests.aim().gelPointC();
+        Signals known = now.withTrend(early ? Math.min(knownC, mostC - NOT_YET_C) : knownC);
+        if (forecaster.misledUpwards()) {
+            known = known.withoutPeak();
+            senses.forgetPeak(t);
+        }
+        boolean boiled = stages.stage().boiling();
+        if (stages.follow(known)) {
+            if (!pace.shows() && !boiled && stages.stage().boiling()) {
+                senses.newRegime(); // its lines are minutes long, and would hold the way up to the boil
+            }
+            events.add(new CookEvent.StageEntered(t, stages.stage()));
+        }
+        probe.follow(stages.stage(), t);
+        now.steady().ifPresent(line -> probe.climbs(Signals.perMinute(line)));
+        boolean back = forecaster.back(now);
+        if (tests.paused(t, back)) {
+            forecaster.pause(t, back);
+        } else {
+            forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
+        }
+        alarms.endSecond(t, known, probe.suspectStuck(), events);
+        remind(t, now, events);
+    }
+
+    /** Where the pan is by all that is known; that it went on too far must be read, not only foreseen. */
+    private double knownC(double t, Signals now) {
+        double readT = probe.seen().map(CookStatus.Seen::t).orElse(t);
+        double knownC = forecaster.temperatureC(pace.carriedT(t, readT), now.trendC());
+        double foreseenC = settings.gelPointC() + PastGelPoint.MARGIN_C - NOT_YET_C;
+        return pace.shows() ? knownC : Math.min(knownC, Math.max(now.levelC(), foreseenC));
+    }
+
+    private void remind(double t, Signals now, List<CookEvent> events) {
+        Stage stage = stages.stage();
+        boolean climbs = stage.boiling() && !stage.atOrPastGelPoint() && !board.present(AlarmName.STALLED);
+        boolean ask = climbs && t % REMIND_EVERY_S == 0;
+        double riseC = now.trendC() - settings.waterBoil().temperatureC();
+        double solids = climbs ? forecaster.solids(riseC) : 0;
+        reminders.endSecond(now, stage, solids, ask ? forecaster.forecast(t) : Optional.empty(), events);
+    }
+
+    private boolean outOfPan() {
+        return board.present(AlarmName.PROBE_OUT_OF_PAN);
+    }
+
+    /** What the probe says is not the pan's temperature. */
+    private boolean misled() {
+        return outOfPan() || board.present(AlarmName.PROBE_STUCK) || board.present(AlarmName.PROBE_IMPLAUSIBLE);
+    }
+}

@@ -1,0 +1,137 @@
+package spoonfall.estimate;
+
+/**
+ * Whether the readings lie where the pan must be, or astray: far below it (a stir, a test, cold water, heat off), or far
+ * above what the water that left allows (a hot base, a shifted probe). What is astray for a while is away, and is sat out
+ * until it is back or has levelled somewhere else.
+ */
+final class Astray {
+    private static final double DIP_S = 14;
+    private static final double HIGH_S = 28;
+    private static final double FORGETS_S = 75;
+    private static final double REANCHOR_LOW_S = 60;
+    private static final double REANCHOR_HIGH_S = 150;
+    private static final double LOW_GATE_C = 0.3;
+    private static final double HIGH_GATE_C = 0.45;
+    private static final double LOW_SIGMAS = 3.5;
+    private static final double HIGH_SIGMAS = 4;
+    private static final double BACK_SIGMAS = 3;
+    private static final double NEAR_C = 0.12;
+    private static final double NEAR_SIGMAS = 1.3;
+    private static final double FALLS_PER_MIN_C = -0.15;
+    private static final double RISES_PER_MIN_C = 0.6;
+    private static final double IMPOSSIBLE_PER_MIN_C = 0.5;
+    private static final double IMPOSSIBLE_TIMES = 2.5;
+    private static final double HOLD_S = 900;
+
+    private double lowSinceT = Double.NaN;
+    private double highSinceT = Double.NaN;
+    private boolean away;
+    private boolean impossible;
+    private int back;
+
+    /** The readings are the pan's again. */
+    void end() {
+        impossible = false;
+        away = false;
+        lowSinceT = Double.NaN;
+        highSinceT = Double.NaN;
+    }
+
+    boolean away() {
+        return away;
+    }
+
+    /** Whether they are too low, be it for a moment. */
+    boolean low() {
+        return !Double.isNaN(lowSinceT);
+    }
+
+    /** Whether they are too high, be it for a moment. */
+    boolean high() {
+        return !Double.isNaN(highSinceT);
+    }
+
+    /** Whether they lie where the pan must be. */
+    boolean none() {
+        return !away && !low() && !high();
+    }
+
+    /** Whether they have been away for so long that nobody knows where the pan is. */
+    boolean lost(double t) {
+        return away && t - sinceT() > FORGETS_S;
+    }
+
+    /** For how many seconds they have been too low or too high. */
+    double forS(double t) {
+        return t - sinceT();
+    }
+
+    /** For how many seconds they have been too low; 0 if they are not. */
+    double lowForS(double t) {
+        return low() ? Math.max(0.1, t - lowSinceT) : 0;
+    }
+
+    /** That they are low is a burner's pause. */
+    void notLow() {
+        lowSinceT = Double.NaN;
+    }
+
+    /** The readings since {@code t} turn out to be hotter than the pan, and until further notice. */
+    void doubt(double t) {
+        highSinceT = misledUpwards() ? highSinceT : t;
+        lowSinceT = Double.NaN;
+        away = true;
+        impossible = true;
+        back = 0;
+    }
+
+    /** Whether they are away, above. */
+    boolean misledUpwards() {
+        return away && high();
+    }
+
+    /**
+     * Looks at a point while the readings are not away, and says whether it is astray.
+     *
+     * @param offC how far it is above what was expected
+     * @param sigmaC how far it may be
+     * @param offTheHeat whether the pan stands off the heat, so that low points are no noise
+     * @param perMinC how fast the points climb
+     * @param climbPerMinC how fast the pan should
+     */
+    boolean look(double t, double offC, double sigmaC, boolean offTheHeat, double perMinC, double climbPerMinC) {
+        boolean low = offC < -(offTheHeat ? LOW_GATE_C : Math.max(LOW_GATE_C, LOW_SIGMAS * sigmaC));
+        boolean high = offC > Math.max(HIGH_GATE_C, HIGH_SIGMAS * sigmaC);
+        lowSinceT = low ? low() ? lowSinceT : t : Double.NaN;
+        highSinceT = high ? high() ? highSinceT : t : Double.NaN;
+        if (!low && !high) {
+            return false;
+        }
+        away = low ? t - lowSinceT >= DIP_S : t - highSinceT >= HIGH_S;
+        back = 0;
+        if (high && perMinC > Math.max(IMPOSSIBLE_PER_MIN_C, IMPOSSIBLE_TIMES * climbPerMinC)) {
+            impossible = true;
+        }
+        return true;
+    }
+
+    /** Looks at a point while the readings are away, and says whether they are back. */
+    boolean back(double offC, double sigmaC) {
+        // From below it comes back with the boil; from above it creeps back, and is not back before it is there.
+        double gateC = low() ? Math.max(LOW_GATE_C, BACK_SIGMAS * sigmaC) : Math.max(NEAR_C, NEAR_SIGMAS * sigmaC);
+        back = Math.abs(offC) < gateC ? back + 1 : 0;
+        return back >= 2;
+    }
+
+    /** Whether they stay where they are, away: the pan is somewhere else. */
+    boolean levelled(double t, double perMinC, double climbPerMinC) {
+        boolean held = impossible && forS(t) < HOLD_S;
+        boolean level = !held && perMinC > FALLS_PER_MIN_C && perMinC < RISES_PER_MIN_C + 2 * climbPerMinC;
+        return level && forS(t) >= (low() ? REANCHOR_LOW_S : REANCHOR_HIGH_S);
+    }
+
+    private double sinceT() {
+        return low() ? lowSinceT : highSinceT;
+    }
+}

@@ -1,0 +1,57 @@
+package spoonfall.estimate;
+
+import java.util.Optional;
+
+/** Where an estimate begins: what the first reading of the boil, the warming before it and a plan say together. */
+final class Beginning {
+    private static final double LEAST_KNOWN_S = 30;
+    private static final double LEAST_RISE_C = 0.25;
+    private static final double PACE = 0.6;
+    private static final double PACE_DOUBT = 0.4;
+    private static final double SCALE_DOUBT = 0.06;
+    private static final double PROBE_DOUBT_C = 0.12;
+    private static final double BASE_SIGMA = 0.6;
+
+    private final SyrupCurve curve;
+    private final double baseSigmaC;
+    private final Warming warming = new Warming();
+    private Optional<PanPrior> plan = Optional.empty();
+    private boolean told;
+    private double atT;
+
+    /** {@code baseDoubtC} is how far the water boil may be off, in °C. */
+    Beginning(SyrupCurve curve, double baseDoubtC) {
+        this.curve = curve;
+        baseSigmaC = Math.hypot(BASE_SIGMA * baseDoubtC, PROBE_DOUBT_C);
+    }
+
+    void expect(PanPrior prior) {
+        plan = Optional.of(prior);
+    }
+
+    Warming warming() {
+        return warming;
+    }
+
+    /** Begins the bank with a reading; false if it is too low to tell where the pan is. */
+    boolean begin(double t, double riseC, FilterBank bank) {
+        if (riseC < LEAST_RISE_C) {
+            return false;
+        }
+        atT = t;
+        double u = curve.u(riseC / Inverting.firstScale());
+        double readDoubtC = Math.hypot(baseSigmaC, SCALE_DOUBT * riseC);
+        FirstGuess read = FirstGuess.of(u, warming, t);
+        FirstGuess guess = read.with(plan, readDoubtC / -curve.riseSlopeC(u));
+        told = warming.known(t) || !guess.equals(read);
+        bank.begin(
+                new double[] {guess.u(), guess.v(), 0, Inverting.firstScale(), PACE},
+                new double[] {guess.uDoubt(), guess.vDoubt(), baseSigmaC, SCALE_DOUBT, PACE_DOUBT});
+        return true;
+    }
+
+    /** Whether enough is known for a forecast: at once where warming or a plan told the pace. */
+    boolean ripe(double t) {
+        return t - atT >= (told ? 0 : LEAST_KNOWN_S);
+    }
+}

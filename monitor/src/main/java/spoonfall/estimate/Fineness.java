@@ -1,0 +1,66 @@
+package spoonfall.estimate;
+
+/** How finely the pan is read: the thermometer's noise and steps, or marks that somebody types. */
+final class Fineness {
+    private static final double COARSEST_STEP_C = 1;
+
+    /** What is read by hand is off by that much beside its rounding, in °C: stirs, bubbles, a slanting eye. */
+    private static final double BY_HAND_C = 0.2;
+
+    /** A mark more or less says little: it takes so many times the steps until a standstill is one. */
+    private static final double BY_HAND_STEPS = 2;
+
+    private final boolean byHand;
+    private NoiseMeter noise = new NoiseMeter();
+    private double stepC;
+
+    Fineness(boolean byHand) {
+        this.byHand = byHand;
+    }
+
+    /** Forgets how noisy it was. */
+    void begin() {
+        noise = new NoiseMeter();
+    }
+
+    /** Takes note of the smallest step that the thermometer has shown. */
+    void step(double thermometerStepC) {
+        stepC = Math.min(COARSEST_STEP_C, thermometerStepC);
+    }
+
+    /** How far readings of some seconds are usually off, in °C. */
+    double sigmaC() {
+        return noise.sigmaC();
+    }
+
+    /** The variance of a point, in °C². */
+    double variance() {
+        return noise.variance(stepC);
+    }
+
+    /** What must be climbed until a standstill is one, in °C. */
+    double stepsC() {
+        return byHand ? BY_HAND_STEPS * stepC : stepC;
+    }
+
+    /** Takes a point, whatever was expected of it. */
+    void pass(double riseC) {
+        noise.pass(riseC);
+    }
+
+    /** Takes note of how far a point was off. */
+    void observe(double offC, double expectedVariance) {
+        if (!byHand) {
+            noise.observe(offC, expectedVariance, stepC);
+        }
+    }
+
+    /** Lets the bank believe a point. */
+    void believe(FilterBank bank, double riseC) {
+        if (byHand) {
+            bank.updateWithin(riseC, stepC / 2, BY_HAND_C * BY_HAND_C);
+        } else {
+            bank.update(riseC, variance());
+        }
+    }
+}

@@ -1,0 +1,100 @@
+package spoonfall.cook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import java.util.function.DoublePredicate;
+import org.junit.jupiter.api.RepeatedTest;
+import org.junit.jupiter.api.RepetitionInfo;
+import org.junit.jupiter.api.Test;
+import spoonfall.estimate.MiddleHalf;
+
+/** The track against the plainest list that says the same. Times and values lie on a grid, so that every limit is met exactly. */
+final class TrackTest {
+    private static final double KEEP_S = 60;
+
+    private record Point(double t, double value) {}
+
+    private static OptionalDouble last(List<Point> points, DoublePredicate wanted) {
+        return points.stream()
+                .filter(point -> wanted.test(point.value()))
+                .mapToDouble(Point::t)
+                .reduce((a, b) -> b);
+    }
+
+    /** The mean of the middle half: a quarter is left out at either end, as {@link MiddleHalf} says. */
+    private static OptionalDouble middle(List<Point> points) {
+        double[] values = points.stream().mapToDouble(Point::value).toArray();
+        return values.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(MiddleHalf.mean(values, values.length));
+    }
+
+    @RepeatedTest(20)
+    void itSaysWhatAPlainListSays(RepetitionInfo run) {
+        SplittableRandom random = new SplittableRandom(run.getCurrentRepetition());
+        Track track = new Track(KEEP_S);
+        List<Point> list = new ArrayList<>();
+        double t = 0;
+        for (int i = 0; i < 400; i++) {
+            t += random.nextInt(3);
+            double value = random.nextInt(8);
+            double oldest = t - KEEP_S;
+            list.removeIf(point -> point.t() < oldest);
+            list.add(new Point(t, value));
+            track.add(t, value);
+            check(track, list, t - random.nextInt(70), random.nextInt(9), t);
+        }
+    }
+
+    private static void check(Track track, List<Point> list, double sinceT, double limit, double nowT) {
+        double untilT = (sinceT + nowT) / 2;
+        List<Point> since = list.stream().filter(point -> point.t() >= sinceT).toList();
+        List<Point> within = since.stream().filter(point -> point.t() <= untilT).toList();
+        List<Point> later = list.stream()
+                .filter(point -> point.t() > sinceT && point.t() <= untilT)
+                .toList();
+        List<Point> before = list.stream().filter(point -> point.t() <= sinceT).toList();
+        int least = (int) limit;
+        List<Point> latest = list.subList(Math.max(0, list.size() - Math.max(since.size(), least)), list.size());
+        assertThat(track.newestT()).hasValue(nowT);
+        assertThat(track.highestSince(sinceT)).isEqualTo(highest(since));
+        assertThat(track.highestBetween(sinceT, untilT)).isEqualTo(highest(within));
+        assertThat(track.middleBetween(sinceT, untilT)).isEqualTo(middle(later));
+        assertThat(track.middleSince(sinceT, least)).isEqualTo(middle(latest));
+        assertThat(track.valueAt(sinceT))
+                .isEqualTo(before.stream().mapToDouble(Point::value).reduce((a, b) -> b));
+        assertThat(track.latestAtLeast(limit)).isEqualTo(last(list, value -> value >= limit));
+        assertThat(track.latestAtMost(limit)).isEqualTo(last(list, value -> value <= limit));
+        boolean covered = !since.isEmpty() && nowT - since.get(0).t() >= (nowT - sinceT) / 2;
+        assertThat(track.lineSince(sinceT, nowT)).isEqualTo(covered ? line(since, nowT) : Optional.empty());
+    }
+
+    private static OptionalDouble highest(List<Point> points) {
+        return points.stream().mapToDouble(Point::value).max();
+    }
+
+    private static Optional<RobustLine> line(List<Point> points, double endT) {
+        double[] times = points.stream().mapToDouble(Point::t).toArray();
+        double[] values = points.stream().mapToDouble(Point::value).toArray();
+        return RobustLine.through(times, values, 0, times.length, endT);
+    }
+
+    @Test
+    void aTrackThatWasCleared_saysNothing() {
+        Track track = new Track(KEEP_S);
+        for (int i = 0; i < 200; i++) {
+            track.add(i, i);
+        }
+        track.clear();
+        assertThat(track.newestT()).isEmpty();
+        assertThat(track.highestSince(0)).isEmpty();
+        assertThat(track.lineSince(0, 200)).isEmpty();
+        assertThat(track.middleSince(0, 3)).isEmpty();
+        track.add(300, 1);
+        assertThat(track.valueAt(300)).hasValue(1);
+        assertThat(track.valueAt(299)).isEmpty();
+    }
+}
