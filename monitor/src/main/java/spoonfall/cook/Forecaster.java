@@ -20,6 +20,7 @@ final class Forecaster {
     private static final double WARMED_FROM_C = -22;
 
     private static final double WARMED_TO_C = -4;
+    private static final double GROWS_OVER_MIN = 5;
     private static final double BACK_C = 0.3;
     private static final double BACK_PER_MIN_C = 0.1;
     private static final double TOO_FAST_PER_MIN_C = 0.8;
@@ -136,6 +137,13 @@ final class Forecaster {
     Optional<Ahead> ahead(double minutes) {
         boolean known = estimator.knows() && estimator.climbPerMinC() > 0;
         return known ? Optional.of(estimator.ahead(minutes)) : Optional.empty();
+    }
+
+    /** By what part of itself the climb grows each minute, since syrup's curve steepens; 0 while that is not known. */
+    double growsPerMin() {
+        return ahead(GROWS_OVER_MIN)
+                .map(ahead -> Math.log(ahead.climbPerMinC() / estimator.climbPerMinC()) / GROWS_OVER_MIN)
+                .orElse(0.0);
     }
 
     /** How far readings of some seconds are usually off, in °C. */

@@ -102,7 +102,8 @@ final class PanWatch {
     void endSecond(double t, List<CookEvent> events) {
         signals = senses.endSecond(t);
         tests.endSecond(t, board, events);
-        probe.watch(t, board, expectedPerMinC(), signals.map(Signals::stepC).orElse(1.0), events);
+        double stepC = signals.map(Signals::stepC).orElse(1.0);
+        probe.watch(t, board, expectedPerMinC(), forecaster::growsPerMin, stepC, events);
         if (signals.isPresent() && probe.freshAt(t) && !tests.set()) {
             watchPan(t, signals.get(), events);
         }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleSupplier;
 import spoonfall.alarm.Condition;
 import spoonfall.probe.Quality;
 
@@ -12,7 +13,7 @@ final class ProbeWatch {
     private static final double SILENT_AFTER_S = 5;
 
     /** A thermometer whose pace is not known yet may be a slow one. */
-    private static final double SILENT_AT_FIRST_S = 15;
+    private static final double SILENT_AT_FIRST_S = 30;
 
     private static final double SILENT_AFTER_INTERVALS = 4;
     private static final double MOVING_S = 10;
@@ -109,7 +110,13 @@ final class ProbeWatch {
     }
 
     /** Runs the alarms of the thermometer. */
-    void watch(double t, AlarmBoard board, OptionalDouble expectedPerMinC, double stepC, List<CookEvent> events) {
+    void watch(
+            double t,
+            AlarmBoard board,
+            OptionalDouble expectedPerMinC,
+            DoubleSupplier growsPerMin,
+            double stepC,
+            List<CookEvent> events) {
         boolean listened = t - listensSinceT > silentAfterS || board.present(AlarmName.PROBE_SILENT);
         Condition silent = Condition.when(heardT.isPresent() && !heardAt(t) && listened);
         board.update(
@@ -118,7 +125,7 @@ final class ProbeWatch {
         board.update(
                 t, AlarmName.PROBE_IMPLAUSIBLE, implausible, () -> AlarmText.probeImplausible(plausibility), events);
         OptionalDouble warmingC = regime == Stage.WARMING ? OptionalDouble.of(warmingPerMinC) : expectedPerMinC;
-        stillness.expect(warmingC, stepC);
+        stillness.expect(warmingC, regime == Stage.WARMING ? () -> 0 : growsPerMin, stepC);
         boolean inThePan = !board.present(AlarmName.PROBE_OUT_OF_PAN);
         if (!inThePan) {
             stillness.newRegime(regime.boiling()); // the air is quieter than a pan

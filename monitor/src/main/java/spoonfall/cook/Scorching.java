@@ -98,9 +98,12 @@ final class Scorching {
         double limit = Math.max(TIMES * allowedPerMinC, least);
         double surelyPerMinC = climbsPerMinC - SIGMAS * 60 * line.slopeError();
         Condition tooFast = Condition.above(surelyPerMinC, limit, limit / 2);
+        if (tooFast != Condition.PRESENT) {
+            return tooFast;
+        }
         double overS = coarse ? Pace.BY_ITSELF.steadyS() : Pace.BY_ITSELF.quickS();
         boolean sure = fromThePan(t) && atNewHeights(now) && !jumped(t, overS);
-        return tooFast == Condition.PRESENT && !sure ? Condition.UNDECIDED : tooFast;
+        return sure ? Condition.PRESENT : Condition.UNDECIDED;
     }
 
     private void remember(Signals now, Forecaster forecaster) {

@@ -3,6 +3,7 @@ package spoonfall.cook;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.OptionalDouble;
+import java.util.function.DoubleSupplier;
 
 /**
  * Tells a stuck thermometer from a quiet pan. A boiling pan makes a reading flicker, and one that climbs takes it over the
@@ -30,8 +31,8 @@ final class Stillness {
 
     private static final double COARSE_OVERDUE = 0.9;
 
-    private static final double OVERDUE_STEPS = 1.8;
-    private static final double OVERDUE_IF_LONG_STEPS = 1.3;
+    private static final double OVERDUE_STEPS = 2;
+    private static final double OVERDUE_IF_LONG_STEPS = 1.4;
     private static final double LONG_TIMES = 2;
     private static final int LONG_RUNS = 4;
     private static final double LEAST_OVERDUE_S = 60;
@@ -40,6 +41,10 @@ final class Stillness {
     private static final double CAUGHT_UP_STEPS = 1.5;
     private static final double GAP_S = 15;
     private static final double GAP_RUNS = 2;
+    /** Shorter runs are no matter. */
+    private static final double LASTS_S = 5;
+
+    private static final double LEAST_GROWN = 1e-3;
     private static final double SAME_C = 1e-6;
 
     private final Deque<double[]> longer = new ArrayDeque<>();
@@ -51,6 +56,7 @@ final class Stillness {
     private double lowestC = Double.POSITIVE_INFINITY;
     private double highestC = Double.NEGATIVE_INFINITY;
     private double climbPerMinC;
+    private double growthPerMin;
     private boolean boiling;
     private boolean caughtUp;
     private double stepC = 1;
@@ -109,13 +115,21 @@ final class Stillness {
      * How the pan moves, which a stuck reading would hide. What was known when the reading began to stay the same counts.
      *
      * @param perMinC how fast it should be climbing, in °C per minute; empty when that is not known
+     * @param growsPerMin by what part of it that grows each minute, since syrup's curve steepens
      * @param thermometerStepC the smallest step that the thermometer has shown, in °C
      */
-    void expect(OptionalDouble perMinC, double thermometerStepC) {
+    void expect(OptionalDouble perMinC, DoubleSupplier growsPerMin, double thermometerStepC) {
         stepC = thermometerStepC;
-        if (climbPerMinC == 0) {
+        if (climbPerMinC == 0 && runS() >= LASTS_S) {
             climbPerMinC = Math.max(0, perMinC.orElse(0));
+            growthPerMin = Math.max(0, growsPerMin.getAsDouble());
         }
+    }
+
+    /** By how many °C it should have climbed in so many seconds. */
+    private double dueC(double lastsS) {
+        double grown = growthPerMin * lastsS / 60;
+        return climbPerMinC * lastsS / 60 * (grown < LEAST_GROWN ? 1 : Math.expm1(grown) / grown);
     }
 
     /** How long the reading has been exactly the same, in seconds. */
@@ -141,7 +155,7 @@ final class Stillness {
     }
 
     private boolean stuckAfter(double lastsS, int same) {
-        double overdue = climbPerMinC * lastsS / 60 / stepC;
+        double overdue = dueC(lastsS) / stepC;
         boolean longRun = runs >= LONG_RUNS && lastsS >= LONG_TIMES * longestS();
         double dueSteps = longRun ? OVERDUE_IF_LONG_STEPS : OVERDUE_STEPS;
         // Whatever should be: a reading that stood as long a while ago and went on is not stuck.

@@ -21,7 +21,9 @@ final class AnswerTest {
 
     private static CookMonitor silent() {
         CookMonitor monitor = new CookMonitor(CookSettings.defaults(), 0);
-        monitor.accept(Reading.good("pan", 0, 80, ""));
+        for (int t = 0; t < 4; t++) {
+            monitor.accept(Reading.good("pan", t * SECOND, 80, ""));
+        }
         monitor.advanceTo(20 * SECOND);
         return monitor;
     }

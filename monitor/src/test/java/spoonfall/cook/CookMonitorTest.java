@@ -129,7 +129,7 @@ final class CookMonitorTest {
     void badReadings_areNeitherATemperatureNorASignOfLife() {
         CookMonitor monitor = new CookMonitor(CookSettings.defaults(), 0);
         monitor.accept(Reading.good("pan", 0, 80, ""));
-        for (int t = 1; t < 20; t++) {
+        for (int t = 1; t < 35; t++) {
             monitor.accept(Reading.bad("pan", t * SECOND, "NaN", Quality.NOT_FINITE));
         }
         CookStatus status = monitor.status();
@@ -153,6 +153,16 @@ final class CookMonitorTest {
     }
 
     @Test
+    void aSlowThermometer_isNotTakenForASilentOne_whenItsSecondReadingIsLost() {
+        CookMonitor monitor = new CookMonitor(CookSettings.defaults(), 0);
+        monitor.accept(Reading.good("pan", 0, 80, ""));
+        monitor.advanceTo(22 * SECOND);
+        assertThat(monitor.alarms()).isEmpty();
+        monitor.advanceTo(35 * SECOND);
+        assertThat(monitor.alarms()).extracting(CookAlarm::name).containsExactly(AlarmName.PROBE_SILENT);
+    }
+
+    @Test
     void simmering_isToldFromWarming() {
         CookMonitor monitor = new CookMonitor(CookSettings.defaults(), 0);
         for (int t = 0; t < 600; t++) {
@@ -164,7 +174,9 @@ final class CookMonitorTest {
     @Test
     void acknowledging_isByIdAndHarmlessTwice() {
         CookMonitor monitor = new CookMonitor(CookSettings.defaults(), 0);
-        monitor.accept(Reading.good("pan", 0, 80, ""));
+        for (int t = 0; t < 4; t++) {
+            monitor.accept(Reading.good("pan", t * SECOND, 80, ""));
+        }
         monitor.advanceTo(20 * SECOND);
         assertThat(monitor.acknowledge("probe-silent-2", 20 * SECOND)).isEmpty();
         assertThat(monitor.acknowledge("probe-silent-1", 20 * SECOND)
