@@ -14,7 +14,7 @@ public final class PanEstimator {
     private final Oracle oracle;
     private final Points points = new Points();
     private final StallWatch stall = new StallWatch();
-    private final Remembered remembered;
+    private final Hindsight hindsight;
     private final Sawtooth sawtooth = new Sawtooth();
     private final Lateness lateness = new Lateness();
     private final Beginning beginning;
@@ -48,8 +48,8 @@ public final class PanEstimator {
         beginning = new Beginning(curve, baseDoubtC);
         fineness = new Fineness(byHand);
         bank = new FilterBank(curve);
-        oracle = new Oracle(curve, bank, byHand);
-        remembered = new Remembered(curve);
+        hindsight = new Hindsight(curve);
+        oracle = new Oracle(curve, bank, hindsight.record(), byHand);
     }
 
     /** Takes what a plan says of the pan, for when it begins to boil. */
@@ -79,7 +79,7 @@ public final class PanEstimator {
      * Ends a second.
      *
      * @param follow whether the pan boils or stands off the heat after a boil; else everything is forgotten
-     * @param settled whether it has boiled long enough for the thermometer to have arrived
+     * @param settled whether it has boiled long enough for the thermometer to have arrived: then it begins anew
      * @param cooling whether the pan stands off the heat, so that low readings are no noise
      * @param thermometerStepC smallest step that the thermometer has shown
      */
@@ -96,10 +96,10 @@ public final class PanEstimator {
         }
         if (points.due(t)) {
             points.take();
-            if (begun) {
+            if (begun && !beginning.tooSoon(settled)) {
                 point(points.latestT(), points.latestC());
-            } else if (settled) {
-                begin(points.latestT(), points.latestC());
+            } else if (settled || (!byHand && !cooling)) {
+                begin(points.latestT(), points.latestC(), settled);
             }
         }
     }
@@ -124,9 +124,8 @@ public final class PanEstimator {
 
     /** Forgets the way here. */
     public void forget() {
-        stall.begin();
+        skip();
         begun = false;
-        points.clear();
     }
 
     /** When {@code riseC} will be reached, counted from {@code t}; empty when that would be a guess. */
@@ -139,7 +138,7 @@ public final class PanEstimator {
 
     /** The readings of the last minute were hotter than the pan: what was known before holds until they come back. */
     public void doubtTheLastMinute() {
-        if (begun && (astray.misledUpwards() || remembered.restore(lastT, bank))) {
+        if (begun && (astray.misledUpwards() || hindsight.restore(lastT, bank))) {
             astray.doubt(lastT);
         }
     }
@@ -202,16 +201,16 @@ public final class PanEstimator {
         return bank.v();
     }
 
-    private void begin(double t, double riseC) {
-        if (!beginning.begin(t, riseC, bank)) {
+    private void begin(double t, double riseC, boolean settled) {
+        begun = beginning.begin(t, riseC, settled, bank);
+        if (!begun) {
             return;
         }
-        begun = true;
         lastT = t;
         resume();
         fineness.begin();
         stall.begin();
-        remembered.forget();
+        hindsight.begin();
         sawtooth.forget();
         fineness.believe(bank, riseC);
     }
@@ -238,7 +237,7 @@ public final class PanEstimator {
         } else if (!astray.look(t, offC, sigmaC, offTheHeat, points.slopePerMinC(), bank.climbPerMinC())) {
             fineness.observe(offC, expectedVariance);
             fineness.believe(bank, riseC);
-            remembered.follow(t, bank);
+            hindsight.follow(t, bank);
         }
     }
 
@@ -266,6 +265,7 @@ public final class PanEstimator {
 
     private void resume() {
         stall.lookAfresh();
+        hindsight.breakOff();
         astray.end();
     }
 }
