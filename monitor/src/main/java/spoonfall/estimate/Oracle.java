@@ -55,7 +55,7 @@ final class Oracle {
         mean /= known;
         double doubt = Math.sqrt(Math.max(0, square / known - mean * mean));
         double sd = (byHand ? BY_HAND_WIDTH : record.width()) * doubt;
-        double s = (60 * mean - sinceS) * (byHand ? 1 : record.leans(mean));
+        double s = 60 * mean - sinceS;
         if (mean > FARTHEST_MIN || doubt > MOST_DOUBT * Math.max(mean, 1)) {
             return Optional.empty();
         }

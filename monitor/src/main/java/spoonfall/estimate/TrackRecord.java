@@ -23,11 +23,6 @@ final class TrackRecord {
     private static final double WIDTH = 0.74;
     private static final double WIDENS = 0.9;
 
-    /** By what part of a surprise a far forecast is taken back. */
-    private static final double LEANS = 0.2;
-
-    private static final double FAR_MIN = 10;
-
     private final PanFilter[] kept = new PanFilter[KEPT];
     private final double[] times = new double[KEPT];
     private final PanFilter carried;
@@ -77,11 +72,6 @@ final class TrackRecord {
     /** What the spread of a forecast must be multiplied by. */
     double width() {
         return WIDTH * Math.exp(WIDENS * Math.abs(mean()));
-    }
-
-    /** What a forecast of so many minutes must be multiplied by. */
-    double leans(double minutes) {
-        return Math.exp(LEANS * minutes / (minutes + FAR_MIN) * mean());
     }
 
     /** By how much the pan was hotter than foretold, on the average, as a part of what was thought possible. */
