@@ -1,27 +1,28 @@
 package spoonfall.estimate;
 
 /**
- * How far this pan has kept to what was foretold of it. Every half minute what is known is set aside; three minutes later it
+ * How far this pan has kept to what was foretold of it. Every half minute what is known is set aside; two minutes later it
  * is carried on without the readings that came and held against them. Surprises that fall to both sides are chance; those
  * that go one way for long say that this pan is not what the filters take it for, and their intervals too narrow.
  *
- * <p>Found on simulated cooks, our own and those of two other simulators (docs/decisions/006-estimator.md): such surprises
- * in a row widen the errors, and what they made of the slope is too much.
+ * <p>The numbers are those that made the intervals of our own and of two other simulators' cooks right and as narrow as may
+ * be, all three at once (docs/decisions/006-estimator.md).
  */
 final class TrackRecord {
     private static final double EVERY_S = 30;
-    private static final int KEPT = 6;
-    private static final double LONGEST_S = 300;
-    private static final double FORGETS_MIN = 10;
+    private static final int KEPT = 4;
+    private static final double LONGEST_S = 200;
+    private static final double FORGETS_MIN = 4;
 
     /** So many surprises of nothing at all are believed to have come before the first. */
-    private static final double FAITH = 8;
+    private static final double FAITH = 16;
 
     /** A single surprise says no more than that, in standard deviations. */
     private static final double MOST = 4;
 
-    private static final double WIDTH = 0.74;
-    private static final double WIDENS = 0.9;
+    private static final double WIDTH = 0.68;
+    private static final double WIDENS = 3.5;
+    private static final double WIDEST = 1.8;
 
     private final PanFilter[] kept = new PanFilter[KEPT];
     private final double[] times = new double[KEPT];
@@ -71,10 +72,10 @@ final class TrackRecord {
 
     /** What the spread of a forecast must be multiplied by. */
     double width() {
-        return WIDTH * Math.exp(WIDENS * Math.abs(mean()));
+        return Math.min(WIDEST, WIDTH * Math.exp(WIDENS * Math.abs(mean())));
     }
 
-    /** By how much the pan was hotter than foretold, on the average, as a part of what was thought possible. */
+    /** By how many standard deviations the pan was hotter than foretold, on the average. */
     private double mean() {
         return surprises / (weight + FAITH);
     }
