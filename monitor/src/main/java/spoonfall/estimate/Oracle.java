@@ -11,9 +11,8 @@ final class Oracle {
     /** What is known worse than that, as a part of the time to go and before it is widened, is a guess. */
     private static final double MOST_DOUBT = 1.5;
 
-
     private static final double CURVE_DOUBT = 0.05;
-    private static final double TIMING_S = 5;
+    private static final double TIMING_S = 4;
 
     /** Marks read by hand are off alike for minutes, which no single reading shows. */
     private static final double BY_HAND_WIDTH = 0.8;
