@@ -27,7 +27,7 @@ test('the page asks at once for what a cook of the book needs, and for nothing e
 });
 
 test('then it asks for the rest of what it needs, all at once, and for nothing else', () => {
-  const [, names] = read('start.js').match(/^const REST = \[([^\]]*)\]/m);
+  const [, names] = read('ahead.js').match(/^  const REST = \[([^\]]*)\]/m);
   const rest = [...names.matchAll(/'([^']+)'/g)].map(([, name]) => name).sort();
   assert.deepEqual(rest, needed('app.js').filter((name) => !first.includes(name)));
 });

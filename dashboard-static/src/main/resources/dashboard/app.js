@@ -232,3 +232,6 @@ const follow = listen(
   },
 );
 keepShell();
+if (location.hash !== globalThis.ahead.hash) {
+  focusOn(viewNow()); // somebody was quicker than this page
+}

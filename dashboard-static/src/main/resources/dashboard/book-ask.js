@@ -2,7 +2,7 @@
 
 const JSON_TYPE = { 'Content-Type': 'application/json' };
 
-const ahead = globalThis.askedAhead ?? new Map();
+const ahead = globalThis.ahead?.asked ?? new Map();
 
 addEventListener('hashchange', () => ahead.clear(), { once: true }); // by then it may have changed
 
