@@ -52,6 +52,6 @@ final class JpegParts {
     }
 
     private static int at(byte[] file, int index) {
-        return (file[index] & 0xFF) << 8 | file[index + 1] & 0xFF;
+        return ((file[index] & 0xFF) << 8) | (file[index + 1] & 0xFF);
     }
 }
