@@ -10,7 +10,7 @@ final class FilterBank {
     static final int MODES = 3;
 
     private static final double[][] LEAVES_PER_MIN = {{0, 0.08, 0.04}, {0.25, 0, 0.04}, {0.2, 0.4, 0}};
-    private static final double[] SLOPE_WANDER = {0.004, 0.025, 0.1};
+    private static final double[] SLOPE_WANDER = {0.005, 0.03, 0.12};
     private static final double OFFSET_WANDER = 1e-5;
     private static final double SCALE_WANDER = 1e-5;
     private static final double LEAST_V = 0.01;
