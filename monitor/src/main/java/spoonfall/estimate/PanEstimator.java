@@ -9,6 +9,9 @@ import java.util.Optional;
  * <p>Times are seconds of the cook and must not run backwards. Not safe for use by several threads.
  */
 public final class PanEstimator {
+    /** Nine in ten are above so many standard deviations below. */
+    private static final double NINETY_PERCENT = 1.28;
+
     private final boolean byHand;
     private final FilterBank bank;
     private final Oracle oracle;
@@ -192,9 +195,19 @@ public final class PanEstimator {
         return bank.riseC() + bank.climbPerMinC() * (t - lastT + lateness.s()) / 60;
     }
 
+    /** How far {@link #riseC} may be off, in °C: a standard deviation. */
+    public double riseDoubtC() {
+        return Math.sqrt(bank.riseVariance());
+    }
+
     /** How fast the pan should be climbing, in °C per minute. */
     public double climbPerMinC() {
         return stall.still() ? stall.climbBefore() : bank.climbPerMinC();
+    }
+
+    /** The least pace at which the pan may well be climbing, in °C per minute. */
+    public double slowestPerMinC() {
+        return climbPerMinC() * Math.max(0, 1 - NINETY_PERCENT * bank.paceDoubt());
     }
 
     /** How fast u = all mass / solids falls, per minute. */

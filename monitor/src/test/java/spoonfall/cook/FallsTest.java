@@ -12,7 +12,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.lab.varied.CookKind;
 import spoonfall.lab.varied.VariedCook;
-import spoonfall.log.TraceReplay;
 import spoonfall.probe.Reading;
 import spoonfall.probe.trace.Trace;
 
@@ -72,7 +71,7 @@ class FallsTest {
     @ValueSource(longs = {131, 2318})
     void probeOut_isRaised_whenTheThermometerIsSlow(long seed) {
         Trace trace = VariedCook.cook(CookKind.PROBE_OUT, seed);
-        OptionalDouble raisedT = Cooks.raisedT(replayed(trace), AlarmName.PROBE_OUT_OF_PAN);
+        OptionalDouble raisedT = Cooks.raisedT(Replayed.events(trace), AlarmName.PROBE_OUT_OF_PAN);
         assertThat(raisedT.orElseThrow())
                 .isBetween(
                         trace.info().firstT("probe-out-begins").orElseThrow(),
@@ -82,7 +81,7 @@ class FallsTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {331, 2392, 5315})
     void stall_isNotRaised_whileThePanComesBackFromATest(long seed) {
-        assertThat(Cooks.raised(replayed(VariedCook.cook(CookKind.SET_TESTS, seed))))
+        assertThat(Cooks.raised(Replayed.events(VariedCook.cook(CookKind.SET_TESTS, seed))))
                 .doesNotContain(AlarmName.STALLED);
     }
 
@@ -111,19 +110,6 @@ class FallsTest {
         for (double t = 0; t < untilS; t += everyS) {
             double c = panC(t) + faultC.applyAsDouble(t) + 0.03 * random.nextGaussian();
             events.addAll(monitor.accept(Reading.good("pan", Math.round(t * 1e9), Math.round(c * 50) / 50.0, "")));
-        }
-        return events;
-    }
-
-    private static List<CookEvent> replayed(Trace trace) {
-        WaterBoil boil = trace.info().pressurePa().isPresent()
-                ? WaterBoil.atPressure(trace.info().pressurePa().getAsDouble())
-                : WaterBoil.atElevation(trace.info().elevationM().orElseThrow());
-        TraceReplay replay = new TraceReplay(
-                trace, new CookSettings(boil, trace.info().riseC().orElseThrow()));
-        List<CookEvent> events = new ArrayList<>();
-        while (replay.hasNext()) {
-            events.addAll(replay.next());
         }
         return events;
     }
