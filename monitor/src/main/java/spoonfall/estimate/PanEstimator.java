@@ -21,6 +21,7 @@ public final class PanEstimator {
     private final Sawtooth sawtooth = new Sawtooth();
     private final Lateness lateness = new Lateness();
     private final Beginning beginning;
+    private final LastBoil lastBoil = new LastBoil();
     private final SyrupCurve curve;
     private final Fineness fineness;
     private final Astray astray = new Astray();
@@ -127,6 +128,9 @@ public final class PanEstimator {
 
     /** Forgets the way here. */
     public void forget() {
+        if (begun) {
+            lastBoil.ends(lastT, stall);
+        }
         stall.begin();
         begun = false;
         points.clear();
@@ -216,13 +220,17 @@ public final class PanEstimator {
     }
 
     private void begin(double t, double riseC) {
-        if (!beginning.begin(t, riseC, bank)) {
-            return;
+        boolean again = lastBoil.goOn(t, riseC, fineness.variance(), bank);
+        if (!again) {
+            if (!beginning.begin(t, riseC, bank)) {
+                return;
+            }
+            lastBoil.begins(t);
+            fineness.begin();
         }
         begun = true;
         lastT = t;
         resume();
-        fineness.begin();
         stall.begin();
         remembered.forget();
         sawtooth.forget();
