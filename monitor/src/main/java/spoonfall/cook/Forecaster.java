@@ -147,7 +147,7 @@ final class Forecaster {
         if (!estimator.knows()) {
             return false;
         }
-        double lowestC = estimator.riseC(t) - SURE_SIGMAS * estimator.riseDoubtC();
+        double lowestC = estimator.riseC(t) - SURE_SIGMAS * estimator.riseDoubtC(t);
         double seenC = trendC - settings.waterBoil().temperatureC() + estimator.dipsC();
         double perS = estimator.still() ? 0 : estimator.slowestPerMinC() / 60;
         return settings.riseC() - lowestC > perS * s || settings.riseC() - seenC > perS * SEEN_S;

@@ -199,9 +199,10 @@ public final class PanEstimator {
         return bank.riseC() + bank.climbPerMinC() * (t - lastT + lateness.s()) / 60;
     }
 
-    /** How far {@link #riseC} may be off, in °C: a standard deviation. */
-    public double riseDoubtC() {
-        return Math.sqrt(bank.riseVariance());
+    /** How far {@link #riseC} may be off at {@code t}, in °C: a standard deviation. */
+    public double riseDoubtC(double t) {
+        double sinceC = bank.climbPerMinC() * bank.paceDoubt() * (t - lastT) / 60;
+        return Math.sqrt(bank.riseVariance() + sinceC * sinceC);
     }
 
     /** How fast the pan should be climbing, in °C per minute. */
