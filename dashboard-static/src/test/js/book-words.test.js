@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { columns, found, linesUp, listPath, planWords, routeOf, spanMinutes, summary, testWords, title, topC, wantedBy } from '../../main/resources/dashboard/book-words.js';
+import { columns, found, linesUp, listPath, planWords, routeOf, spanMinutes, summary, testWords, title, topC } from '../../main/resources/dashboard/book-words.js';
 
 const cook = { id: 12, batch: '', fruit: '', finalRiseC: 4.51, boilMinutes: 37.8, ended: true, jars: 6, photos: 1, outcomes: { day: { set: 'right', taste: [] } } };
 
@@ -38,12 +38,6 @@ test('two cooks are lined up at a mark that both have', () => {
 test('a set test says where and what', () => {
   assert.equal(testWords({ riseC: 4.13, seen: 'drops-join', set: false }, 'C'), 'Set test at 4.1° above boiling water: drops join');
   assert.equal(testWords({ riseC: null, seen: 'set', set: true }, 'C'), 'Set test: set (set)');
-});
-
-test('an address says what must be asked for, before the page is there', () => {
-  assert.deepEqual(wantedBy(routeOf('#book/7/3')), ['api/book/7', 'api/book/7/climb', 'api/book/3/climb', 'api/book']);
-  assert.deepEqual(wantedBy(routeOf('#book')), ['api/book']);
-  assert.deepEqual(wantedBy(routeOf('#pan')), []);
 });
 
 test('a plan is told with what went in, and with what was filled once somebody said so', () => {

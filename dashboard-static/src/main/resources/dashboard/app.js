@@ -1,14 +1,12 @@
 // Wires the page: one state, one redraw a frame.
 
-import { routeOf } from './book-words.js';
 import { mountCall, mountOthers } from './call.js';
 import { mountClimb } from './climb.js';
 import { mountDoor } from './door.js';
 import { put } from './elements.js';
 import { mountHands } from './hands.js';
-import { remember, remembered } from './kept.js';
+import { remember, remembered, rememberedUnit } from './kept.js';
 import { mountHand } from './hand.js';
-import { lessonOf } from './lesson-words.js';
 import { later } from './later.js';
 import { listen } from './live.js';
 import { mountNotes } from './notes.js';
@@ -20,30 +18,19 @@ import { inATest } from './test-words.js';
 import { mountTests } from './tests.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
 import { aside, connection, empty, forgetMissed, isLive, receive, reminders, standing, unknownPan } from './store.js';
+import { HEADINGS, showView, viewNow } from './views.js';
 
 const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 
 /** "Not now" puts a call aside for so long. */
 const MINUTES_ASIDE = 5;
 
-/** The quiet pages, with the heading of each that is focused when it opens. */
-const HEADINGS = {
-  thermometer: 'check-state',
-  afternoon: 'afternoon-state',
-  jars: 'jars-state',
-  book: 'book-state',
-  plan: 'plan-state',
-  devices: 'door-state',
-  learn: 'learn-state',
-  lesson: 'lesson-state',
-};
-
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
 let state = empty();
-let lastQuiet = wayTo(quietNow() ?? 'thermometer');
-let unit = remembered('unit') === 'F' ? 'F' : 'C';
+let lastQuiet = wayTo(viewNow() === 'pan' ? 'thermometer' : viewNow());
+let unit = rememberedUnit();
 let drawing = false;
 let headingDue = false; // somebody came to a quiet page that is not there yet
 
@@ -105,6 +92,7 @@ function draw() {
   updateCall(calling, unit, at);
   updateOthers({ reminders: reminders(state), standing: standing(state), aside: aside(state), missed: state.missed }, unit, at);
   showView(view);
+  updateDoor(view === 'devices');
   updateTests(state, unit, view !== 'pan');
   if (view === 'thermometer') {
     updateThermometer(state, unit);
@@ -150,37 +138,9 @@ function focusOn(view) {
   heading?.focus();
 }
 
-/** The quiet page that the address names, if it names one. */
-function quietNow() {
-  const named = routeOf(location.hash).book ? 'book' : lessonOf(location.hash).name;
-  return named in HEADINGS ? named : null;
-}
-
 /** The quiet page from which one comes to a view. */
 function wayTo(view) {
   return view === 'lesson' ? 'book' : view;
-}
-
-function viewNow() {
-  return quietNow() ?? 'pan';
-}
-
-/** The pan or a quiet page; a call stays on top of each. */
-function showView(view) {
-  for (const section of document.querySelectorAll('.heat, .picture, .next')) {
-    section.hidden = view !== 'pan';
-  }
-  if (view !== 'pan') {
-    part('sentence').hidden = true;
-  }
-  part('thermometer').hidden = view !== 'thermometer';
-  part('afternoon').hidden = view !== 'afternoon';
-  part('jars').hidden = view !== 'jars';
-  part('learn').hidden = view !== 'learn';
-  part('book').hidden = view !== 'book';
-  part('lesson').hidden = view !== 'lesson';
-  part('plan').hidden = view !== 'plan';
-  updateDoor(view === 'devices');
 }
 
 function mountLines(element) {
@@ -272,3 +232,6 @@ const follow = listen(
   },
 );
 keepShell();
+if (location.hash !== globalThis.ahead.hash) {
+  focusOn(viewNow()); // somebody was quicker than this page
+}

@@ -1,10 +1,10 @@
-// Asks the service for what is in the book. What the address names is asked for at once, while the rest of the page is on its way.
+// Asks the service for what is in the book. What the address names was asked for before the page was there (ahead.js).
 
-import { routeOf, wantedBy } from './book-words.js';
+const JSON_TYPE = { 'Content-Type': 'application/json' };
 
-const early = new Map(wantedBy(routeOf(location.hash)).map((path) => [path, asked('GET', path)]));
+const ahead = globalThis.ahead?.asked ?? new Map();
 
-addEventListener('hashchange', () => early.clear(), { once: true }); // by then it may have changed
+addEventListener('hashchange', () => ahead.clear(), { once: true }); // by then it may have changed
 
 /**
  * @param {string} method
@@ -12,20 +12,13 @@ addEventListener('hashchange', () => early.clear(), { once: true }); // by then 
  * @param {object | Blob} [body] an object goes as JSON, a file as it is
  * @returns [answer, ''] or [null, what went wrong in one line]
  */
-export function askBook(method, path, body) {
-  const coming = method === 'GET' ? early.get(path) : undefined;
-  early.delete(path);
-  return coming ?? asked(method, path, body);
-}
-
-async function asked(method, path, body) {
+export async function askBook(method, path, body) {
+  const coming = method === 'GET' ? ahead.get(path) : undefined;
   const file = body instanceof Blob;
+  ahead.delete(path);
   try {
-    const answer = await fetch(path, {
-      method,
-      body: body === undefined || file ? body : JSON.stringify(body),
-      headers: body === undefined || file ? {} : { 'Content-Type': 'application/json' },
-    });
+    const asked = { method, body: body === undefined || file ? body : JSON.stringify(body), headers: body === undefined || file ? {} : JSON_TYPE };
+    const answer = await (coming ?? fetch(path, asked));
     const said = await answer.json();
     return answer.ok ? [said, ''] : [null, sentence(String(said.error))];
   } catch {

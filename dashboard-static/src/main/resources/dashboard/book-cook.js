@@ -3,13 +3,12 @@
 import { askBook } from './book-ask.js';
 import { mountBookClimb } from './book-climb.js';
 import { choice, make, put } from './elements.js';
-import { mountOutcome } from './book-outcome.js';
-import { mountPaper } from './book-paper.js';
-import { mountPhotos } from './book-photos.js';
-import { LINED_UP, day, linesUp, listPath, planWords, summary, testWords, title } from './book-words.js';
-import { clock, fill } from './words.js';
+import { LINED_UP, day, linesUp, listPath, summary, title } from './book-words.js';
 
-/** @param {(head: string | null, note: string, error: string) => void} say puts words above the cook */
+/**
+ * @param {(head: string | null, note: string, error: string) => void} say puts words above the cook
+ * @returns update(route, unit), whose promise, if it has to ask for something, is kept when the picture is drawn
+ */
 export function mountBookCook(place, say) {
   const picture = make('div', { className: 'climb book-climb' }, 'book-climb');
   picture.setAttribute('role', 'img');
@@ -20,17 +19,11 @@ export function mountBookCook(place, say) {
   const other = choice('Beside', [['', 'no other cook']], 'book-other');
   const mark = choice('Lined up', [], 'book-mark');
   compare.append(other.label, mark.label);
-  const outcome = make('div', {}, 'book-outcome');
-  const happened = make('ol', { className: 'book-events' }, 'book-events');
-  const plan = make('p', { className: 'basis' }, 'book-plan');
-  const photos = make('div', {});
-  const paper = make('div', {});
-  const heading = make('h2', { textContent: 'What happened' });
-  place.append(picture, legend, compare, lesson, outcome, plan, photos, paper, heading, happened);
+  const below = make('div', { className: 'book-below' });
+  place.append(picture, legend, compare, lesson, below);
   const updateClimb = mountBookClimb(picture);
-  const updateOutcome = mountOutcome(outcome);
-  const updatePhotos = mountPhotos(photos);
-  const updatePaper = mountPaper(paper);
+
+  let updateBelow = null; // comes after the picture
 
   let route = { id: null, other: null };
   let unit = 'C';
@@ -45,31 +38,24 @@ export function mountBookCook(place, say) {
   mark.select.addEventListener('change', draw);
 
   async function load(mine) {
-    const others = askBook('GET', listPath({}, 0)); // the picture does not wait for what may stand beside it
-    const [[page, wrong], [line], [besideLine, besideWrong]] = await Promise.all([
-      askBook('GET', `api/book/${mine.id}`),
+    const [[line, wrong], [besideLine, besideWrong]] = await Promise.all([
       askBook('GET', `api/book/${mine.id}/climb`),
       mine.other === null ? [null, ''] : askBook('GET', `api/book/${mine.other}/climb`),
     ]);
     if (mine !== route) {
       return;
     }
-    if (!page || !line) {
+    if (!line) {
       say('It is not in the book.', '', wrong);
       place.hidden = true;
       return;
     }
-    cook = page;
     climb = line;
     beside = besideLine;
-    offer([]);
     trouble = besideWrong;
-    drawAll();
-    const [list] = await others;
-    if (mine === route) {
-      offer(list?.cooks ?? []);
-      draw();
-    }
+    offer([]);
+    draw();
+    loadRest(mine).catch(() => say(null, '', 'No word from Spoonfall; open this page again.'));
   }
 
   function offer(cooks) {
@@ -88,29 +74,30 @@ export function mountBookCook(place, say) {
     mark.label.hidden = beside === null;
   }
 
-  function drawAll() {
+  /** The words of the cook, what lies below its picture, and what may stand beside it: after the picture. */
+  async function loadRest(mine) {
+    const [[page, wrong], { mountBookBelow }] = await Promise.all([askBook('GET', `api/book/${mine.id}`), import('./book-below.js')]);
+    if (mine !== route) {
+      return;
+    }
+    if (!page) {
+      say(null, '', wrong);
+      return;
+    }
+    updateBelow ??= mountBookBelow(below, drawRest);
+    cook = page;
+    drawRest(cook);
+    const [list] = await askBook('GET', listPath({}, 0));
+    if (mine === route) {
+      offer(list?.cooks ?? []);
+      draw();
+    }
+  }
+
+  function drawRest(newCook) {
+    cook = newCook;
     say(`${title(cook)}.`, [day(cook.startedAtMs), cook.kitchen, summary({ ...cook, photos: 0 }, unit)].filter(Boolean).join(' · '), trouble);
-    updateOutcome(cook, (said) => {
-      cook = { ...cook, ...said };
-      drawAll();
-    });
-    put(plan, planWords(cook.plan));
-    updatePhotos(cook);
-    updatePaper(cook);
-    const rows = [
-      ...cook.events.map(({ t, text }) => [t, fill(text, unit, cook.startedAtMs)]),
-      ...climb.tests.map((test) => [test.t, testWords(test, unit)]),
-      ...cook.notes.map(({ t, text }) => [t, `Note: ${text}`]),
-    ].sort((a, b) => a[0] - b[0]);
-    happened.replaceChildren(
-      ...rows.map(([t, words]) => {
-        const row = make('li', {});
-        const late = t > cook.lastedS;
-        row.append(make('span', { textContent: late ? 'later' : clock(t, cook.startedAtMs) }), make('span', { textContent: words }));
-        return row;
-      }),
-    );
-    draw();
+    updateBelow(cook, climb, unit);
   }
 
   function draw() {
@@ -122,13 +109,14 @@ export function mountBookCook(place, say) {
   return function update(newRoute, newUnit) {
     unit = newUnit;
     if (newRoute.id === route.id && newRoute.other === route.other && cook) {
-      drawAll();
-      return;
+      draw();
+      drawRest(cook);
+      return null;
     }
     route = newRoute;
     cook = null;
     lesson.href = `#lesson/${route.id}${route.other === null ? '' : `/${route.other}`}`;
     put(lesson, route.other === null ? 'Go through it as a lesson' : 'Go through both as a lesson');
-    load(route);
+    return load(route);
   };
 }

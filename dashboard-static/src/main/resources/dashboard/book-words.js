@@ -21,13 +21,6 @@ export function routeOf(hash) {
   return { book: name === 'book', id: numbers[0] ?? null, other: numbers[1] ?? null };
 }
 
-/** What such an address needs of the service, in order: the cook, its climb and that of the other, the list. */
-export function wantedBy({ book, id, other }) {
-  const cook = id === null ? [] : [`api/book/${id}`, `api/book/${id}/climb`];
-  const beside = other === null ? [] : [`api/book/${other}/climb`];
-  return book ? [...cook, ...beside, listPath({}, 0)] : [];
-}
-
 /** A day such as "25 November 2026". @param {number} ms */
 export function day(ms) {
   return new Date(ms).toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });

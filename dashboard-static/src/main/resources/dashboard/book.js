@@ -7,8 +7,16 @@ import { SETS, day, found, listPath, routeOf, summary, title } from './book-word
 
 const WAIT_MS = 250;
 
-/** Mounts the view into its section; returns update(unit), which follows the address. */
+let mounted = null;
+
+/**
+ * Mounts the view into its section, once, whoever asks for it first; returns update(unit), which follows the address and whose promise, if it has something to ask for, is kept when it is shown.
+ */
 export function mountBook(section) {
+  return (mounted ??= mount(section));
+}
+
+function mount(section) {
   const back = make('p', {});
   back.append(make('a', { className: 'way', href: '#pan', textContent: 'Back to the pan' }), ' ');
   const toList = make('a', { className: 'way', href: '#book', textContent: 'All cooks', hidden: true }, 'book-all');
@@ -102,7 +110,7 @@ export function mountBook(section) {
     const route = routeOf(location.hash);
     const key = `${location.hash} ${newUnit}`;
     if (!route.book || key === shown) {
-      return;
+      return null;
     }
     const turned = unit !== newUnit;
     unit = newUnit;
@@ -115,13 +123,12 @@ export function mountBook(section) {
     toList.hidden = !one;
     cookPlace.hidden = !one;
     if (one) {
-      updateCook(route, unit);
-    } else {
-      put(head, 'The batch book.');
-      if (turned) {
-        drawList();
-      }
-      look(0);
+      return updateCook(route, unit);
     }
+    put(head, 'The batch book.');
+    if (turned) {
+      drawList();
+    }
+    return look(0);
   };
 }

@@ -17,3 +17,8 @@ export function remember(name, value, store = () => localStorage) {
     // nothing can be kept here
   }
 }
+
+/** The unit that was chosen last, °C before any was. @returns {import('./words.js').Unit} */
+export function rememberedUnit() {
+  return remembered('unit') === 'F' ? 'F' : 'C';
+}

@@ -27,7 +27,7 @@ final class ExportCommand extends CookCommand {
         try (CookLog record = log().open()) {
             if (whole(file)) {
                 NewFile.write(file, record.whole(id()).json().getBytes(StandardCharsets.UTF_8));
-                out().println("Wrote all of cook " + id() + " but its photos to " + file + ".");
+                out().println("Wrote all of cook " + id() + ", its photos too, to " + file + ".");
                 return 0;
             }
             Trace trace = StoredTrace.of(record.cook(id()));

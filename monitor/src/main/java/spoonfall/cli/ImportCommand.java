@@ -1,6 +1,7 @@
 package spoonfall.cli;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -11,11 +12,17 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import spoonfall.log.store.CookLog;
 import spoonfall.log.store.WholeCook;
+import spoonfall.log.store.WholePhoto;
+import spoonfall.photo.Photo;
+import spoonfall.photo.PhotoException;
+import spoonfall.photo.PhotoMaker;
 import spoonfall.probe.trace.Trace;
 
 /** {@code spoonfall log import}: takes a cook into the record. */
 @Command(name = "import", description = "Take in a trace (CSV), or a whole cook that \"log export\" wrote (JSON).")
 final class ImportCommand implements Callable<Integer> {
+    private static final PhotoMaker PHOTOS = new PhotoMaker();
+
     @Spec
     private @Nullable CommandSpec spec;
 
@@ -32,7 +39,7 @@ final class ImportCommand implements Callable<Integer> {
     public Integer call() {
         long id;
         if (ExportCommand.whole(file)) {
-            WholeCook whole = WholeCook.read(file);
+            WholeCook whole = WholeCook.read(file, ImportCommand::checked);
             try (CookLog record = LogCommand.of(log).openOrMake()) {
                 id = record.take(whole);
             }
@@ -44,5 +51,14 @@ final class ImportCommand implements Callable<Integer> {
         }
         Output.of(spec).println("Took " + file + " in as cook " + id + ".");
         return 0;
+    }
+
+    private static WholePhoto checked(String digest, Instant takenInAt, byte[] file) {
+        try {
+            Photo photo = PHOTOS.kept(file);
+            return new WholePhoto(digest, takenInAt, photo.width(), photo.height(), photo.jpeg());
+        } catch (PhotoException e) {
+            throw new IllegalArgumentException("one of its photos: " + e.getMessage(), e);
+        }
     }
 }

@@ -76,7 +76,15 @@ final class SampleCook {
         CookHeader header =
                 new CookHeader(1, "", SampleCooks.KITCHEN, batch, "demo", 1, startedAt, settings, basis, Map.of());
         return new WholeCook(
-                header, cook.inputs, cook.events, List.of(), lastMillis, lastMillis, Made.UNKNOWN, List.of());
+                header,
+                cook.inputs,
+                cook.events,
+                List.of(),
+                lastMillis,
+                lastMillis,
+                Made.UNKNOWN,
+                List.of(),
+                List.of());
     }
 
     private void hear(double t, double temperatureC) {

@@ -186,7 +186,8 @@ final class SampleCooks {
                 cook.aliveMillis(),
                 cook.endedMillis(),
                 made,
-                told.outcomes));
+                told.outcomes,
+                List.of()));
     }
 
     /** The usual pan; what was cooked once before is thicker when it is cooked again, and has lost some. */

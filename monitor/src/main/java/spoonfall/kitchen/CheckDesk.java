@@ -10,11 +10,13 @@ import spoonfall.cook.WaterBoil;
 public final class CheckDesk {
     private final Kitchen kitchen;
     private final Thermometers thermometers;
+    private final ThermometerCheck check;
     private final Pan pan;
 
-    CheckDesk(Kitchen kitchen, Thermometers thermometers, Pan pan) {
+    CheckDesk(Kitchen kitchen, Thermometers thermometers, ThermometerCheck check, Pan pan) {
         this.kitchen = kitchen;
         this.thermometers = thermometers;
+        this.check = check;
         this.pan = pan;
     }
 
@@ -27,10 +29,10 @@ public final class CheckDesk {
         return kitchen.ask(() -> {
             boolean first = thermometers.named(probe) == thermometers.first();
             boolean out = first && in == CheckView.In.ICE;
-            if (out && pan.cooking() && thermometers.boiledBefore(probe).isEmpty()) {
+            if (out && pan.cooking() && check.boiledBefore(probe).isEmpty()) {
                 throw new Refusal("the pan is boiling and " + probe + " watches it; check it in ice before or after");
             }
-            thermometers.start(probe, in.kind());
+            check.start(probe, in.kind());
             return out ? kitchen.afresh() : kitchen.told();
         });
     }
@@ -38,24 +40,24 @@ public final class CheckDesk {
     /** Ends a check without keeping anything; nothing happens if none is running. */
     public CompletableFuture<KitchenState> abandonCheck() {
         return kitchen.ask(() -> {
-            thermometers.abandon();
+            check.abandon();
             return kitchen.told();
         });
     }
 
     /** Keeps what the check found as today's water boil, and begins a new cook: the pan held plain water. */
     public CompletableFuture<KitchenState> keepAsWaterBoil() {
-        return afresh(thermometers::keepWaterBoil);
+        return afresh(check::keepWaterBoil);
     }
 
     /** Keeps what the check found as the thermometer's correction, and begins a new cook. */
     public CompletableFuture<KitchenState> keepAsCalibration() {
-        return afresh(thermometers::keepCalibration);
+        return afresh(check::keepCalibration);
     }
 
     /** Takes the latest correction of a thermometer back, and begins a new cook. */
     public CompletableFuture<KitchenState> undoCalibration(String probe) {
-        return afresh(() -> thermometers.undo(probe));
+        return afresh(() -> check.undo(probe));
     }
 
     private CompletableFuture<KitchenState> afresh(Runnable act) {
@@ -67,7 +69,10 @@ public final class CheckDesk {
 
     /** Somebody says where the kitchen is, or its air pressure; the cook goes on by that. */
     public CompletableFuture<KitchenState> declare(WaterBoil boil) {
-        return rebased(() -> thermometers.declare(boil));
+        return rebased(() -> {
+            thermometers.declare(boil);
+            check.boilChanged();
+        });
     }
 
     /** The measured water boil counts no longer; the cook goes on by what was said of the kitchen. */

@@ -1,11 +1,8 @@
 package spoonfall.kitchen;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.concurrent.ArrayBlockingQueue;
-import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -13,9 +10,6 @@ import java.util.function.Function;
 import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import spoonfall.log.CookJournal;
 import spoonfall.log.CookRecord;
 import spoonfall.probe.Probe;
@@ -26,19 +20,16 @@ import spoonfall.probe.hand.HandProbe;
  * listeners only take what they are given; whoever wants to know or change something asks that thread.
  */
 public final class Kitchen implements AutoCloseable {
-    private static final Logger LOG = LoggerFactory.getLogger(Kitchen.class);
-    private static final int QUEUE = 20_000;
     private static final long TICK_MILLIS = 200;
 
     /** In a replay a moment of ours is many seconds of the cook: a late thread must not look like a silent probe. */
     private static final long REPLAY_BEHIND_MILLIS = 1000;
 
-    private static final long REPEAT_AFTER_NANOS = TimeUnit.SECONDS.toNanos(12);
+    private static final long DROPPED_AGAIN_NANOS = TimeUnit.SECONDS.toNanos(12);
 
-    private final BlockingQueue<Runnable> inbox = new ArrayBlockingQueue<>(QUEUE);
+    private final KitchenProbes probes;
     private final KitchenCounts counts;
     private final KitchenPlan plan;
-    private final Function<LongSupplier, List<Probe>> opener;
     private final LongSupplier cookClock;
     private final Thermometry thermometry;
     private final Thermometers thermometers;
@@ -52,15 +43,11 @@ public final class Kitchen implements AutoCloseable {
     private final AfternoonDesk afternoon;
     private final PlanDesk plans;
     private final NoteDesk notes;
-    private final Thread thread;
-    private final List<KitchenListener> listeners = new ArrayList<>();
-    private List<Probe> probes;
-    private long repeatAtNanos = Long.MAX_VALUE;
+    private final KitchenThread thread;
+    private final Audience audience = new Audience();
     private final ClockWatch clocks;
     private long droppedTold;
-    private long droppedNanos = System.nanoTime() - REPEAT_AFTER_NANOS;
-    private volatile boolean running = true;
-    private volatile boolean failed;
+    private long droppedNanos = System.nanoTime() - DROPPED_AGAIN_NANOS;
 
     /**
      * A kitchen that has not started.
@@ -106,30 +93,30 @@ public final class Kitchen implements AutoCloseable {
             CookJournal journal) {
         this.plan = plan;
         this.journal = journal;
-        this.opener = opener;
         long startNanos = nanoClock.getAsLong();
         cookClock = () -> startNanos + (long) ((nanoClock.getAsLong() - startNanos) * plan.speed());
         this.thermometry = thermometry;
         clocks = new ClockWatch(nanoClock);
-        probes = opener.apply(cookClock);
-        counts = new KitchenCounts(probes.stream().map(Probe::name).toList());
-        thermometers = new Thermometers(plan, probes, thermometry);
-        pan = new Pan(plan, thermometers, counts, journal, startNanos);
+        probes = new KitchenProbes(() -> opener.apply(cookClock));
+        counts = new KitchenCounts(probes.all().stream().map(Probe::name).toList());
+        thermometers = new Thermometers(plan, probes.all(), thermometry);
+        ThermometerCheck check = new ThermometerCheck(plan, thermometry, thermometers);
+        pan = new Pan(plan, thermometers, check, counts, journal, startNanos);
         afternoon = new AfternoonDesk(this, pan, this::tickNanos);
         plans = new PlanDesk(this, pan);
         alarms = new AlarmDesk(this, pan.alarms());
-        checks = new CheckDesk(this, thermometers, pan);
+        checks = new CheckDesk(this, thermometers, check, pan);
         tests = new TestDesk(this, pan);
         targets = new TargetDesk(this, thermometers, pan);
         notes = new NoteDesk(this, pan);
         hands = new HandDesk(this, thermometers, pan);
-        thread = new Thread(this::run, "kitchen " + plan.pan());
+        thread = new KitchenThread("kitchen " + plan.pan(), new Work(), TICK_MILLIS);
     }
 
     /** Starts watching. */
     public void start() {
         thread.start();
-        startProbes();
+        probes.start(this::ear);
     }
 
     /** What it watches. */
@@ -144,15 +131,12 @@ public final class Kitchen implements AutoCloseable {
 
     /** Whether its thread is at work. */
     public boolean healthy() {
-        return thread.isAlive() && !failed;
+        return thread.healthy();
     }
 
     /** Adds a listener, which first hears where everything stands. */
     public void listen(KitchenListener listener) {
-        withState(state -> {
-            listener.begin(state);
-            listeners.add(listener);
-        });
+        withState(state -> audience.join(listener, state));
     }
 
     /**
@@ -160,7 +144,7 @@ public final class Kitchen implements AutoCloseable {
      * comes later has not been told to any listener yet.
      */
     public void withState(Consumer<KitchenState> task) {
-        submit(() -> {
+        thread.submit(() -> {
             publish();
             task.accept(pan.state());
         });
@@ -216,10 +200,7 @@ public final class Kitchen implements AutoCloseable {
 
     /** The thermometer that somebody reads and that is called {@code name}. */
     Optional<HandProbe> handProbe(String name) {
-        return probes.stream()
-                .filter(probe -> probe.name().equals(name))
-                .flatMap(probe -> probe instanceof HandProbe hand ? Stream.of(hand) : Stream.empty())
-                .findFirst();
+        return probes.byHand(name);
     }
 
     /** Where somebody says that they test the set, and what they saw. */
@@ -262,50 +243,16 @@ public final class Kitchen implements AutoCloseable {
     /** Tells every listener where everything stands. */
     KitchenState told() {
         KitchenState state = pan.state();
-        tell(listener -> listener.begin(state));
+        audience.tell(listener -> listener.begin(state));
         return state;
     }
 
     /** Stops watching and frees the probe. Returns when the kitchen's thread has ended. */
     @Override
     public void close() {
-        running = false;
-        probes.forEach(Probe::close);
-        thread.interrupt();
-        try {
-            thread.join(2000);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-    }
-
-    private void run() {
-        try {
-            resume();
-            long nextTick = System.nanoTime();
-            while (running) {
-                long waitNanos = nextTick - System.nanoTime();
-                Runnable task = inbox.poll(Math.max(0, waitNanos), TimeUnit.NANOSECONDS);
-                if (task != null) {
-                    for (Runnable next = task; next != null && running; next = inbox.poll()) {
-                        noticeSleep(); // before what came after it
-                        next.run();
-                    }
-                    publish();
-                }
-                if (System.nanoTime() - nextTick >= 0) {
-                    nextTick = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(TICK_MILLIS);
-                    tick();
-                }
-            }
-        } catch (InterruptedException e) {
-            LOG.debug("kitchen interrupted; closing");
-        } catch (RuntimeException e) {
-            LOG.error("the kitchen stopped watching", e);
-            throw e;
-        } finally {
-            failed = running;
-        }
+        thread.stop();
+        probes.close();
+        thread.close();
     }
 
     /** Goes on with the cook that an earlier run left, if it is still the one in the pan. */
@@ -317,9 +264,7 @@ public final class Kitchen implements AutoCloseable {
         pan.afternoon().caughtUp();
         publish();
         // What the probes said meanwhile is of many seconds: it does not wait for the record's next commit.
-        for (Runnable next = inbox.poll(); next != null && running; next = inbox.poll()) {
-            next.run();
-        }
+        thread.doWaiting();
         publish();
         journal.settle();
     }
@@ -334,17 +279,16 @@ public final class Kitchen implements AutoCloseable {
     private void tick() {
         noticeSleep();
         clocks.wallClockSet().ifPresent(pan::clockSet);
-        if (counts.dropped() > droppedTold && System.nanoTime() - droppedNanos >= REPEAT_AFTER_NANOS) {
+        if (counts.dropped() > droppedTold && System.nanoTime() - droppedNanos >= DROPPED_AGAIN_NANOS) {
             pan.dropped(counts.dropped() - droppedTold);
             droppedTold = counts.dropped();
             droppedNanos = System.nanoTime();
         }
-        if (System.nanoTime() - repeatAtNanos >= 0 && repeatAtNanos != Long.MAX_VALUE) {
-            repeatAtNanos = Long.MAX_VALUE;
-            probes.forEach(Probe::close);
+        if (probes.repeatDue()) {
+            probes.close();
             beginCook(OptionalLong.of(tickNanos()));
-            probes = opener.apply(cookClock);
-            startProbes();
+            probes.reopen();
+            probes.start(this::ear);
         }
         pan.tick(tickNanos());
         publish();
@@ -364,47 +308,51 @@ public final class Kitchen implements AutoCloseable {
     private void beginCook(OptionalLong newAfternoonNanos) {
         pan.beginCook(newAfternoonNanos);
         KitchenState state = pan.state();
-        tell(listener -> listener.begin(state));
+        audience.tell(listener -> listener.begin(state));
     }
 
     /** Tells what is new. */
     void publish() {
         List<KitchenChange> changes = pan.takeChanges();
-        changes.forEach(change -> tell(listener -> listener.changed(change)));
-        pan.takeView().ifPresent(view -> tell(listener -> listener.pan(view)));
-    }
-
-    /** A listener that fails is said to, and neither the pan nor the others hear of it. */
-    private void tell(Consumer<KitchenListener> news) {
-        for (KitchenListener listener : listeners) {
-            try {
-                news.accept(listener);
-            } catch (RuntimeException e) {
-                LOG.error("{} could not take the news", listener.getClass().getSimpleName(), e);
-            }
-        }
-    }
-
-    private void submit(Runnable task) {
-        if (!inbox.offer(task)) {
-            throw new IllegalStateException("the kitchen is too busy to answer");
-        }
+        changes.forEach(change -> audience.tell(listener -> listener.changed(change)));
+        pan.takeView().ifPresent(view -> audience.tell(listener -> listener.pan(view)));
     }
 
     /** Asks the kitchen's thread. */
     <T> CompletableFuture<T> ask(Supplier<T> question) {
-        return Asked.of(this::submit, question);
+        return thread.ask(question);
     }
 
-    private void startProbes() {
-        for (Probe probe : probes) {
-            Thermometer thermometer = thermometers.named(probe.name());
-            Runnable whenEnded = () -> {
-                if (plan.repeat() && thermometer == thermometers.first()) {
-                    repeatAtNanos = System.nanoTime() + REPEAT_AFTER_NANOS;
-                }
-            };
-            probe.start(new ProbeEar(thermometer, thermometry, pan, counts, thread, inbox, whenEnded));
+    private ProbeEar ear(Probe probe) {
+        Thermometer thermometer = thermometers.named(probe.name());
+        Runnable whenEnded = () -> {
+            if (plan.repeat() && thermometer == thermometers.first()) {
+                probes.repeatLater();
+            }
+        };
+        return new ProbeEar(thermometer, thermometry, pan, counts, thread, whenEnded);
+    }
+
+    /** What the thread does of itself. */
+    private final class Work implements KitchenThread.Work {
+        @Override
+        public void begin() {
+            resume();
+        }
+
+        @Override
+        public void beforeTask() {
+            noticeSleep(); // before what came after it
+        }
+
+        @Override
+        public void afterTasks() {
+            publish();
+        }
+
+        @Override
+        public void tick() {
+            Kitchen.this.tick();
         }
     }
 }

@@ -31,6 +31,7 @@ final class Pan {
 
     private final KitchenPlan plan;
     private final Thermometers thermometers;
+    private final ThermometerCheck check;
     private final PanLog log;
     private final PanCook cook = new PanCook();
     private final PanNews news = new PanNews();
@@ -46,9 +47,16 @@ final class Pan {
     private int cookNumber = 1;
     private Optional<Unrecorded> trouble = Optional.empty();
 
-    Pan(KitchenPlan plan, Thermometers thermometers, KitchenCounts counts, CookJournal journal, long originNanos) {
+    Pan(
+            KitchenPlan plan,
+            Thermometers thermometers,
+            ThermometerCheck check,
+            KitchenCounts counts,
+            CookJournal journal,
+            long originNanos) {
         this.plan = plan;
         this.thermometers = thermometers;
+        this.check = check;
         log = new PanLog(plan, thermometers, journal);
         afternoon = new AfternoonBook(plan, originNanos, new AfternoonDiary(journal.afternoon(), plan));
         batch = new PanPlan(cook, log, thermometers, new PlanDiary(journal.plan()));
@@ -57,7 +65,7 @@ final class Pan {
         alarms = new PanAlarms(cook, log, news, teller);
         tests = new PanTests(cook, log, teller, afternoon);
         comingBack = new PanReturn(this, cook, log, teller, plan, thermometers);
-        picture = new PanPicture(cook, news, thermometers, afternoon, typed);
+        picture = new PanPicture(cook, news, thermometers, check, afternoon, typed);
     }
 
     /** The afternoon of this pan. */
@@ -87,10 +95,10 @@ final class Pan {
 
     /** Takes an uncorrected reading of one of the thermometers. */
     void accept(Thermometer thermometer, Reading raw, long atNanos) {
-        thermometers.heard(raw);
+        check.heard(raw);
         Reading reading = thermometer.corrected(raw);
         if (thermometer == thermometers.first()) {
-            if (!thermometers.firstInIce()) {
+            if (!check.firstInIce()) {
                 follow(thermometer, raw, reading);
             }
         } else {

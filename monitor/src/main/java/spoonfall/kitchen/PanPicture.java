@@ -13,15 +13,23 @@ final class PanPicture {
     private final PanCook cook;
     private final PanNews news;
     private final Thermometers thermometers;
+    private final ThermometerCheck check;
     private final AfternoonBook afternoon;
     private final TypedBook typed;
     private Outlook outlook;
     private double outlookT = Double.NEGATIVE_INFINITY;
 
-    PanPicture(PanCook cook, PanNews news, Thermometers thermometers, AfternoonBook afternoon, TypedBook typed) {
+    PanPicture(
+            PanCook cook,
+            PanNews news,
+            Thermometers thermometers,
+            ThermometerCheck check,
+            AfternoonBook afternoon,
+            TypedBook typed) {
         this.cook = cook;
         this.news = news;
         this.thermometers = thermometers;
+        this.check = check;
         this.afternoon = afternoon;
         this.typed = typed;
         outlook = ProbeWords.waiting(thermometers.state(thermometers.first()));
@@ -67,7 +75,7 @@ final class PanPicture {
     }
 
     private Outlook waiting(ProbeState probe) {
-        if (thermometers.firstInIce()) {
+        if (check.firstInIce()) {
             return ProbeWords.inIce();
         }
         return thermometers.first().byHand() ? ProbeWords.waitingForTyped() : ProbeWords.waiting(probe);
@@ -85,7 +93,7 @@ final class PanPicture {
                 thermometers.basis(),
                 others,
                 hand(status),
-                thermometers.view(),
+                check.view(),
                 cook.now().map(begun -> begun.monitor().tests()));
     }
 

@@ -1,7 +1,6 @@
 package spoonfall.kitchen;
 
 import java.util.Optional;
-import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -18,8 +17,7 @@ final class ProbeEar implements ProbeListener {
     private final Thermometry thermometry;
     private final Pan pan;
     private final KitchenCounts counts;
-    private final Thread kitchen;
-    private final BlockingQueue<Runnable> inbox;
+    private final KitchenThread kitchen;
     private final Runnable whenEnded;
     private Quality latest = Quality.GOOD;
     private long latestNanos;
@@ -32,7 +30,6 @@ final class ProbeEar implements ProbeListener {
      * @param pan what takes the readings, on the kitchen's thread
      * @param counts counts them
      * @param kitchen the thread that owns the pan
-     * @param inbox what that thread does next
      * @param whenEnded done by it when a recording is over
      */
     ProbeEar(
@@ -40,15 +37,13 @@ final class ProbeEar implements ProbeListener {
             Thermometry thermometry,
             Pan pan,
             KitchenCounts counts,
-            Thread kitchen,
-            BlockingQueue<Runnable> inbox,
+            KitchenThread kitchen,
             Runnable whenEnded) {
         this.thermometer = thermometer;
         this.thermometry = thermometry;
         this.pan = pan;
         this.counts = counts;
         this.kitchen = kitchen;
-        this.inbox = inbox;
         this.whenEnded = whenEnded;
     }
 
@@ -59,11 +54,11 @@ final class ProbeEar implements ProbeListener {
         if (saysNothingNew(reading.quality(), heardNanos)) {
             return;
         }
-        if (Thread.currentThread() == kitchen) {
+        if (kitchen.isCurrent()) {
             pan.accept(thermometer, reading, heardNanos); // typed, by a task of the kitchen's own
             return;
         }
-        if (!inbox.offer(() -> pan.accept(thermometer, reading, heardNanos))) {
+        if (!kitchen.offer(() -> pan.accept(thermometer, reading, heardNanos))) {
             counts.countDropped();
         }
     }
@@ -106,7 +101,7 @@ final class ProbeEar implements ProbeListener {
     /** Waits for room: changes of the probe are few and none may be lost. */
     private void hand(Runnable task) {
         try {
-            inbox.put(task);
+            kitchen.put(task);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

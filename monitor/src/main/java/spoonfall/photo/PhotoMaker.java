@@ -60,6 +60,23 @@ public final class PhotoMaker {
         }
     }
 
+    /** A photo that was made anew before, as it is; anything else is {@link #remade}. */
+    public synchronized Photo kept(byte[] file) throws PhotoException {
+        if (file.length > MOST_BYTES || !JpegParts.onlyAPicture(file)) {
+            return remade(file);
+        }
+        PhotoHeader header = PhotoHeader.of(file);
+        if (header.width() > LONGEST_SIDE || header.height() > LONGEST_SIDE) {
+            return remade(file);
+        }
+        try {
+            BufferedImage seen = read(file, header);
+            return new Photo(digest(file), seen.getWidth(), seen.getHeight(), file.clone());
+        } catch (IOException | RuntimeException e) {
+            throw new PhotoException("that photo cannot be read; save it as an ordinary JPEG or PNG", e);
+        }
+    }
+
     private static BufferedImage read(byte[] file, PhotoHeader header) throws IOException {
         Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName(header.kind());
         if (!readers.hasNext()) {

@@ -10,14 +10,17 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -125,6 +128,10 @@ final class BookPageTest {
         Download labels = page.waitForDownload(() -> part(page, "labels").click());
         assertThat(new String(Files.readAllBytes(labels.path()), 0, 5, StandardCharsets.US_ASCII))
                 .isEqualTo("%PDF-");
+        Page paper = Browsers.open(
+                browsers.context(900, 1200, ColorScheme.LIGHT),
+                Files.copy(labels.path(), folder.resolve("labels.pdf")).toUri() + "#toolbar=0&navpanes=0");
+        paper.waitForCondition(() -> inkOnPaper(paper.screenshot()) > 500);
         part(page, "other").selectOption("2");
         assertThat(page).hasURL(Pattern.compile("#book/1/2$"));
         assertThat(part(page, "beside")).containsText("Dashed:");
@@ -132,6 +139,31 @@ final class BookPageTest {
         assertThat(part(page, "climb")).hasAttribute("aria-label", Pattern.compile("when they boiled hard"));
         page.getByTestId("unit").click();
         assertThat(part(page, "climb")).hasAttribute("aria-label", Pattern.compile("up to [789]\\.\\d°"));
+    }
+
+    /** Dark dots between the two edges of a white sheet, in the rows of a picture where there is one. */
+    private static int inkOnPaper(byte[] png) {
+        try {
+            BufferedImage picture = ImageIO.read(new ByteArrayInputStream(png));
+            int ink = 0;
+            for (int y = 0; y < picture.getHeight(); y++) {
+                int row = y;
+                int[] brightness = IntStream.range(0, picture.getWidth())
+                        .map(x -> picture.getRGB(x, row) & 0xff)
+                        .toArray();
+                int[] white = IntStream.range(0, brightness.length)
+                        .filter(x -> brightness[x] == 0xff)
+                        .toArray();
+                if (white.length > brightness.length / 4) {
+                    ink += (int) IntStream.range(white[0], white[white.length - 1])
+                            .filter(x -> brightness[x] < 0x60)
+                            .count();
+                }
+            }
+            return ink;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static Page opened(BrowserContext offline, String name, String content) throws IOException {

@@ -120,8 +120,8 @@ final class LogTest {
         assertThat(run("log", "photo", "1", whole.toString())).isOne();
         assertThat(said).contains("neither a JPEG nor a PNG");
         photosComeOutAsTheyAreKept();
-        assertThat(run("log", "outcome", "3", "--set", "firm")).isOne();
-        assertThat(said).contains("there is no cook 3");
+        assertThat(run("log", "outcome", "4", "--set", "firm")).isOne();
+        assertThat(said).contains("there is no cook 4");
     }
 
     private void photosComeOutAsTheyAreKept() throws IOException {
@@ -134,6 +134,16 @@ final class LogTest {
         assertThat(out.getWidth()).isEqualTo(40);
         assertThat(run("log", "photos", "1", folder.toString())).isOne();
         assertThat(said).contains("is there already");
+        Path all = folder.resolve("with-photos.json");
+        assertThat(run("log", "export", "1", all.toString())).isZero();
+        assertThat(said).contains("its photos too");
+        assertThat(run("log", "import", all.toString())).isZero();
+        assertThat(run("log", "photos", "3", folder.toString())).isZero();
+        assertThat(folder.resolve("cook-3-photo-2.jpg")).hasSameBinaryContentAs(folder.resolve("cook-1-photo-1.jpg"));
+        Path spoilt = folder.resolve("spoilt.json");
+        Files.writeString(spoilt, Files.readString(all).replaceFirst("\"jpeg\":\"[^\"]{40}", "\"jpeg\":\""));
+        assertThat(run("log", "import", spoilt.toString())).isOne();
+        assertThat(said).contains("spoilt.json is no cook: one of its photos: that is neither a JPEG nor a PNG");
     }
 
     @Test

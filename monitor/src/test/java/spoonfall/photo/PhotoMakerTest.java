@@ -191,4 +191,36 @@ final class PhotoMakerTest {
             }
         }
     }
+
+    @Test
+    void aPhotoThatWasMadeAnewBefore_staysAsItIs() throws Exception {
+        Photo made = maker.remade(photo("png", 2000, 900));
+        Photo kept = maker.kept(made.jpeg());
+        assertThat(kept.jpeg()).isEqualTo(made.jpeg());
+        assertThat(new int[] {kept.width(), kept.height()}).containsExactly(1600, 720);
+    }
+
+    @Test
+    void whateverHoldsMoreThanAPicture_isMadeAnew() throws Exception {
+        byte[] bare = maker.remade(photo("jpeg", 400, 300)).jpeg();
+        byte[] behind = Arrays.copyOf(bare, bare.length + 20);
+        System.arraycopy("GPSLatitude 51.5074".getBytes(StandardCharsets.US_ASCII), 0, behind, bare.length, 19);
+        byte[] large = photo("jpeg", 1700, 300);
+        for (byte[] file : new byte[][] {withExif(bare, 1), behind, photo("png", 400, 300), large}) {
+            Photo photo = maker.kept(file);
+            assertThat(photo.jpeg()).isNotEqualTo(file);
+            assertThat(contains(photo.jpeg(), "GPSLatitude")).isFalse();
+            assertThat(Math.max(photo.width(), photo.height())).isLessThanOrEqualTo(PhotoMaker.LONGEST_SIDE);
+            assertThat(redAt(photo, 0.1, 0.1)).isTrue();
+        }
+    }
+
+    @Test
+    void aPhotoThatEndsTooEarlyOrIsNone_isNotKept() throws Exception {
+        byte[] bare = maker.remade(photo("jpeg", 400, 300)).jpeg();
+        for (byte[] file :
+                new byte[][] {Arrays.copyOf(bare, 300), new byte[0], {(byte) 0xFF, (byte) 0xD8}, {1, 2, 3}}) {
+            assertThatThrownBy(() -> maker.kept(file)).isInstanceOf(PhotoException.class);
+        }
+    }
 }

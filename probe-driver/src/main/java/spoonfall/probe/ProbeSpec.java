@@ -39,8 +39,6 @@ import spoonfall.probe.trace.TraceProbe;
  * @param options the rest, checked when the spec is made
  */
 public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
-    private static final List<String> SERIAL = List.of("baud", "databits", "parity", "stopbits", "unit", "class");
-
     /** What a probe is. */
     public enum Kind {
         /** Listens first and finds out. */
@@ -64,7 +62,11 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         }
 
         List<String> options() {
-            List<String> all = new ArrayList<>(this == TRACE || this == HAND ? List.of() : SERIAL);
+            List<String> all = new ArrayList<>();
+            if (this != TRACE && this != HAND) {
+                all.addAll(SerialOptions.KEYS);
+                all.addAll(List.of("unit", "class"));
+            }
             if (this == TEXT) {
                 all.addAll(List.of("column", "decimal"));
             } else if (this == JSON) {
@@ -121,7 +123,7 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
             scpi(options);
         }
         if (kind != Kind.TRACE && kind != Kind.HAND) {
-            serial(kind, place, options);
+            SerialOptions.settings(kind, place, options);
             unit(options);
             SensorClass.in(options);
             SensorOptions.meaning(options, unit(options));
@@ -229,7 +231,7 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
 
     /** How its port is opened. */
     SerialSettings serial() {
-        return serial(kind, place, options);
+        return SerialOptions.settings(kind, place, options);
     }
 
     /** What an instrument is asked that is {@code alone} on its line or not. */
@@ -265,46 +267,6 @@ public record ProbeSpec(Kind kind, String place, Map<String, String> options) {
         } catch (InvalidPathException e) {
             throw new IllegalArgumentException("\"" + place + "\" is not the name of a file", e);
         }
-    }
-
-    private static SerialSettings serial(Kind kind, String place, Map<String, String> options) {
-        SerialSettings defaults = SerialSettings.defaults(place);
-        return new SerialSettings(
-                place,
-                number(options, "baud", defaults.baud()),
-                number(options, "databits", defaults.dataBits()),
-                parity(options.getOrDefault("parity", kind == Kind.MODBUS ? "even" : "none")),
-                stopBits(options.getOrDefault("stopbits", "1")));
-    }
-
-    private static int number(Map<String, String> options, String key, int otherwise) {
-        String text = options.get(key);
-        if (text == null) {
-            return otherwise;
-        }
-        try {
-            return Integer.parseInt(text);
-        } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(key + " must be a whole number, not \"" + text + "\"", e);
-        }
-    }
-
-    private static SerialSettings.Parity parity(String text) {
-        for (SerialSettings.Parity parity : SerialSettings.Parity.values()) {
-            if (parity.name().equalsIgnoreCase(text)) {
-                return parity;
-            }
-        }
-        throw new IllegalArgumentException("parity must be none, odd, even, mark or space, not \"" + text + "\"");
-    }
-
-    private static SerialSettings.StopBits stopBits(String text) {
-        return switch (text) {
-            case "1" -> SerialSettings.StopBits.ONE;
-            case "1.5" -> SerialSettings.StopBits.ONE_AND_A_HALF;
-            case "2" -> SerialSettings.StopBits.TWO;
-            default -> throw new IllegalArgumentException("stopbits must be 1, 1.5 or 2, not \"" + text + "\"");
-        };
     }
 
     private static Optional<TemperatureUnit> unit(Map<String, String> options) {

@@ -99,7 +99,7 @@ public final class BatchBook {
     public BookPhoto add(long id, String digest, int width, int height, byte[] jpeg) {
         return asked(handle -> handle.inTransaction(writing -> {
             refuseUnknown(writing, id);
-            return PhotoRows.add(writing, id, digest, width, height, jpeg);
+            return PhotoRows.add(writing, id, new WholePhoto(digest, Instant.now(), width, height, jpeg));
         }));
     }
 

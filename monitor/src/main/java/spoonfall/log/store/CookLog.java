@@ -158,7 +158,10 @@ public final class CookLog implements AutoCloseable {
     /** A cook of that number, to be taken elsewhere with all that was said of it. */
     public WholeCook whole(long id) {
         return WholeCook.of(
-                cook(id), OutcomeRows.made(database.handle(), id), OutcomeRows.outcomes(database.handle(), id));
+                cook(id),
+                OutcomeRows.made(database.handle(), id),
+                OutcomeRows.outcomes(database.handle(), id),
+                PhotoRows.whole(database.handle(), id));
     }
 
     private static void takeNotes(Handle handle, PanWriter writer, List<TraceInfo.Note> notes) {

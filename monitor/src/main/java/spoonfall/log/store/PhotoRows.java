@@ -10,7 +10,7 @@ import org.jdbi.v3.core.Handle;
 /** The rows of photos. */
 final class PhotoRows {
     /** As many photos fit into a batch. */
-    private static final int MOST = 20;
+    static final int MOST = 20;
 
     private static final String WITHOUT_BYTES = "SELECT id, wall_ms, width, height FROM photo";
 
@@ -31,8 +31,23 @@ final class PhotoRows {
                 row.getInt("height"));
     }
 
-    static BookPhoto add(Handle handle, long cook, String digest, int width, int height, byte[] jpeg) {
-        Optional<BookPhoto> there = find(handle, cook, digest);
+    /** The photos of a cook with their bytes. */
+    static List<WholePhoto> whole(Handle handle, long cook) {
+        return handle.createQuery(
+                        "SELECT digest, wall_ms, width, height, jpeg FROM photo WHERE cook = :cook ORDER BY id")
+                .bind("cook", cook)
+                .map((row, context) -> new WholePhoto(
+                        row.getString("digest"),
+                        Instant.ofEpochMilli(row.getLong("wall_ms")),
+                        row.getInt("width"),
+                        row.getInt("height"),
+                        row.getBytes("jpeg")))
+                .list();
+    }
+
+    /** Takes one in; one that is there already is kept once. */
+    static BookPhoto add(Handle handle, long cook, WholePhoto photo) {
+        Optional<BookPhoto> there = find(handle, cook, photo.digest());
         if (there.isPresent()) {
             return there.get();
         }
@@ -43,13 +58,13 @@ final class PhotoRows {
         handle.createUpdate("INSERT INTO photo (cook, digest, wall_ms, width, height, jpeg)"
                         + " VALUES (:cook, :digest, :wall, :width, :height, :jpeg)")
                 .bind("cook", cook)
-                .bind("digest", digest)
-                .bind("wall", Instant.now().toEpochMilli())
-                .bind("width", width)
-                .bind("height", height)
-                .bind("jpeg", jpeg)
+                .bind("digest", photo.digest())
+                .bind("wall", photo.takenInAt().toEpochMilli())
+                .bind("width", photo.width())
+                .bind("height", photo.height())
+                .bind("jpeg", photo.jpeg())
                 .execute();
-        return find(handle, cook, digest).orElseThrow();
+        return find(handle, cook, photo.digest()).orElseThrow();
     }
 
     private static Optional<BookPhoto> find(Handle handle, long cook, String digest) {

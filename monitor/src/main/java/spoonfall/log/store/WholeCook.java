@@ -23,7 +23,7 @@ import spoonfall.log.CookInput;
 import spoonfall.log.CookNote;
 
 /**
- * A whole cook outside the record: what went into it, what came out, and what was said of it, but no photos. As JSON it follows {@code
+ * A whole cook outside the record: what went into it, what came out, what was said of it and its photos. As JSON it follows {@code
  * docs/cook.schema.json}; {@link WholeCookJson} says how.
  *
  * @param header what was known at its first reading
@@ -34,6 +34,7 @@ import spoonfall.log.CookNote;
  * @param endedMillis milliseconds of the cook at which it was over
  * @param made what was made, as far as somebody said
  * @param outcomes how it came out, as far as somebody said
+ * @param photos its photos, in order
  */
 public record WholeCook(
         CookHeader header,
@@ -43,10 +44,13 @@ public record WholeCook(
         long aliveMillis,
         long endedMillis,
         Made made,
-        List<Outcome> outcomes) {
+        List<Outcome> outcomes,
+        List<WholePhoto> photos) {
     private static final long LARGEST_BYTES = 128L * 1024 * 1024;
     private static final int DEEPEST = 40;
-    private static final int LONGEST_TEXT = 100_000;
+    /** A photo of twelve megabytes, in base64. */
+    private static final int LONGEST_TEXT = 17_000_000;
+
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .streamReadConstraints(StreamReadConstraints.builder()
                             .maxNestingDepth(DEEPEST)
@@ -63,10 +67,11 @@ public record WholeCook(
         events = List.copyOf(events);
         notes = List.copyOf(notes);
         outcomes = List.copyOf(outcomes);
+        photos = List.copyOf(photos);
     }
 
     /** A cook of the record; one that nobody ended is over where it was last watched. */
-    static WholeCook of(StoredCook cook, Made made, List<Outcome> outcomes) {
+    static WholeCook of(StoredCook cook, Made made, List<Outcome> outcomes, List<WholePhoto> photos) {
         return new WholeCook(
                 cook.header(),
                 cook.inputs(),
@@ -75,22 +80,24 @@ public record WholeCook(
                 cook.aliveMillis(),
                 cook.endedMillis().orElse(cook.aliveMillis()),
                 made,
-                outcomes);
+                outcomes,
+                photos);
     }
 
     /**
      * Reads a file.
      *
+     * @param photos looks into each photo that is in it
      * @throws IllegalArgumentException with one line that says what is wrong with it
      */
-    public static WholeCook read(Path file) {
+    public static WholeCook read(Path file, WholePhoto.Check photos) {
         try {
             if (Files.size(file) > LARGEST_BYTES) {
                 throw new IllegalArgumentException(file + " is larger than 128 MiB, which no cook is");
             }
             JsonNode root = MAPPER.readTree(Files.readAllBytes(file));
             if (root instanceof ObjectNode cook) {
-                return WholeCookJson.read(cook);
+                return WholeCookJson.read(cook, photos);
             }
             throw new IllegalArgumentException("it is not a JSON object");
         } catch (JacksonException e) {
@@ -133,6 +140,7 @@ public record WholeCook(
         writer.end(handle, endedMillis);
         OutcomeRows.write(handle, writer.id(), made);
         outcomes.forEach(outcome -> OutcomeRows.write(handle, writer.id(), outcome, Instant.now()));
+        photos.forEach(photo -> PhotoRows.add(handle, writer.id(), photo));
         return writer.id();
     }
 }

@@ -7,6 +7,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Base64;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +35,7 @@ final class WholeCookJson {
     private static final String FORM = "spoonfall-cook";
     private static final int MOST_EVENTS = 100_000;
     private static final int LONGEST_KIND = 64;
+    private static final String DIGEST = "[0-9a-f]{64}";
     private static final int READING_PARTS = 4;
 
     /** No cook lasts for a hundred days. */
@@ -84,10 +86,16 @@ final class WholeCookJson {
             outcome.taste().forEach(name -> taste.add(name.wireName()));
             one.put("words", outcome.words());
         }
+        ArrayNode photos = node.putArray("photos");
+        cook.photos()
+                .forEach(photo -> photos.addObject()
+                        .put("digest", photo.digest())
+                        .put("takenInAt", photo.takenInAt().toString())
+                        .put("jpeg", photo.jpeg()));
         return node;
     }
 
-    static WholeCook read(ObjectNode node) {
+    static WholeCook read(ObjectNode node, WholePhoto.Check check) {
         if (!node.path("form").asText().equals(FORM)) {
             throw new IllegalArgumentException("\"form\" is not " + FORM + "; \"spoonfall log export\" writes one");
         }
@@ -105,7 +113,8 @@ final class WholeCookJson {
                 millis(node, "aliveMillis"),
                 millis(node, "endedMillis"),
                 new Made(CookJson.text(node, "fruit"), jars),
-                each(node, "outcomes", After.values().length, WholeCookJson::outcome));
+                each(node, "outcomes", After.values().length, WholeCookJson::outcome),
+                node.has("photos") ? each(node, "photos", PhotoRows.MOST, one -> photo(one, check)) : List.of());
     }
 
     private static List<CookInput> inputs(ObjectNode node, List<String> probes) {
@@ -170,6 +179,20 @@ final class WholeCookJson {
         Optional<Firmness> set =
                 node.has("set") ? Optional.of(Firmness.named(CookJson.text(node, "set"))) : Optional.empty();
         return new Outcome(After.named(CookJson.text(node, "after")), set, taste, CookJson.text(node, "words"));
+    }
+
+    private static WholePhoto photo(JsonNode node, WholePhoto.Check check) {
+        String digest = CookJson.text(node, "digest");
+        if (!digest.matches(DIGEST)) {
+            throw new IllegalArgumentException("\"digest\" of a photo is 64 hexadecimal digits");
+        }
+        try {
+            Instant takenInAt = Instant.ofEpochMilli(
+                    Instant.parse(CookJson.text(node, "takenInAt")).toEpochMilli());
+            return check.checked(digest, takenInAt, Base64.getDecoder().decode(CookJson.text(node, "jpeg")));
+        } catch (DateTimeException | ArithmeticException e) {
+            throw new IllegalArgumentException("\"takenInAt\" is not a time", e);
+        }
     }
 
     private static String kind(JsonNode node) {

@@ -100,7 +100,8 @@ public final class ManyCooks {
                 cook.aliveMillis(),
                 cook.endedMillis(),
                 cook.made(),
-                cook.outcomes());
+                cook.outcomes(),
+                List.of());
     }
 
     private static void pack(Handle handle) {
@@ -141,7 +142,15 @@ public final class ManyCooks {
         }
         Made made = new Made(fruit, OptionalInt.of(3 + random.nextInt(9)));
         return new WholeCook(
-                header, cook.inputs(), cook.events(), notes, cook.aliveMillis(), cook.endedMillis(), made, outcomes);
+                header,
+                cook.inputs(),
+                cook.events(),
+                notes,
+                cook.aliveMillis(),
+                cook.endedMillis(),
+                made,
+                outcomes,
+                List.of());
     }
 
     /** The readings of all cooks of a file. */

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -47,10 +48,17 @@ final class WholeCookJsonTest {
         assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
         Path file = folder.resolve("cook.json");
         Files.writeString(file, json);
-        WholeCook read = WholeCook.read(file);
+        WholeCook read = WholeCook.read(file, WholeCookJsonTest::asItIs);
         try (CookLog log = CookLog.openOrMake(folder.resolve("other.db"))) {
             return log.whole(log.take(read));
         }
+    }
+
+    private static WholePhoto asItIs(String digest, Instant takenInAt, byte[] file) {
+        if (file.length == 0) {
+            throw new IllegalArgumentException("a photo of nothing");
+        }
+        return new WholePhoto(digest, takenInAt, 4, 3, file);
     }
 
     private static void assertSame(WholeCook back, WholeCook cook) {
@@ -59,6 +67,7 @@ final class WholeCookJsonTest {
         assertThat(back.notes()).isEqualTo(cook.notes());
         assertThat(back.made()).isEqualTo(cook.made());
         assertThat(back.outcomes()).isEqualTo(cook.outcomes());
+        assertThat(back.photos()).isEqualTo(cook.photos());
         assertThat(back.endedMillis()).isEqualTo(cook.endedMillis());
         assertThat(back.header().basis()).isEqualTo(cook.header().basis());
         assertThat(back.header().corrections()).isEqualTo(cook.header().corrections());
@@ -113,7 +122,14 @@ final class WholeCookJsonTest {
                         After.MONTH,
                         Optional.of(Firmness.STIFF),
                         Set.of(Taste.CARAMEL, Taste.BITTER),
-                        "spread it warm")));
+                        "spread it warm")),
+                List.of(photo('a', 200_000), photo('b', 3)));
+    }
+
+    private static WholePhoto photo(char digest, int bytes) {
+        byte[] jpeg = new byte[bytes];
+        Arrays.fill(jpeg, (byte) digest);
+        return new WholePhoto(String.valueOf(digest).repeat(64), Instant.parse("2026-11-26T09:00:00.456Z"), 4, 3, jpeg);
     }
 
     @Test
@@ -135,6 +151,10 @@ final class WholeCookJsonTest {
         refused(whole.replace("\"stiff\"", "\"hard\""), "runny, soft, right, firm, stiff");
         refused(whole.replace("\"Quince\"", "\"a\\u0000b\""), "U+0000");
         refused(whole.replace("\"kind\":\"stage\"", "\"kind\":\"\""), "\"kind\" has 1 to");
+        refused(whole.replace("\"" + "b".repeat(64), "\"" + "B".repeat(64)), "64 hexadecimal digits");
+        refused(whole.replace("\"YmJi\"", "\"Ym!i\""), "Illegal base64");
+        refused(whole.replace("\"YmJi\"", "\"\""), "a photo of nothing");
+        refused(whole.replace("2026-11-26T09:00:00.456Z", "+900000000-01-01T00:00:00Z"), "\"takenInAt\" is not a time");
         refused("{\"a\":".repeat(100) + "1" + "}".repeat(100), "not JSON");
         assertThat(folder.resolve("cooks.db")).doesNotExist();
     }
@@ -142,7 +162,7 @@ final class WholeCookJsonTest {
     private void refused(String json, String why) throws IOException {
         Path file = folder.resolve("bad.json");
         Files.writeString(file, json);
-        assertThatThrownBy(() -> WholeCook.read(file))
+        assertThatThrownBy(() -> WholeCook.read(file, WholeCookJsonTest::asItIs))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining(why)
                 .hasMessageContaining("bad.json");
