@@ -85,6 +85,21 @@ class FallsTest {
                 .doesNotContain(AlarmName.STALLED);
     }
 
+    @Test
+    void probeOut_isNotRaised_whenSugarGoesIntoFruit() {
+        DoubleUnaryOperator sugarC = t -> -Math.min(13, 0.65 * since(t, FAULT_S)) + 3 * since(t, FAULT_S + 60) / 60;
+        List<CookEvent> events = cook(2900, 1, FallsTest::fruitC, sugarC);
+        assertThat(Cooks.raised(events)).doesNotContain(AlarmName.PROBE_OUT_OF_PAN);
+    }
+
+    @Test
+    void probeOut_isRaised_whenTheProbeLeavesAPanOfFruit() {
+        List<CookEvent> events =
+                cook(2900, 1, FallsTest::fruitC, t -> -68 * (1 - Math.exp(-since(t, FAULT_S) / 15)));
+        assertThat(Cooks.raisedT(events, AlarmName.PROBE_OUT_OF_PAN).orElseThrow())
+                .isBetween(FAULT_S, FAULT_S + 20);
+    }
+
     /** Two and a half degrees a minute for four minutes, and then gone within half a minute. */
     private static double hotBaseC(double t) {
         double heatedS = Math.min(240, since(t, FAULT_S));
@@ -103,12 +118,22 @@ class FallsTest {
         return WATER_C + riseC;
     }
 
+    /** Fruit and water, which boil hardly hotter than water and do not climb. */
+    private static double fruitC(double t) {
+        return WATER_C + 0.2 - Math.max(0, Math.min(40, (BOILS_S - t) * 4 / 60));
+    }
+
     private static List<CookEvent> cook(double untilS, double everyS, DoubleUnaryOperator faultC) {
+        return cook(untilS, everyS, FallsTest::panC, faultC);
+    }
+
+    private static List<CookEvent> cook(
+            double untilS, double everyS, DoubleUnaryOperator panC, DoubleUnaryOperator faultC) {
         SplittableRandom random = new SplittableRandom(17);
         CookMonitor monitor = new CookMonitor(SETTINGS, 0);
         List<CookEvent> events = new ArrayList<>();
         for (double t = 0; t < untilS; t += everyS) {
-            double c = panC(t) + faultC.applyAsDouble(t) + 0.03 * random.nextGaussian();
+            double c = panC.applyAsDouble(t) + faultC.applyAsDouble(t) + 0.03 * random.nextGaussian();
             events.addAll(monitor.accept(Reading.good("pan", Math.round(t * 1e9), Math.round(c * 50) / 50.0, "")));
         }
         return events;
