@@ -127,7 +127,8 @@ final class OutOfPan {
         double sugarC = fellFromC < waterBoilC + THIN_C ? SUGAR_FALL_C : 0;
         boolean noSugar = fellFromC < waterBoilC + NO_SUGAR_C;
         if (deepC >= SURE_FALL_C + sugarC
-                || (deepC >= (noSugar ? SUGAR_COOLS_C : TOO_DEEP_C) && fallsByAtLeast(t, nowC, stepC) >= FAR_BELOW_C + sugarC)) {
+                || (deepC >= (noSugar ? SUGAR_COOLS_C : TOO_DEEP_C)
+                        && fallsByAtLeast(t, nowC, stepC) >= FAR_BELOW_C + sugarC)) {
             return true;
         }
         // It fell, but not far: a pan warms again soon; steam does not.

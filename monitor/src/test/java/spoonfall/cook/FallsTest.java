@@ -94,8 +94,7 @@ class FallsTest {
 
     @Test
     void probeOut_isRaised_whenTheProbeLeavesAPanOfFruit() {
-        List<CookEvent> events =
-                cook(2900, 1, FallsTest::fruitC, t -> -68 * (1 - Math.exp(-since(t, FAULT_S) / 15)));
+        List<CookEvent> events = cook(2900, 1, FallsTest::fruitC, t -> -68 * (1 - Math.exp(-since(t, FAULT_S) / 15)));
         assertThat(Cooks.raisedT(events, AlarmName.PROBE_OUT_OF_PAN).orElseThrow())
                 .isBetween(FAULT_S, FAULT_S + 20);
     }
