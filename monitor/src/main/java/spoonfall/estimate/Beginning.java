@@ -17,6 +17,7 @@ final class Beginning {
     private final Warming warming = new Warming();
     private Optional<PanPrior> plan = Optional.empty();
     private boolean told;
+    private boolean settled;
     private double atT;
 
     /** {@code baseDoubtC} is how far the water boil may be off, in °C. */
@@ -33,11 +34,16 @@ final class Beginning {
         return warming;
     }
 
-    /** Begins the bank with a reading; false if it is too low to tell where the pan is. */
-    boolean begin(double t, double riseC, FilterBank bank) {
+    /**
+     * Begins the bank with a reading; false if it is too low to tell where the pan is.
+     *
+     * @param arrived whether the thermometer has had time to arrive
+     */
+    boolean begin(double t, double riseC, boolean arrived, FilterBank bank) {
         if (riseC < LEAST_RISE_C) {
             return false;
         }
+        settled = arrived;
         atT = t;
         double u = curve.u(riseC / Inverting.firstScale());
         double readDoubtC = Math.hypot(baseSigmaC, SCALE_DOUBT * riseC);
@@ -48,6 +54,11 @@ final class Beginning {
                 new double[] {guess.u(), guess.v(), 0, Inverting.firstScale(), PACE},
                 new double[] {guess.uDoubt(), guess.vDoubt(), baseSigmaC, SCALE_DOUBT, PACE_DOUBT});
         return true;
+    }
+
+    /** Whether it began before the thermometer had arrived, as it now has: what was made of its creeping is worth nothing. */
+    boolean tooSoon(boolean arrived) {
+        return arrived && !settled;
     }
 
     /** Whether enough is known for a forecast: at once where warming or a plan told the pace. */

@@ -10,7 +10,7 @@ final class FilterBank {
     static final int MODES = 3;
 
     private static final double[][] LEAVES_PER_MIN = {{0, 0.08, 0.04}, {0.25, 0, 0.04}, {0.2, 0.4, 0}};
-    private static final double[] SLOPE_WANDER = {0.006, 0.04, 0.15};
+    private static final double[] SLOPE_WANDER = {0.005, 0.03, 0.12};
     private static final double OFFSET_WANDER = 1e-5;
     private static final double SCALE_WANDER = 1e-5;
     private static final double LEAST_V = 0.01;
@@ -22,6 +22,7 @@ final class FilterBank {
     private final double[] weights = new double[MODES];
     private final double[] ahead = new double[MODES];
     private final double[] next = new double[MODES];
+    private final double[] parts = new double[MODES];
     private final double[][] share = new double[MODES][MODES];
     private final Inverting inverting;
     private boolean stale = true;
@@ -213,6 +214,11 @@ final class FilterBank {
         return inverting.growth(u()) * Math.max(0, mean(4)) * riseC() / mean(3);
     }
 
+    /** Makes one filter of the three, with the same mean and covariance. */
+    void collapseInto(PanFilter one) {
+        blend(one, weights);
+    }
+
     private void refresh() {
         riseC = 0;
         climbPerMinC = 0;
@@ -248,7 +254,10 @@ final class FilterBank {
             for (int i = 0; i < MODES; i++) {
                 next[j] += share[i][j];
             }
-            mixInto(mixed[j], j, next[j]);
+            for (int i = 0; i < MODES; i++) {
+                parts[i] = share[i][j] / next[j];
+            }
+            blend(mixed[j], parts);
         }
         for (int j = 0; j < MODES; j++) {
             filters[j].copyFrom(mixed[j]);
@@ -256,17 +265,17 @@ final class FilterBank {
         }
     }
 
-    private void mixInto(PanFilter into, int j, double all) {
+    private void blend(PanFilter into, double[] parts) {
         Arrays.fill(into.state, 0);
         Arrays.fill(into.covariance, 0);
         for (int i = 0; i < MODES; i++) {
-            double part = share[i][j] / all;
+            double part = parts[i];
             for (int k = 0; k < PanFilter.SIZE; k++) {
                 into.state[k] += part * filters[i].state[k];
             }
         }
         for (int i = 0; i < MODES; i++) {
-            double part = share[i][j] / all;
+            double part = parts[i];
             for (int k = 0; k < PanFilter.SIZE; k++) {
                 double offK = filters[i].state[k] - into.state[k];
                 for (int m = 0; m < PanFilter.SIZE; m++) {

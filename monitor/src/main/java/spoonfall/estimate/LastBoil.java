@@ -39,9 +39,14 @@ final class LastBoil {
         stoodPerMinC = stall.still() ? stall.climbBefore() : 0;
     }
 
+    /** Whether a boil before is remembered; what is known of it is still in the bank. */
+    boolean knows(FilterBank bank) {
+        return !Double.isNaN(endedT) && bank.riseC() >= THIN_C;
+    }
+
     /** Lets the bank go on with the heat of the boil before, from a reading; false if that was another pan or none. */
     boolean goOn(double t, double riseC, double variance, FilterBank bank) {
-        if (Double.isNaN(endedT) || bank.riseC() < THIN_C) {
+        if (!knows(bank)) {
             return false;
         }
         double climbPerMinC = Math.max(stoodPerMinC, bank.climbPerMinC());

@@ -7,28 +7,27 @@ final class Oracle {
     private static final double NINETY_PERCENT = 1.645;
     private static final double LEAST_V = 0.002;
     private static final double FARTHEST_MIN = 90;
-    private static final double MOST_DOUBT = 0.9;
 
-    /** How steady hobs and cooks are: what v may wander in a minute from here to there, as a part of v squared. */
-    private static final double WANDER_AHEAD = 0.0004;
+    /** What is known worse than that, as a part of the time to go and before it is widened, is a guess. */
+    private static final double MOST_DOUBT = 1.5;
 
     private static final double CURVE_DOUBT = 0.05;
-    private static final double TIMING_S = 6;
-
-    private static final double WIDTH = 0.66;
+    private static final double TIMING_S = 4;
 
     /** Marks read by hand are off alike for minutes, which no single reading shows. */
     private static final double BY_HAND_WIDTH = 0.8;
 
-    private final double width;
+    private final boolean byHand;
     private final SyrupCurve curve;
     private final FilterBank bank;
+    private final TrackRecord record;
     private final double[] weights = new double[PanFilter.SIZE];
     private double minutes;
     private double variance;
 
-    Oracle(SyrupCurve curve, FilterBank bank, boolean byHand) {
-        width = byHand ? BY_HAND_WIDTH : WIDTH;
+    Oracle(SyrupCurve curve, FilterBank bank, TrackRecord record, boolean byHand) {
+        this.byHand = byHand;
+        this.record = record;
         this.curve = curve;
         this.bank = bank;
     }
@@ -53,9 +52,10 @@ final class Oracle {
             return Optional.empty();
         }
         mean /= known;
-        double sd = width * Math.sqrt(Math.max(0, square / known - mean * mean));
+        double doubt = Math.sqrt(Math.max(0, square / known - mean * mean));
+        double sd = (byHand ? BY_HAND_WIDTH : record.width()) * doubt;
         double s = 60 * mean - sinceS;
-        if (mean > FARTHEST_MIN || sd > MOST_DOUBT * Math.max(mean, 1)) {
+        if (mean > FARTHEST_MIN || doubt > MOST_DOUBT * Math.max(mean, 1)) {
             return Optional.empty();
         }
         if (s <= 0) {
@@ -86,7 +86,7 @@ final class Oracle {
         weights[3] = goalC / slope;
         weights[4] = goalC / slope * (scale - filter.scale()) / Math.max(0.1, filter.pace());
         double m3 = minutes * minutes * minutes;
-        double wander = v * v * WANDER_AHEAD * m3 / 3;
+        double wander = v * v * PanFilter.WANDER_AHEAD * m3 / 3;
         double curveDoubt = CURVE_DOUBT * minutes * v;
         variance = (filter.variance(weights) + wander + curveDoubt * curveDoubt) / (v * v);
     }

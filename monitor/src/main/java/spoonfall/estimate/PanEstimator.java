@@ -17,7 +17,7 @@ public final class PanEstimator {
     private final Oracle oracle;
     private final Points points = new Points();
     private final StallWatch stall = new StallWatch();
-    private final Remembered remembered;
+    private final Hindsight hindsight;
     private final Sawtooth sawtooth = new Sawtooth();
     private final Lateness lateness = new Lateness();
     private final Beginning beginning;
@@ -52,8 +52,8 @@ public final class PanEstimator {
         beginning = new Beginning(curve, baseDoubtC);
         fineness = new Fineness(byHand);
         bank = new FilterBank(curve);
-        oracle = new Oracle(curve, bank, byHand);
-        remembered = new Remembered(curve);
+        hindsight = new Hindsight(curve);
+        oracle = new Oracle(curve, bank, hindsight.record(), byHand);
     }
 
     /** Takes what a plan says of the pan, for when it begins to boil. */
@@ -83,7 +83,7 @@ public final class PanEstimator {
      * Ends a second.
      *
      * @param follow whether the pan boils or stands off the heat after a boil; else everything is forgotten
-     * @param settled whether it has boiled long enough for the thermometer to have arrived
+     * @param settled whether it has boiled long enough for the thermometer to have arrived: then it begins anew
      * @param cooling whether the pan stands off the heat, so that low readings are no noise
      * @param thermometerStepC smallest step that the thermometer has shown
      */
@@ -100,10 +100,10 @@ public final class PanEstimator {
         }
         if (points.due(t)) {
             points.take();
-            if (begun) {
+            if (begun && !beginning.tooSoon(settled)) {
                 point(points.latestT(), points.latestC());
-            } else if (settled) {
-                begin(points.latestT(), points.latestC());
+            } else if (settled || (!byHand && !cooling)) {
+                begin(points.latestT(), points.latestC(), settled);
             }
         }
     }
@@ -131,9 +131,8 @@ public final class PanEstimator {
         if (begun) {
             lastBoil.ends(lastT, stall);
         }
-        stall.begin();
+        skip();
         begun = false;
-        points.clear();
     }
 
     /** When {@code riseC} will be reached, counted from {@code t}; empty when that would be a guess. */
@@ -146,7 +145,7 @@ public final class PanEstimator {
 
     /** The readings of the last minute were hotter than the pan: what was known before holds until they come back. */
     public void doubtTheLastMinute() {
-        if (begun && (astray.misledUpwards() || remembered.restore(lastT, bank))) {
+        if (begun && (astray.misledUpwards() || hindsight.restore(lastT, bank))) {
             astray.doubt(lastT);
         }
     }
@@ -220,10 +219,13 @@ public final class PanEstimator {
         return bank.v();
     }
 
-    private void begin(double t, double riseC) {
-        boolean again = lastBoil.goOn(t, riseC, fineness.variance(), bank);
-        if (!again) {
-            if (!beginning.begin(t, riseC, bank)) {
+    private void begin(double t, double riseC, boolean settled) {
+        if (lastBoil.knows(bank) && !settled) {
+            return; // that is worth more than what a creeping thermometer says
+        }
+        if (!lastBoil.goOn(t, riseC, fineness.variance(), bank)) {
+            begun = beginning.begin(t, riseC, settled, bank);
+            if (!begun) {
                 return;
             }
             lastBoil.begins(t);
@@ -233,7 +235,7 @@ public final class PanEstimator {
         lastT = t;
         resume();
         stall.begin();
-        remembered.forget();
+        hindsight.begin();
         sawtooth.forget();
         fineness.believe(bank, riseC);
     }
@@ -260,7 +262,7 @@ public final class PanEstimator {
         } else if (!astray.look(t, offC, sigmaC, offTheHeat, points.slopePerMinC(), bank.climbPerMinC())) {
             fineness.observe(offC, expectedVariance);
             fineness.believe(bank, riseC);
-            remembered.follow(t, bank);
+            hindsight.follow(t, bank);
         }
     }
 
@@ -288,6 +290,7 @@ public final class PanEstimator {
 
     private void resume() {
         stall.lookAfresh();
+        hindsight.breakOff();
         astray.end();
     }
 }

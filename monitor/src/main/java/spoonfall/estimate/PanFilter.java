@@ -18,6 +18,10 @@ final class PanFilter {
     private static final int OFFSET = 2;
     private static final int SCALE = 3;
     private static final int PACE = 4;
+
+    /** How steady hobs and cooks are: what v may wander in a minute from here to there, as a part of v squared. */
+    static final double WANDER_AHEAD = 0.0004;
+
     private static final double LEAST_RISE_C = 0.2;
     private static final double SLOPE_DOUBT = 0.4;
 
@@ -82,6 +86,15 @@ final class PanFilter {
         p[SIZE * V + V] += slopeWander * minutes;
         p[SIZE * OFFSET + OFFSET] += offsetWander * minutes;
         p[SIZE * SCALE + SCALE] += scaleWander * minutes;
+    }
+
+    /**
+     * Lets minutes pass ahead in which nobody reads, as steady as hobs and cooks are.
+     *
+     * @param growth what the scale gains a minute at the usual pace of inversion
+     */
+    void carry(double minutes, double growth) {
+        predict(minutes, WANDER_AHEAD * state[V] * state[V], 0, 0, growth);
     }
 
     /** The rise that a reading should show. */
