@@ -26,6 +26,12 @@ final class Forecaster {
     private static final double TOO_FAST_PER_MIN_C = 0.8;
     private static final double TOO_FAST_TIMES = 1.8;
 
+    /** So many standard deviations below what is known the pan hardly ever is. */
+    private static final double SURE_SIGMAS = 2.6;
+
+    /** Were it to stand, the readings would lie where it is: they may be so many seconds of its climb below the gel point. */
+    private static final double SEEN_S = 100;
+
     private CookSettings settings;
     private final Pace pace;
     private final PanEstimator estimator;
@@ -117,7 +123,7 @@ final class Forecaster {
         if (estimator.follows() && belowC > -pace.agreesC() && belowC < pace.agreesC() + estimator.dipsC()) {
             return knownC;
         }
-        return estimator.misledUpwards() ? Math.min(trendC, knownC) : trendC;
+        return estimator.misledUpwards() || (pace.shows() && estimator.knows()) ? Math.min(trendC, knownC) : trendC;
     }
 
     /** The temperature in °C at which the pan boiled until just now, where {@code seenC} was the height that was seen. */
@@ -131,6 +137,20 @@ final class Forecaster {
         return estimator.knows()
                 ? OptionalDouble.of(settings.waterBoil().temperatureC() + estimator.riseC(t))
                 : OptionalDouble.empty();
+    }
+
+    /**
+     * Whether it may well take longer than {@code s} seconds until the gel point: by the doubt of the pan's height, or because
+     * the readings of the last minutes, {@code trendC}, lie that far below.
+     */
+    boolean mayTakeLongerThan(double s, double t, double trendC) {
+        if (!estimator.knows()) {
+            return false;
+        }
+        double lowestC = estimator.riseC(t) - SURE_SIGMAS * estimator.riseDoubtC(t);
+        double seenC = trendC - settings.waterBoil().temperatureC() + estimator.dipsC();
+        double perS = estimator.still() ? 0 : estimator.slowestPerMinC() / 60;
+        return settings.riseC() - lowestC > perS * s || settings.riseC() - seenC > perS * SEEN_S;
     }
 
     /** Where the pan will be in some minutes if it goes on; empty when that is not known. */

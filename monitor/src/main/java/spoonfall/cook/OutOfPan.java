@@ -29,6 +29,12 @@ final class OutOfPan {
 
     private static final double SUGAR_FALL_C = 15;
 
+    /** Fruit and water alone boil no higher; into them as much sugar goes, at the kitchen's temperature. */
+    private static final double NO_SUGAR_C = 0.6;
+
+    /** As much sugar as fruit takes it down by 21 °C at most, and where the probe is by some more at first. */
+    private static final double SUGAR_COOLS_C = 25;
+
     /** A difference of two falls may be off by so much: bubbles, and a part of the thermometer's step. */
     private static final double UNSURE_C = 0.15;
 
@@ -119,13 +125,15 @@ final class OutOfPan {
     private boolean isOut(double t, double nowC, double stepC) {
         double deepC = fellFromC - nowC;
         double sugarC = fellFromC < waterBoilC + THIN_C ? SUGAR_FALL_C : 0;
+        boolean noSugar = fellFromC < waterBoilC + NO_SUGAR_C;
         if (deepC >= SURE_FALL_C + sugarC
-                || (deepC >= TOO_DEEP_C && fallsByAtLeast(t, nowC, stepC) >= FAR_BELOW_C + sugarC)) {
+                || (deepC >= (noSugar ? SUGAR_COOLS_C : TOO_DEEP_C)
+                        && fallsByAtLeast(t, nowC, stepC) >= FAR_BELOW_C + sugarC)) {
             return true;
         }
         // It fell, but not far: a pan warms again soon; steam does not.
         boolean recovers = nowC - lowestC >= RECOVERS_C;
-        return t - fellT >= STAYS_S && deepC >= DEEP_FALL_C && !recovers;
+        return t - fellT >= STAYS_S && deepC >= (noSugar ? SUGAR_COOLS_C : DEEP_FALL_C) && !recovers;
     }
 
     /** Whether it begins to fall, and from where. */

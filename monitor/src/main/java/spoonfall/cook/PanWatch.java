@@ -16,6 +16,9 @@ final class PanWatch {
     /** What climbs too fast is held back by so much below the gel point until it is seen whether it is real. */
     private static final double NOT_YET_C = 0.05;
 
+    /** The gel point is not called while it may be further away than that, in seconds. */
+    private static final double TOO_EARLY_S = 240;
+
     /** Reminders need no forecast more often than that, in seconds. */
     private static final double REMIND_EVERY_S = 10;
 
@@ -27,6 +30,7 @@ final class PanWatch {
     private final Forecaster forecaster;
     private final SetTests tests;
     private final PanAlarms alarms;
+    private final TooFast tooFast;
     private final Reminders reminders = new Reminders();
     private final ProbeWatch probe;
     private final OutOfPan leaving;
@@ -44,6 +48,7 @@ final class PanWatch {
         alarms = new PanAlarms(settings, board, stages, forecaster, tests, pace);
         probe = new ProbeWatch(settings, pace);
         leaving = new OutOfPan(settings.waterBoil().temperatureC());
+        tooFast = new TooFast(settings.waterBoil().temperatureC());
     }
 
     CookSettings settings() {
@@ -181,15 +186,18 @@ final class PanWatch {
             senses.restart();
             alarms.restart();
             reminders.restart();
+            tooFast.restart(t);
             return;
         }
-        if (probe.caughtUp()) {
+        if (probe.caughtUp() && !leaptPast(t, now)) {
             forecaster.skip();
         }
         double knownC = knownC(t, now);
+        if (pace.shows()) {
+            knownC = Math.min(knownC, tooFast.atMostC(now, stages.boilingForS(t), pace.noticesS(), forecaster));
+        }
         boolean misleads = alarms.misledByTheBase(t);
-        boolean early =
-                !stages.stage().atOrPastGelPoint() && (misleads || (pace.shows() && forecaster.climbsTooFast(now)));
+        boolean early = !stages.stage().atOrPastGelPoint() && (misleads || tooEarly(t, now, knownC));
         boolean far = misleads && stages.stage() == Stage.ROLLING_BOIL;
         double mostC = far ? tests.aim().windowFromC() : tests.aim().gelPointC();
         Signals known = now.withTrend(early ? Math.min(knownC, mostC - NOT_YET_C) : knownC);
@@ -214,6 +222,21 @@ final class PanWatch {
         }
         alarms.endSecond(t, known, probe.suspectStuck(), events);
         remind(t, now, events);
+    }
+
+    /** Whether the pan may yet be far from the gel point, though it seems to be there or climbs as if it were. */
+    private boolean tooEarly(double t, Signals now, double knownC) {
+        boolean there = knownC > tests.aim().gelPointC() - NOT_YET_C;
+        return pace.shows()
+                && (forecaster.climbsTooFast(now)
+                        || (there && forecaster.mayTakeLongerThan(TOO_EARLY_S, t, now.trendC())));
+    }
+
+    /** Whether the reading lies far above the pan, so that it did not leap up to it. */
+    private boolean leaptPast(double t, Signals now) {
+        double panC = forecaster.panC(t).orElse(Double.POSITIVE_INFINITY);
+        double readC = probe.seen().map(CookStatus.Seen::temperatureC).orElse(now.levelC());
+        return readC > panC + pace.agreesC() + now.knownStepC();
     }
 
     /** Where the pan is by all that is known; that it went on too far must be read, not only foreseen. */

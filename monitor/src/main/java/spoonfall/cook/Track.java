@@ -35,6 +35,11 @@ final class Track {
         to = 0;
     }
 
+    /** Time of the oldest point that is remembered. */
+    OptionalDouble oldestT() {
+        return from == to ? OptionalDouble.empty() : OptionalDouble.of(times[from]);
+    }
+
     /** Time of the newest point. */
     OptionalDouble newestT() {
         return from == to ? OptionalDouble.empty() : OptionalDouble.of(times[to - 1]);

@@ -9,6 +9,9 @@ import java.util.Optional;
  * <p>Times are seconds of the cook and must not run backwards. Not safe for use by several threads.
  */
 public final class PanEstimator {
+    /** Nine in ten are above so many standard deviations below. */
+    private static final double NINETY_PERCENT = 1.28;
+
     private final boolean byHand;
     private final FilterBank bank;
     private final Oracle oracle;
@@ -18,6 +21,7 @@ public final class PanEstimator {
     private final Sawtooth sawtooth = new Sawtooth();
     private final Lateness lateness = new Lateness();
     private final Beginning beginning;
+    private final LastBoil lastBoil = new LastBoil();
     private final SyrupCurve curve;
     private final Fineness fineness;
     private final Astray astray = new Astray();
@@ -124,6 +128,9 @@ public final class PanEstimator {
 
     /** Forgets the way here. */
     public void forget() {
+        if (begun) {
+            lastBoil.ends(lastT, stall);
+        }
         skip();
         begun = false;
     }
@@ -191,9 +198,20 @@ public final class PanEstimator {
         return bank.riseC() + bank.climbPerMinC() * (t - lastT + lateness.s()) / 60;
     }
 
+    /** How far {@link #riseC} may be off at {@code t}, in °C: a standard deviation. */
+    public double riseDoubtC(double t) {
+        double sinceC = bank.climbPerMinC() * bank.paceDoubt() * (t - lastT) / 60;
+        return Math.sqrt(bank.riseVariance() + sinceC * sinceC);
+    }
+
     /** How fast the pan should be climbing, in °C per minute. */
     public double climbPerMinC() {
         return stall.still() ? stall.climbBefore() : bank.climbPerMinC();
+    }
+
+    /** The least pace at which the pan may well be climbing, in °C per minute. */
+    public double slowestPerMinC() {
+        return climbPerMinC() * Math.max(0, 1 - NINETY_PERCENT * bank.paceDoubt());
     }
 
     /** How fast u = all mass / solids falls, per minute. */
@@ -202,13 +220,20 @@ public final class PanEstimator {
     }
 
     private void begin(double t, double riseC, boolean settled) {
-        begun = beginning.begin(t, riseC, settled, bank);
-        if (!begun) {
-            return;
+        if (lastBoil.knows(bank) && !settled) {
+            return; // that is worth more than what a creeping thermometer says
         }
+        if (!lastBoil.goOn(t, riseC, fineness.variance(), bank)) {
+            begun = beginning.begin(t, riseC, settled, bank);
+            if (!begun) {
+                return;
+            }
+            lastBoil.begins(t);
+            fineness.begin();
+        }
+        begun = true;
         lastT = t;
         resume();
-        fineness.begin();
         stall.begin();
         hindsight.begin();
         sawtooth.forget();

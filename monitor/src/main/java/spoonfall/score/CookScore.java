@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * @param windowErrorS when set tests were called for, less when the window truly opened; empty if they never were
  *     though it opened
  * @param hasWindow whether the window truly opened
+ * @param windowSeen whether the probe was in the pan, speaking and telling the truth when it opened
  * @param gelEarlyS how long before the gel point it was called; empty if it was not called before it
  * @param gelOnAWrongReading whether a scorch, a jump or a wild value had made the reading wrong when it was called
  * @param mostAlarms the most alarms raised in any ten minutes
@@ -30,6 +31,7 @@ public record CookScore(
         List<FalseAlarm> falseAlarms,
         double watchedS,
         boolean hasWindow,
+        boolean windowSeen,
         OptionalDouble windowErrorS,
         OptionalDouble gelEarlyS,
         boolean gelOnAWrongReading,

@@ -54,6 +54,7 @@ public final class Scorer {
                 falseAlarms(),
                 truth.endT(),
                 windowT.isPresent(),
+                windowT.isPresent() && truth.readAt(windowT.getAsDouble()),
                 difference(called, windowT),
                 early(gelCall),
                 gelCall.isPresent() && truth.readingWrongAt(gelCall.getAsDouble()),

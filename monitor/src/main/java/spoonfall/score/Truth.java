@@ -93,10 +93,15 @@ final class Truth {
                 .anyMatch(label -> label.t() > t
                         && label.t() <= gelT
                         && PAN_LABELS.stream().anyMatch(name -> label.what().startsWith(name)));
+        return !changed && readAt(t);
+    }
+
+    /** Whether the probe is in the pan, speaking and telling the truth at {@code t}. */
+    boolean readAt(double t) {
         boolean blind = List.of("probe-out-of-pan", "probe-silent", "probe-stuck").stream()
                 .flatMap(alarm -> faults(alarm).stream())
                 .anyMatch(span -> span.holds(t));
-        return !changed && !blind && !readingWrongAt(t);
+        return !blind && !readingWrongAt(t);
     }
 
     /** Whether a scorch, a jump or a wild value makes the reading wrong at {@code t}. */

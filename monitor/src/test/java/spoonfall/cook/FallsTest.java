@@ -12,7 +12,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.lab.varied.CookKind;
 import spoonfall.lab.varied.VariedCook;
-import spoonfall.log.TraceReplay;
 import spoonfall.probe.Reading;
 import spoonfall.probe.trace.Trace;
 
@@ -72,7 +71,7 @@ class FallsTest {
     @ValueSource(longs = {131, 2318})
     void probeOut_isRaised_whenTheThermometerIsSlow(long seed) {
         Trace trace = VariedCook.cook(CookKind.PROBE_OUT, seed);
-        OptionalDouble raisedT = Cooks.raisedT(replayed(trace), AlarmName.PROBE_OUT_OF_PAN);
+        OptionalDouble raisedT = Cooks.raisedT(Replayed.events(trace), AlarmName.PROBE_OUT_OF_PAN);
         assertThat(raisedT.orElseThrow())
                 .isBetween(
                         trace.info().firstT("probe-out-begins").orElseThrow(),
@@ -82,8 +81,22 @@ class FallsTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {331, 2392, 5315})
     void stall_isNotRaised_whileThePanComesBackFromATest(long seed) {
-        assertThat(Cooks.raised(replayed(VariedCook.cook(CookKind.SET_TESTS, seed))))
+        assertThat(Cooks.raised(Replayed.events(VariedCook.cook(CookKind.SET_TESTS, seed))))
                 .doesNotContain(AlarmName.STALLED);
+    }
+
+    @Test
+    void probeOut_isNotRaised_whenSugarGoesIntoFruit() {
+        DoubleUnaryOperator sugarC = t -> -Math.min(13, 0.65 * since(t, FAULT_S)) + 3 * since(t, FAULT_S + 60) / 60;
+        List<CookEvent> events = cook(2900, 1, FallsTest::fruitC, sugarC);
+        assertThat(Cooks.raised(events)).doesNotContain(AlarmName.PROBE_OUT_OF_PAN);
+    }
+
+    @Test
+    void probeOut_isRaised_whenTheProbeLeavesAPanOfFruit() {
+        List<CookEvent> events = cook(2900, 1, FallsTest::fruitC, t -> -68 * (1 - Math.exp(-since(t, FAULT_S) / 15)));
+        assertThat(Cooks.raisedT(events, AlarmName.PROBE_OUT_OF_PAN).orElseThrow())
+                .isBetween(FAULT_S, FAULT_S + 20);
     }
 
     /** Two and a half degrees a minute for four minutes, and then gone within half a minute. */
@@ -104,26 +117,23 @@ class FallsTest {
         return WATER_C + riseC;
     }
 
+    /** Fruit and water, which boil hardly hotter than water and do not climb. */
+    private static double fruitC(double t) {
+        return WATER_C + 0.2 - Math.max(0, Math.min(40, (BOILS_S - t) * 4 / 60));
+    }
+
     private static List<CookEvent> cook(double untilS, double everyS, DoubleUnaryOperator faultC) {
+        return cook(untilS, everyS, FallsTest::panC, faultC);
+    }
+
+    private static List<CookEvent> cook(
+            double untilS, double everyS, DoubleUnaryOperator panC, DoubleUnaryOperator faultC) {
         SplittableRandom random = new SplittableRandom(17);
         CookMonitor monitor = new CookMonitor(SETTINGS, 0);
         List<CookEvent> events = new ArrayList<>();
         for (double t = 0; t < untilS; t += everyS) {
-            double c = panC(t) + faultC.applyAsDouble(t) + 0.03 * random.nextGaussian();
+            double c = panC.applyAsDouble(t) + faultC.applyAsDouble(t) + 0.03 * random.nextGaussian();
             events.addAll(monitor.accept(Reading.good("pan", Math.round(t * 1e9), Math.round(c * 50) / 50.0, "")));
-        }
-        return events;
-    }
-
-    private static List<CookEvent> replayed(Trace trace) {
-        WaterBoil boil = trace.info().pressurePa().isPresent()
-                ? WaterBoil.atPressure(trace.info().pressurePa().getAsDouble())
-                : WaterBoil.atElevation(trace.info().elevationM().orElseThrow());
-        TraceReplay replay = new TraceReplay(
-                trace, new CookSettings(boil, trace.info().riseC().orElseThrow()));
-        List<CookEvent> events = new ArrayList<>();
-        while (replay.hasNext()) {
-            events.addAll(replay.next());
         }
         return events;
     }

@@ -117,6 +117,15 @@ final class PanEstimatorTest {
     }
 
     @Test
+    void theHeightsDoubt_growsWhileNothingIsHeard_andShrinksWithReadings() {
+        cook(0, 300, 1, PanEstimatorTest::marmaladeU);
+        double soon = estimator.riseDoubtC(300);
+        assertThat(estimator.riseDoubtC(600)).isGreaterThan(1.3 * soon);
+        cook(300, 600, 1, PanEstimatorTest::marmaladeU);
+        assertThat(estimator.riseDoubtC(600)).isLessThan(soon);
+    }
+
+    @Test
     void aPanThatStopsClimbing_isStill_andOneThatIsThinIsNot() {
         double stopT = 900;
         cook(0, stopT + 300, 1, t -> marmaladeU(Math.min(t, stopT)));

@@ -146,6 +146,21 @@ final class ScorerTest {
         assertThat(score(Scenes.cook(), Scenes.mute()).windowInTime()).isFalse();
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "stuck-begins,2090,stuck-ends,2110,false",
+        "stuck-begins,2060,stuck-ends,2090,true",
+        "scorch-begins,1800,scorch-ends,1925,false",
+        "scorch-begins,1800,scorch-ends,1915,true",
+        "spike,2095,spike,2095,false",
+        "stall-begins,2050,stall-ends,2099,true"
+    })
+    void aWindow_isSeenWhereTheProbeTellsTheTruth(String begins, double t, String ends, double endT, boolean seen) {
+        CookScore score = score(Scenes.cook(label(t, begins), label(endT, ends)), Scenes.mute());
+        assertThat(score.hasWindow()).isTrue();
+        assertThat(score.windowSeen()).isEqualTo(seen);
+    }
+
     @Test
     void theGelPointCalledFiveMinutesEarly_isTooEarly() {
         assertThat(score(Scenes.cook(), Scenes.monitor(0, 10, call(2100, "gel-point")))

@@ -102,6 +102,7 @@ final class HtmlReport {
     private void others() {
         add("<h2>The end of the cook</h2><ul>");
         window("all cooks", cook -> true);
+        window("all cooks whose probe told the truth then", CookScore::windowSeen);
         window("clean cooks", CookScore::clean);
         add("<li>Gel point called more than four minutes early: " + card.gelTooEarly(false) + " cooks, and "
                 + card.gelTooEarly(true) + " more on a reading that a fault had made wrong.</li>");

@@ -22,6 +22,7 @@ final class JsonReport {
         root.put("hours", rounded(card.hours(cook -> true)));
         group(root.putObject("clean"), card, CookScore::clean);
         group(root.putObject("all"), card, cook -> true);
+        setTests(root.putObject("windowSeen"), card, CookScore::windowSeen);
         ArrayNode faults = root.putArray("faults");
         for (Scorecard.Found found : card.found()) {
             ObjectNode node = faults.addObject();
@@ -51,6 +52,10 @@ final class JsonReport {
         ObjectNode alarms = node.putObject("falseAlarms");
         card.falseAlarms(which, alarm -> true).forEach(alarms::put);
         put(node, "falseAlarmsPer100Hours", card.falseAlarmsPer100Hours(which));
+        setTests(node, card, which);
+    }
+
+    private static void setTests(ObjectNode node, Scorecard card, Predicate<CookScore> which) {
         put(node, "setTestsInTime", card.windowsInTime(which));
         quantiles(node.putObject("setTestsOffS"), card.windowErrorsS(which));
     }

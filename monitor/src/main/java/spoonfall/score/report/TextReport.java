@@ -39,6 +39,7 @@ final class TextReport {
         falseAlarms("False alarms per 100 h, all cooks", cook -> true);
         falseAlarms("False alarms per 100 h, clean cooks", CookScore::clean);
         window("all cooks", cook -> true);
+        window("all cooks whose probe told the truth then", CookScore::windowSeen);
         window("clean cooks", CookScore::clean);
         line(
                 "Gel point called more than four minutes early: %d cooks, in %d of them on a reading that a fault made wrong",

@@ -1,0 +1,66 @@
+package spoonfall.estimate;
+
+/**
+ * What was known of a pan when its boil ended, for when it boils again: less water than before it cannot have kept, and more than
+ * the same heat drives off it cannot have lost. So the heat is known better from the boil before than from the short way back.
+ * The numbers are judgements, no source.
+ */
+final class LastBoil {
+    /** What was watched for less than that, in seconds, was not known. */
+    private static final double LEAST_S = 180;
+
+    /** A pan that thin had no sugar yet, with which everything changes. */
+    private static final double THIN_C = 0.8;
+
+    private static final double ABOVE_C = 0.3;
+    private static final double ABOVE_TIMES = 1.5;
+
+    /** A reading so soon after the boil began may be off by that much. */
+    private static final double DOUBT_C = 0.15;
+
+    private double beganT = Double.NaN;
+    private double endedT = Double.NaN;
+    private double stoodPerMinC;
+
+    /** The pan boils and begins to be known. */
+    void begins(double t) {
+        beganT = t;
+        endedT = Double.NaN;
+    }
+
+    /**
+     * The boil ends.
+     *
+     * @param t when something was last known of it
+     * @param stall what was seen of its standing still
+     */
+    void ends(double t, StallWatch stall) {
+        endedT = t - beganT >= LEAST_S ? t : Double.NaN;
+        stoodPerMinC = stall.still() ? stall.climbBefore() : 0;
+    }
+
+    /** Whether a boil before is remembered; what is known of it is still in the bank. */
+    boolean knows(FilterBank bank) {
+        return !Double.isNaN(endedT) && bank.riseC() >= THIN_C;
+    }
+
+    /** Lets the bank go on with the heat of the boil before, from a reading; false if that was another pan or none. */
+    boolean goOn(double t, double riseC, double variance, FilterBank bank) {
+        if (!knows(bank)) {
+            return false;
+        }
+        double climbPerMinC = Math.max(stoodPerMinC, bank.climbPerMinC());
+        double mostC = bank.riseC() + ABOVE_C + ABOVE_TIMES * climbPerMinC * (t - endedT) / 60;
+        if (riseC < THIN_C || riseC > mostC) {
+            return false;
+        }
+        if (stoodPerMinC > 0) {
+            bank.goOn(riseC, variance + DOUBT_C * DOUBT_C, stoodPerMinC);
+        } else {
+            bank.reanchor(riseC, variance + DOUBT_C * DOUBT_C);
+        }
+        beganT = t - LEAST_S;
+        endedT = Double.NaN;
+        return true;
+    }
+}

@@ -1,0 +1,50 @@
+package spoonfall.cook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.lab.varied.CookKind;
+import spoonfall.lab.varied.VariedCook;
+import spoonfall.probe.trace.Trace;
+
+/**
+ * The gel point is never called long before it is reached: in slow pans under noisy thermometers, while a base catches, after the
+ * reading has jumped. The seeds are tuning ones on which it once was; the same pans without a fault are called in time.
+ */
+class GelCallTest {
+    /** No more than four minutes early (docs/evaluation.md). */
+    private static final double TOO_EARLY_S = 240;
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {802, 1055, 1137})
+    void gelPoint_isNotCalledEarly_inASlowPanUnderANoisyThermometer(long seed) {
+        assertThat(calledAfterS(VariedCook.cook(seed)).orElse(0)).isGreaterThan(-TOO_EARLY_S);
+    }
+
+    @ParameterizedTest(name = "{0}, seed {1}")
+    @CsvSource({"SCORCH,394", "SCORCH,507", "SCORCH,1029", "JUMP,260"})
+    void gelPoint_isNotCalledEarly_whenTheReadingIsHotterThanThePan(CookKind kind, long seed) {
+        assertThat(calledAfterS(VariedCook.cook(kind, seed)).orElse(0)).isGreaterThan(-TOO_EARLY_S);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {802, 1055, 1137, 394, 507, 1029, 260})
+    void gelPoint_isCalledInTime_inTheSamePanWhenNothingGoesWrong(long seed) {
+        assertThat(calledAfterS(VariedCook.cook(CookKind.CLEAN, seed)).orElseThrow())
+                .isBetween(-90.0, 90.0);
+    }
+
+    /** How many seconds after the true moment either call to it was first raised. */
+    private static OptionalDouble calledAfterS(Trace trace) {
+        List<CookEvent> events = Replayed.events(trace);
+        double trueT = trace.info().firstT("gel").orElseThrow();
+        OptionalDouble first = Cooks.raisedT(events, AlarmName.GEL_POINT);
+        OptionalDouble past = Cooks.raisedT(events, AlarmName.PAST_GEL_POINT);
+        double calledT = Math.min(first.orElse(Double.MAX_VALUE), past.orElse(Double.MAX_VALUE));
+        return calledT == Double.MAX_VALUE ? OptionalDouble.empty() : OptionalDouble.of(calledT - trueT);
+    }
+}
