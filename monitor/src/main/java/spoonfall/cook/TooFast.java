@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 /**
  * Readings that climb faster than water could leave are not the pan's: until a while after it, the pan is taken to be no higher
  * than it was due by what was known two minutes before, for a base that catches drags along what is known. The numbers are
- * common practice, no source.
+ * judgements, no source.
  */
 final class TooFast {
     /** What was known so long ago the climb has not touched yet. */
