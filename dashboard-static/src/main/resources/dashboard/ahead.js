@@ -6,6 +6,7 @@
   const REST = [
     'app.js',
     'call.js',
+    'climb.js',
     'door.js',
     'door-words.js',
     'hands.js',
@@ -23,7 +24,6 @@
     'speech-queue.js',
     'hand.js',
     'hand-words.js',
-    'later.js',
     'live.js',
     'notes.js',
     'pans.js',
@@ -33,6 +33,8 @@
     'test-words.js',
     'tests.js',
     'test-drawings.js',
+    'views.js',
+    'lesson-words.js',
   ];
 
   const [book, id, other] = /^#book(?:\/([1-9]\d{0,14})(?:\/([1-9]\d{0,14}))?)?$/.exec(location.hash) ?? [];

@@ -13,12 +13,13 @@ import { mountNotes } from './notes.js';
 import { oncePerCall, oncePerTap } from './one-act.js';
 import { alarmPath, callsOfAll, mountPans, panOf, pathFor } from './pans.js';
 import { mountComingUp, mountHeader, mountHeat, mountSentence, saying } from './panels.js';
+import { showView } from './sections.js';
 import { keepShell } from './shell.js';
 import { inATest } from './test-words.js';
 import { mountTests } from './tests.js';
 import { basisWords, otherWords, trust } from './thermometer-words.js';
 import { aside, connection, empty, forgetMissed, isLive, receive, reminders, standing, unknownPan } from './store.js';
-import { HEADINGS, showView, viewNow } from './views.js';
+import { HEADINGS, viewNow } from './views.js';
 
 const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 

@@ -4,7 +4,7 @@
 import uPlot from './webjars/uplot/1.6.30/dist/uPlot.esm.js';
 import { LINED_UP, columns, spanMinutes, topC } from './book-words.js';
 import { syrupStops } from './climb-data.js';
-import { FAMILY, TEXT_PX, diamond, readColours, text } from './climb.js';
+import { FAMILY, TEXT_PX, diamond, readColours, text } from './climb-ink.js';
 import { clock, difference, temperature } from './words.js';
 
 const STEPS_MIN = [1, 2, 5, 10, 15, 30, 60, 120];

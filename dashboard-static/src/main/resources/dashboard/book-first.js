@@ -2,7 +2,7 @@
 
 import { mountBook } from './book.js';
 import { rememberedUnit } from './kept.js';
-import { showView } from './views.js';
+import { showView } from './sections.js';
 
 /** The picture keeps the rest of the page waiting for no longer. */
 const LONGEST_MS = 2000;

@@ -2,10 +2,9 @@
 
 import uPlot from './webjars/uplot/1.6.30/dist/uPlot.esm.js';
 import { aimOf, columns, span, syrupStops, testMarks, topC } from './climb-data.js';
+import { FAMILY, TEXT_PX, diamond, dot, readColours, text } from './climb-ink.js';
 import { clock, difference, temperature } from './words.js';
 
-export const TEXT_PX = 14;
-export const FAMILY = 'system-ui, "Segoe UI", Roboto, "Liberation Sans", Arial, sans-serif';
 const STEPS_S = [60, 120, 300, 600, 900, 1800, 3600, 7200];
 const SAY_EVERY_MS = 15000;
 
@@ -198,64 +197,4 @@ function showBelow(below, state, unit) {
   if (show) {
     below.textContent = `Not boiling yet: the climb begins ${difference(-riseC, unit)} from here.`;
   }
-}
-
-export function text(ctx, words, x, y, colour, weight = 'normal', align = 'left') {
-  ctx.save();
-  ctx.font = `${weight} ${TEXT_PX * uPlot.pxRatio}px ${FAMILY}`;
-  ctx.fillStyle = colour;
-  ctx.textAlign = align;
-  ctx.textBaseline = 'alphabetic';
-  ctx.fillText(words, x, y);
-  ctx.restore();
-}
-
-function dot(ctx, x, y, fill, ring) {
-  const px = uPlot.pxRatio;
-  ctx.beginPath();
-  ctx.arc(x, y, 6 * px, 0, 2 * Math.PI);
-  ctx.fillStyle = fill;
-  ctx.fill();
-  ctx.lineWidth = 3 * px;
-  ctx.strokeStyle = ring;
-  ctx.stroke();
-}
-
-/** A set test: filled when it was set. */
-export function diamond(ctx, x, y, fill, ring) {
-  const r = 8 * uPlot.pxRatio;
-  ctx.beginPath();
-  ctx.moveTo(x, y - r);
-  ctx.lineTo(x + r, y);
-  ctx.lineTo(x, y + r);
-  ctx.lineTo(x - r, y);
-  ctx.closePath();
-  ctx.fillStyle = fill;
-  ctx.fill();
-  ctx.lineWidth = 2.5 * uPlot.pxRatio;
-  ctx.strokeStyle = ring;
-  ctx.stroke();
-}
-
-export function readColours(element) {
-  const style = getComputedStyle(element);
-  const value = (name) => style.getPropertyValue(`--${name}`).trim();
-  const [thin, amber, thick] = ['thin', 'amber', 'thick'].map((name) => rgb(value(name)));
-  return {
-    ink: value('ink'),
-    soft: value('soft'),
-    rim: value('rim'),
-    window: value('window'),
-    enamel: value('enamel'),
-    fan: value('fan'),
-    syrup: (t) => (t <= 1 ? mixed(thin, amber, t) : mixed(amber, thick, t - 1)),
-  };
-}
-
-function rgb(hex) {
-  return [1, 3, 5].map((i) => parseInt(hex.slice(i, i + 2), 16));
-}
-
-function mixed(one, other, part) {
-  return `rgb(${one.map((v, i) => Math.round(v + (other[i] - v) * part)).join(' ')})`;
 }
