@@ -39,17 +39,9 @@ final class Scorching {
     private static final double JUMP_SHARE = 0.75;
 
     private static final double REMEMBERS_S = 240;
-    private static final double POINT_EVERY_S = 5;
 
-    /** What has come since may be the fault itself, neither the pan's climb nor noise. */
-    private static final double KNOWN_S = 120;
-
-    private final double waterBoilC;
+    private final Foreseen foreseen;
     private final Track levels = new Track(REMEMBERS_S);
-    private final Track noises = new Track(REMEMBERS_S);
-    private final Track heights = new Track(REMEMBERS_S);
-    private final Track climbs = new Track(REMEMBERS_S);
-    private double lastPointT = Double.NEGATIVE_INFINITY;
     private double stoodT = Double.NEGATIVE_INFINITY;
     private double agreedT = Double.NEGATIVE_INFINITY;
     private double climbsPerMinC;
@@ -57,19 +49,13 @@ final class Scorching {
 
     /** {@code waterBoilC} is where plain water boils. */
     Scorching(double waterBoilC) {
-        this.waterBoilC = waterBoilC;
+        foreseen = new Foreseen(waterBoilC);
     }
 
     /** Forgets the way here. */
     void restart() {
         levels.clear();
-        forget();
-    }
-
-    private void forget() {
-        noises.clear();
-        heights.clear();
-        climbs.clear();
+        foreseen.forget();
     }
 
     /** Whether the base catches; to be asked once a second. {@code stands} says whether the pan stands or cools. */
@@ -78,11 +64,11 @@ final class Scorching {
         levels.add(t, now.levelC());
         stoodT = stands ? t : stoodT;
         if (!stages.stage().boiling()) {
-            forget();
+            foreseen.forget();
             return Condition.ABSENT;
         }
         remember(now, forecaster);
-        OptionalDouble allowed = climbs.valueAt(t - KNOWN_S);
+        OptionalDouble allowed = foreseen.climbPerMinC(t - Foreseen.KNOWN_S);
         boolean tooSoon = stages.boilingForS(t) < SETTLE_S;
         if (tooSoon
                 || allowed.isEmpty()
@@ -110,15 +96,7 @@ final class Scorching {
         double t = now.t();
         double offC = Math.abs(now.levelC() - forecaster.panC(t).orElse(now.levelC()));
         agreedT = offC <= AGREES_C + now.knownStepC() ? t : agreedT;
-        if (t - lastPointT < POINT_EVERY_S) {
-            return;
-        }
-        lastPointT = t;
-        noises.add(t, forecaster.noiseC());
-        forecaster.ahead(KNOWN_S / 60).ifPresent(ahead -> {
-            heights.add(t, waterBoilC + ahead.riseC());
-            climbs.add(t, ahead.climbPerMinC());
-        });
+        foreseen.remember(t, forecaster);
     }
 
     /** What comes back from a stall climbs as fast, and so does a pan into which the sugar went, of which nothing is known yet. */
@@ -128,11 +106,10 @@ final class Scorching {
 
     /** After a stir the reading climbs as fast, but only back to where it was. */
     private boolean atNewHeights(Signals now) {
-        double t = now.t();
-        double dueC = heights.valueAt(t - KNOWN_S).orElse(now.levelC());
-        double noiseC = noises.valueAt(t - KNOWN_S).orElse(0);
+        double knownT = now.t() - Foreseen.KNOWN_S;
+        double dueC = foreseen.heightC(knownT).orElse(now.levelC());
         return now.levelC() > now.earlierPeakC() + allowedPerMinC + NEW_HEIGHTS_C
-                && now.levelC() - dueC > Math.max(ABOVE_C, ABOVE_SIGMAS * noiseC);
+                && now.levelC() - dueC > Math.max(ABOVE_C, ABOVE_SIGMAS * foreseen.noiseC(knownT));
     }
 
     private boolean jumped(double t, double overS) {

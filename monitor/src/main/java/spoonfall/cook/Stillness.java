@@ -41,10 +41,10 @@ final class Stillness {
     private static final double CAUGHT_UP_STEPS = 1.5;
     private static final double GAP_S = 15;
     private static final double GAP_RUNS = 2;
+
     /** Shorter runs are no matter. */
     private static final double LASTS_S = 5;
 
-    private static final double LEAST_GROWN = 1e-3;
     private static final double SAME_C = 1e-6;
 
     private final Deque<double[]> longer = new ArrayDeque<>();
@@ -128,8 +128,7 @@ final class Stillness {
 
     /** By how many °C it should have climbed in so many seconds. */
     private double dueC(double lastsS) {
-        double grown = growthPerMin * lastsS / 60;
-        return climbPerMinC * lastsS / 60 * (grown < LEAST_GROWN ? 1 : Math.expm1(grown) / grown);
+        return climbPerMinC * lastsS / 60 * Steepening.times(growthPerMin * lastsS / 60);
     }
 
     /** How long the reading has been exactly the same, in seconds. */

@@ -1,18 +1,11 @@
 package spoonfall.cook;
 
-import java.util.OptionalDouble;
-
 /**
  * Readings that climb faster than water could leave are not the pan's: until a while after it, the pan is taken to be no higher
  * than it was due by what was known two minutes before, for a base that catches drags along what is known. The numbers are
  * judgements, no source.
  */
 final class TooFast {
-    /** What was known so long ago the climb has not touched yet. */
-    private static final double KNOWN_S = 120;
-
-    private static final double EVERY_S = 5;
-
     /** What is known after a break must have met some readings again. */
     private static final double SETTLE_S = 25;
 
@@ -36,14 +29,8 @@ final class TooFast {
     /** The heat may have been turned up a little, and the curve be another one. */
     private static final double TIMES = 1.5;
 
-    private static final double LEAST_GROWTH = 1e-3;
-
-    private final double waterBoilC;
-    private final Track heights = new Track(2 * KNOWN_S);
-    private final Track climbs = new Track(2 * KNOWN_S);
-    private final Track growths = new Track(2 * KNOWN_S);
-    private final Track noises = new Track(2 * KNOWN_S);
-    private double lastPointT = Double.NEGATIVE_INFINITY;
+    private final Foreseen foreseen;
+    private final Track growths = new Track(2 * Foreseen.KNOWN_S);
     private double fastT = Double.NEGATIVE_INFINITY;
     private double beganT;
     private double dueT;
@@ -54,16 +41,14 @@ final class TooFast {
 
     /** {@code waterBoilC} is where plain water boils. */
     TooFast(double waterBoilC) {
-        this.waterBoilC = waterBoilC;
+        foreseen = new Foreseen(waterBoilC);
     }
 
     /** Forgets the way here, at {@code t}. */
     void restart(double t) {
-        lastPointT = t + SETTLE_S;
-        heights.clear();
-        climbs.clear();
+        foreseen.forget();
+        foreseen.waitUntil(t + SETTLE_S);
         growths.clear();
-        noises.clear();
         fastT = Double.NEGATIVE_INFINITY;
     }
 
@@ -93,37 +78,24 @@ final class TooFast {
         if (held) {
             return dueC;
         }
-        remember(t, forecaster);
+        if (foreseen.remember(t, forecaster)) {
+            growths.add(t, forecaster.growsPerMin());
+        }
         return Double.POSITIVE_INFINITY;
     }
 
     /** Where it is due, by what was looked back at. */
     private double dueC(double t) {
         double minutes = Math.max(0, t - dueT) / 60;
-        double grown = growsPerMin * minutes;
-        return heightC + TIMES * perMinC * minutes * (grown < LEAST_GROWTH ? 1 : Math.expm1(grown) / grown);
-    }
-
-    private void remember(double t, Forecaster forecaster) {
-        if (t - lastPointT < EVERY_S) {
-            return;
-        }
-        lastPointT = t;
-        forecaster.ahead(KNOWN_S / 60).ifPresent(due -> {
-            heights.add(t, waterBoilC + due.riseC());
-            climbs.add(t, due.climbPerMinC());
-            growths.add(t, forecaster.growsPerMin());
-            noises.add(t, forecaster.noiseC());
-        });
+        return heightC + TIMES * perMinC * minutes * Steepening.times(growsPerMin * minutes);
     }
 
     private void lookBack(double t) {
-        OptionalDouble oldestT = heights.oldestT();
-        double knownT = Math.max(t - KNOWN_S, oldestT.orElse(t));
-        dueT = knownT + KNOWN_S;
-        heightC = heights.valueAt(knownT).orElse(Double.POSITIVE_INFINITY);
-        perMinC = climbs.valueAt(knownT).orElse(0);
+        double knownT = Math.max(t - Foreseen.KNOWN_S, foreseen.oldestT().orElse(t));
+        dueT = knownT + Foreseen.KNOWN_S;
+        heightC = foreseen.heightC(knownT).orElse(Double.POSITIVE_INFINITY);
+        perMinC = foreseen.climbPerMinC(knownT).orElse(0);
         growsPerMin = Math.max(0, growths.valueAt(knownT).orElse(0));
-        aboveC = Math.max(ABOVE_C, ABOVE_SIGMAS * noises.valueAt(knownT).orElse(0));
+        aboveC = Math.max(ABOVE_C, ABOVE_SIGMAS * foreseen.noiseC(knownT));
     }
 }

@@ -1,0 +1,71 @@
+package spoonfall.cook;
+
+import java.util.OptionalDouble;
+
+/**
+ * Where the pan was due and how fast it was due to climb, by what was known {@link #KNOWN_S} seconds before: what has come since may be
+ * a fault, which drags along what is known. The number is a judgement, no source.
+ */
+final class Foreseen {
+    /** What was known so long ago a fault has not touched yet. */
+    static final double KNOWN_S = 120;
+
+    private static final double EVERY_S = 5;
+
+    private final double waterBoilC;
+    private final Track heights = new Track(2 * KNOWN_S);
+    private final Track climbs = new Track(2 * KNOWN_S);
+    private final Track noises = new Track(2 * KNOWN_S);
+    private double lastT = Double.NEGATIVE_INFINITY;
+
+    /** {@code waterBoilC} is where plain water boils. */
+    Foreseen(double waterBoilC) {
+        this.waterBoilC = waterBoilC;
+    }
+
+    /** Forgets the way here. */
+    void forget() {
+        heights.clear();
+        climbs.clear();
+        noises.clear();
+    }
+
+    /** Takes note of nothing before some seconds after {@code t}. */
+    void waitUntil(double t) {
+        lastT = t;
+    }
+
+    /** Takes note of what is known, every few seconds; says whether it did. */
+    boolean remember(double t, Forecaster forecaster) {
+        if (t - lastT < EVERY_S) {
+            return false;
+        }
+        lastT = t;
+        forecaster.ahead(KNOWN_S / 60).ifPresent(due -> {
+            heights.add(t, waterBoilC + due.riseC());
+            climbs.add(t, due.climbPerMinC());
+            noises.add(t, forecaster.noiseC());
+        });
+        return true;
+    }
+
+    /** Since when something was known, as far as that is remembered. */
+    OptionalDouble oldestT() {
+        return heights.oldestT();
+    }
+
+    /** Where the pan is due at {@code t + KNOWN_S} by what was known at {@code t}, in °C. */
+    OptionalDouble heightC(double t) {
+        return heights.valueAt(t);
+    }
+
+    /** How fast it is due to climb then, in °C per minute. */
+    OptionalDouble climbPerMinC(double t) {
+        return climbs.valueAt(t);
+    }
+
+    /** How far readings of some seconds were usually off at {@code t}, in °C; 0 while that is not known. */
+    double noiseC(double t) {
+        return noises.valueAt(t).orElse(0);
+    }
+}
