@@ -85,8 +85,7 @@ export function mountBookCook(place, say) {
       return;
     }
     updateBelow ??= mountBookBelow(below, drawRest);
-    cook = page;
-    drawRest(cook);
+    drawRest(page);
     const [list] = await askBook('GET', listPath({}, 0));
     if (mine === route) {
       offer(list?.cooks ?? []);

@@ -25,15 +25,11 @@ function mount(section) {
   const wrong = make('p', { className: 'error' }, 'book-error');
   note.setAttribute('role', 'status');
   wrong.setAttribute('role', 'status');
-  const listPlace = make('div', { className: 'book-pages', hidden: true });
+  const listPlace = make('div', { hidden: true });
   const cookPlace = make('div', { className: 'book-cook', hidden: true }, 'book-cook');
   section.append(back, head, note, wrong, listPlace, cookPlace);
   const updateCook = mountBookCook(cookPlace, say);
-  const updateList = later(
-    () => import('./book-list.js'),
-    ({ mountBookList }) => mountBookList(listPlace, say),
-    () => {},
-  );
+  const updateList = later(() => import('./book-list.js'), ({ mountBookList }) => mountBookList(listPlace, say));
   let shown = '';
 
   /** What the list or a cook has to say of itself, above it. */

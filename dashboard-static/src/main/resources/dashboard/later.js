@@ -3,10 +3,10 @@
 /**
  * @param {() => Promise<object>} load fetches the module
  * @param {(module: object) => (...args: unknown[]) => void} mount mounts it, once, and gives its update
- * @param {() => void} mounted is told when it was mounted
+ * @param {() => void} [mounted] is told when it was mounted
  * @returns {(...args: unknown[]) => void} its update; what was last said before it was there is said when it is
  */
-export function later(load, mount, mounted) {
+export function later(load, mount, mounted = () => {}) {
   let update = null;
   let waiting = null;
   let coming = false;

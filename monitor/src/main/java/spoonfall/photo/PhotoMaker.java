@@ -56,8 +56,12 @@ public final class PhotoMaker {
             BufferedImage upright = upright(read(file, header), header.orientation());
             return new Photo(digest(file), upright.getWidth(), upright.getHeight(), jpeg(upright));
         } catch (IOException | RuntimeException e) {
-            throw new PhotoException("that photo cannot be read; save it as an ordinary JPEG or PNG", e);
+            throw unreadable(e);
         }
+    }
+
+    private static PhotoException unreadable(Exception cause) {
+        return new PhotoException("that photo cannot be read; save it as an ordinary JPEG or PNG", cause);
     }
 
     /** A photo that was made anew before, as it is; anything else is {@link #remade}. */
@@ -73,7 +77,7 @@ public final class PhotoMaker {
             BufferedImage seen = read(file, header);
             return new Photo(digest(file), seen.getWidth(), seen.getHeight(), file.clone());
         } catch (IOException | RuntimeException e) {
-            throw new PhotoException("that photo cannot be read; save it as an ordinary JPEG or PNG", e);
+            throw unreadable(e);
         }
     }
 

@@ -1,8 +1,6 @@
 package spoonfall.log.store;
 
 import java.time.Instant;
-import java.util.Arrays;
-import java.util.Objects;
 
 /**
  * A photo of a cook outside the record.
@@ -13,28 +11,8 @@ import java.util.Objects;
  * @param height in pixels
  * @param jpeg its bytes
  */
-@SuppressWarnings("ArrayRecordComponent") // compared by what is in it, below
+@SuppressWarnings("ArrayRecordComponent") // handed over once, compared never
 public record WholePhoto(String digest, Instant takenInAt, int width, int height, byte[] jpeg) {
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof WholePhoto photo
-                && digest.equals(photo.digest)
-                && takenInAt.equals(photo.takenInAt)
-                && width == photo.width
-                && height == photo.height
-                && Arrays.equals(jpeg, photo.jpeg);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(digest, takenInAt, width, height, Arrays.hashCode(jpeg));
-    }
-
-    @Override
-    public String toString() {
-        return "photo " + digest + ", " + width + " by " + height + " pixels";
-    }
-
     /** Looks into the bytes of a photo before they are believed. */
     public interface Check {
         /**

@@ -67,7 +67,7 @@ final class WholeCookJsonTest {
         assertThat(back.notes()).isEqualTo(cook.notes());
         assertThat(back.made()).isEqualTo(cook.made());
         assertThat(back.outcomes()).isEqualTo(cook.outcomes());
-        assertThat(back.photos()).isEqualTo(cook.photos());
+        assertThat(back.photos()).usingRecursiveComparison().isEqualTo(cook.photos());
         assertThat(back.endedMillis()).isEqualTo(cook.endedMillis());
         assertThat(back.header().basis()).isEqualTo(cook.header().basis());
         assertThat(back.header().corrections()).isEqualTo(cook.header().corrections());
