@@ -83,16 +83,7 @@ final class Track {
     OptionalDouble highestBetween(double sinceT, double untilT) {
         int first = firstSince(sinceT);
         int end = untilT == Double.POSITIVE_INFINITY ? to : firstAfter(untilT);
-        if (first >= end) {
-            return OptionalDouble.empty();
-        }
-        double highest = values[first];
-        for (int i = first + 1; i < end; i++) {
-            highest = values[i] > highest
-                    ? values[i]
-                    : highest; // twice as fast as Math.max, which minds what is no number
-        }
-        return OptionalDouble.of(highest);
+        return first >= end ? OptionalDouble.empty() : OptionalDouble.of(Selection.highest(values, first, end));
     }
 
     /** The newest value no younger than {@code t}. */
