@@ -17,15 +17,14 @@ import spoonfall.alarm.Condition;
 final class AlarmBoard {
     private static final AlarmName[] NAMES = AlarmName.values();
 
-    /** One for each of {@link #NAMES}, in their order. */
-    private final Alarm[] alarms = new Alarm[NAMES.length];
+    private final Map<AlarmName, Alarm> alarms = new EnumMap<>(AlarmName.class);
 
     private final Map<AlarmName, AlarmText> texts = new EnumMap<>(AlarmName.class);
     private final Map<AlarmName, Suppression> suppressions = new EnumMap<>(AlarmName.class);
 
     AlarmBoard() {
         for (AlarmName name : NAMES) {
-            alarms[name.ordinal()] = new Alarm(name.delays());
+            alarms.put(name, new Alarm(name.delays()));
         }
     }
 
@@ -147,6 +146,10 @@ final class AlarmBoard {
     }
 
     private Alarm alarm(AlarmName name) {
-        return alarms[name.ordinal()];
+        Alarm alarm = alarms.get(name);
+        if (alarm == null) {
+            throw new IllegalStateException("no alarm " + name);
+        }
+        return alarm;
     }
 }
