@@ -22,6 +22,8 @@ final class Senses {
     private double lastPointT = Double.NEGATIVE_INFINITY;
     private OptionalDouble lastC = OptionalDouble.empty();
     private double stepC = Signals.NOT_SHOWN_C;
+    private OptionalDouble earlier = OptionalDouble.empty();
+    private double earlierUntilT = Double.NEGATIVE_INFINITY;
     private double peakFromT = Double.NEGATIVE_INFINITY;
     private Optional<RobustLine> quick = Optional.empty();
     private Optional<RobustLine> steady = Optional.empty();
@@ -49,6 +51,7 @@ final class Senses {
     /** Forgets the way here: what comes does not go on from it, as when the probe is back in the pan. */
     void restart() {
         points.clear();
+        earlierUntilT = Double.NEGATIVE_INFINITY;
         seconds.clear();
         quick = Optional.empty();
         steady = Optional.empty();
@@ -57,6 +60,7 @@ final class Senses {
     /** The pan moves otherwise from now on: no line goes on from before. */
     void newRegime() {
         points.clear();
+        earlierUntilT = Double.NEGATIVE_INFINITY;
         quick = Optional.empty();
         steady = Optional.empty();
     }
@@ -81,10 +85,13 @@ final class Senses {
         if (heardLately && t - lastPointT >= POINT_EVERY_S) {
             lastPointT = t;
             points.add(t, levelC);
-            quick = points.lineSince(t - pace.quickS(), t);
-            steady = points.lineSince(t - pace.steadyS(), t);
+            earlierUntilT = t;
+            quick = points.lineSince(t - pace.quickS(), t, quick);
+            steady = points.lineSince(t - pace.steadyS(), t, steady);
         }
-        OptionalDouble earlier = points.highestBetween(t - PEAK_S, t - pace.quickS());
+        if (t >= earlierUntilT) {
+            lookEarlier(t);
+        }
         double latelyC = Math.max(points.highestSince(t - pace.quickS()).orElse(levelC), levelC);
         double earlierPeakC = earlier.orElse(latelyC);
         double peakC = peakFromT <= t - PEAK_S
@@ -92,6 +99,14 @@ final class Senses {
                 : Math.max(levelC, points.highestSince(peakFromT).orElse(levelC));
         double fallC = Math.max(0, points.highestSince(t - FALL_S).orElse(levelC) - levelC);
         return Optional.of(new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, fallC, stepC));
+    }
+
+    /** Looks for the highest of the earlier points, which stays the same until one leaves them or another becomes one. */
+    private void lookEarlier(double t) {
+        earlier = points.highestBetween(t - PEAK_S, t - pace.quickS());
+        double leavesT = points.nextAfter(t - PEAK_S - 1) + PEAK_S;
+        double comesT = points.nextAfter(t - pace.quickS()) + pace.quickS();
+        earlierUntilT = Math.min(leavesT, comesT);
     }
 
     private double trendC(double t, double levelC) {
