@@ -83,7 +83,8 @@ final class Senses {
         double levelC = level.getAsDouble();
         boolean heardLately = seconds.newestT().orElseThrow() > t - POINT_EVERY_S;
         if (heardLately && t - lastPointT >= POINT_EVERY_S) {
-            lastPointT = t;
+            // Slots of the cook's own seconds, so that a status, which is taken then, goes by new lines.
+            lastPointT = POINT_EVERY_S * Math.floor(t / POINT_EVERY_S);
             points.add(t, levelC);
             earlierUntilT = t;
             quick = points.lineSince(t - pace.quickS(), t, quick);
