@@ -51,8 +51,9 @@ final class Selection {
             double value = values[i];
             values[i] = values[within];
             values[within] = value;
-            below += value < low ? 1 : 0;
-            within += value >= low & value <= high ? 1 : 0;
+            int isBelow = value < low ? 1 : 0;
+            below += isBelow;
+            within += (value <= high ? 1 : 0) - isBelow;
         }
         int middle = count / 2;
         int rank = middle - below;
