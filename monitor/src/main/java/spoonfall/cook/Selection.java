@@ -42,7 +42,7 @@ final class Selection {
 
     /**
      * The same, sooner where it lies between {@code low} and {@code high}: only what is between them is looked through for it.
-     * They may be anything, even no numbers.
+     * {@code low} is no larger than {@code high}, or no number.
      */
     static double median(double[] values, int count, double low, double high) {
         int below = 0;

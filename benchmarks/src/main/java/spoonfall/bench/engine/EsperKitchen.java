@@ -59,8 +59,7 @@ final class EsperKitchen {
         configuration.getRuntime().getThreading().setInternalTimerEnabled(false);
         configuration.getRuntime().getThreading().setListenerDispatchPreserveOrder(false);
         configuration.getRuntime().getThreading().setInsertIntoDispatchPreserveOrder(false);
-        compiled = EPCompilerProvider.getCompiler()
-                .compile(rules(settings), new CompilerArguments(configuration));
+        compiled = EPCompilerProvider.getCompiler().compile(rules(settings), new CompilerArguments(configuration));
     }
 
     private static String rules(CookSettings settings) {
