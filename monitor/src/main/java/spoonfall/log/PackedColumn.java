@@ -94,7 +94,7 @@ final class PackedColumn {
         int at = from;
         long rest = (difference << 1) ^ (difference >> 63);
         while ((rest & ~0x7FL) != 0) {
-            bytes[at++] = (byte) (rest & 0x7F | 0x80);
+            bytes[at++] = (byte) ((rest & 0x7F) | 0x80);
             rest >>>= 7;
         }
         bytes[at++] = (byte) rest;
