@@ -20,6 +20,7 @@ final class Astray {
     private static final double NEAR_SIGMAS = 1.3;
     private static final double FALLS_PER_MIN_C = -0.15;
     private static final double RISES_PER_MIN_C = 0.6;
+    private static final double TURNS_PER_MIN_C = 1;
     private static final double IMPOSSIBLE_PER_MIN_C = 0.5;
     private static final double IMPOSSIBLE_TIMES = 2.5;
     private static final double HOLD_S = 900;
@@ -129,6 +130,11 @@ final class Astray {
         boolean held = impossible && forS(t) < HOLD_S;
         boolean level = !held && perMinC > FALLS_PER_MIN_C && perMinC < RISES_PER_MIN_C + 2 * climbPerMinC;
         return level && forS(t) >= (low() ? REANCHOR_LOW_S : REANCHOR_HIGH_S);
+    }
+
+    /** Whether readings that move by {@code perMinC} stay where they are, but for what water and a little noise do. */
+    boolean steady(double perMinC, double climbPerMinC) {
+        return Math.abs(perMinC) < TURNS_PER_MIN_C + 2 * climbPerMinC;
     }
 
     private double sinceT() {

@@ -12,6 +12,12 @@ public final class PanEstimator {
     /** Nine in ten are above so many standard deviations below. */
     private static final double NINETY_PERCENT = 1.28;
 
+    /** Over so long it is seen whether readings stay, or only turn on their way back. */
+    private static final double TURNS_S = 27;
+
+    /** What lies lower than that above the water boil does not boil with sugar in it. */
+    private static final double BOILS_C = 0.3;
+
     private final boolean byHand;
     private final FilterBank bank;
     private final Oracle oracle;
@@ -25,6 +31,7 @@ public final class PanEstimator {
     private final SyrupCurve curve;
     private final Fineness fineness;
     private final Astray astray = new Astray();
+    private final BeforeTheFall before;
     private boolean begun;
     private double lastT;
     private boolean offTheHeat;
@@ -52,6 +59,7 @@ public final class PanEstimator {
         beginning = new Beginning(curve, baseDoubtC);
         fineness = new Fineness(byHand);
         bank = new FilterBank(curve);
+        before = new BeforeTheFall(curve);
         hindsight = new Hindsight(curve);
         oracle = new Oracle(curve, bank, hindsight.record(), byHand);
     }
@@ -282,10 +290,28 @@ public final class PanEstimator {
             }
             resume();
             fineness.believe(bank, riseC);
-        } else if (!stall.suspects() && astray.levelled(t, points.slopePerMinC(), bank.climbPerMinC())) {
+        } else if (astray.high() && comesBack(t, riseC)) {
+            resume();
+        } else if (!stall.suspects() && levelled(t, riseC)) {
+            if (astray.low()) {
+                before.keep(t, bank);
+            }
             bank.reanchor(riseC, fineness.variance());
             resume();
         }
+    }
+
+    /** Whether the readings, which had fallen, stay where the pan was before that. */
+    private boolean comesBack(double t, double riseC) {
+        double variance = fineness.variance();
+        return astray.steady(points.slopePerMinC(TURNS_S), bank.climbPerMinC())
+                && before.restore(t, riseC, Math.sqrt(variance), variance, bank);
+    }
+
+    private boolean levelled(double t, double riseC) {
+        double climbPerMinC = bank.climbPerMinC();
+        boolean turns = !astray.steady(points.slopePerMinC(TURNS_S), climbPerMinC);
+        return (riseC >= BOILS_C || !astray.low()) && !turns && astray.levelled(t, points.slopePerMinC(), climbPerMinC);
     }
 
     private void resume() {

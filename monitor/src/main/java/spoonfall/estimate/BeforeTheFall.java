@@ -1,0 +1,59 @@
+package spoonfall.estimate;
+
+/**
+ * What was known of a pan before its readings fell and seemed to level lower, as after water was added. When they come back to
+ * where it was, nothing had been added: it stood off the heat, or the thermometer had shifted, and what was known holds again.
+ * The numbers are judgements, no source.
+ */
+final class BeforeTheFall {
+    /** What comes back later than that does not come back from there. */
+    private static final double KEPT_S = 900;
+
+    private static final double GATE_C = 0.3;
+    private static final double GATE_SIGMAS = 3;
+
+    /** It may have boiled on meanwhile, and faster than was known. */
+    private static final double ABOVE_TIMES = 1.5;
+
+    private final FilterBank kept;
+    private double keptT = Double.NaN;
+
+    BeforeTheFall(SyrupCurve curve) {
+        kept = new FilterBank(curve);
+    }
+
+    /** Keeps what is known before the bank begins again lower, unless something is kept from which it has not come back. */
+    void keep(double t, FilterBank bank) {
+        if (Double.isNaN(keptT) || t - keptT > KEPT_S) {
+            kept.copyFrom(bank);
+            keptT = t;
+        }
+    }
+
+    /** Forgets it. */
+    void forget() {
+        keptT = Double.NaN;
+    }
+
+    /**
+     * Lets the bank go on from before the fall, if a point lies where the pan then was or has climbed to since.
+     *
+     * @param sigmaC how far a point may be off
+     * @param variance of one point, in °C²
+     */
+    boolean restore(double t, double riseC, double sigmaC, double variance, FilterBank bank) {
+        if (Double.isNaN(keptT) || t - keptT > KEPT_S) {
+            return false;
+        }
+        double gateC = Math.max(GATE_C, GATE_SIGMAS * sigmaC);
+        double offC = riseC - kept.riseC();
+        double climbedC = ABOVE_TIMES * Math.max(0, kept.climbPerMinC()) * (t - keptT) / 60;
+        if (offC < -gateC || offC > gateC + climbedC) {
+            return false;
+        }
+        bank.copyFrom(kept);
+        bank.reanchor(riseC, variance);
+        forget();
+        return true;
+    }
+}
