@@ -2,6 +2,7 @@ package spoonfall.cook;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import spoonfall.estimate.Ahead;
 import spoonfall.estimate.Arrival;
 import spoonfall.estimate.PanEstimator;
@@ -103,14 +104,30 @@ final class Forecaster {
 
     /** The forecast at {@code t}; empty when it would be a guess. */
     Optional<Forecast> forecast(double t) {
-        Optional<Arrival> gel = estimator.arrival(t, settings.riseC());
+        return forecast(riseC -> estimator.arrival(t, riseC));
+    }
+
+    /** The same for a pan that has fallen from its boil, as if it were back there; empty when it would be a guess. */
+    Optional<Forecast> forecastOnceBack() {
+        return forecast(estimator::arrivalOnceBack);
+    }
+
+    private Optional<Forecast> forecast(DoubleFunction<Optional<Arrival>> arrival) {
+        Optional<Arrival> gel = arrival.apply(settings.riseC());
         if (gel.isEmpty()) {
             return Optional.empty();
         }
         Arrival at = gel.get();
-        Optional<Arrival> window = estimator.arrival(t, settings.riseC() - settings.windowC());
+        Optional<Arrival> window = arrival.apply(settings.riseC() - settings.windowC());
         double windowS = Math.min(at.s(), window.map(Arrival::s).orElse(0.0));
         return Optional.of(new Forecast(windowS, at.s(), at.lowS(), at.highS(), estimator.perMinute()));
+    }
+
+    /** Where a pan that has fallen from its boil will boil again, in °C; empty when it has not, or nothing is known of it. */
+    OptionalDouble fellFromC() {
+        return estimator.fell()
+                ? OptionalDouble.of(settings.waterBoil().temperatureC() + estimator.fellFromC())
+                : OptionalDouble.empty();
     }
 
     /**

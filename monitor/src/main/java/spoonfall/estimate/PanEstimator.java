@@ -151,6 +151,21 @@ public final class PanEstimator {
         return oracle.arrival(riseC, t - lastT + lateness.s());
     }
 
+    /** Whether it has fallen from its boil, where it is known what it was before: nothing leaves it until it is back. */
+    public boolean fell() {
+        return begun ? astray.away() && astray.low() : lastBoil.knows(bank);
+    }
+
+    /** The rise at which it boiled before it {@linkplain #fell() fell}, in °C. */
+    public double fellFromC() {
+        return bank.riseC();
+    }
+
+    /** When {@code riseC} will be reached, counted from the moment when a pan that {@linkplain #fell() fell} boils again. */
+    public Optional<Arrival> arrivalOnceBack(double riseC) {
+        return fell() ? oracle.arrival(riseC, lateness.s()) : Optional.empty();
+    }
+
     /** The readings of the last minute were hotter than the pan: what was known before holds until they come back. */
     public void doubtTheLastMinute() {
         if (begun && (astray.misledUpwards() || hindsight.restore(lastT, bank))) {
