@@ -227,7 +227,7 @@ final class PanWatch {
             forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
         }
         wayBack.endSecond(now, alarms.coldAdded() || !pace.shows() ? OptionalDouble.empty() : forecaster.fellFromC());
-        alarms.endSecond(t, known, probe.suspectStuck(), events);
+        alarms.endSecond(t, known, probe.suspectStuck(), wayBack.warms(), events);
         remind(t, now, events);
     }
 
