@@ -16,6 +16,13 @@ final class WayBack {
 
     private static final double FALLEN_STEPS = 2;
     private static final double BACK_C = 0.25;
+
+    /** Once back it takes the others so long to be sure of it. */
+    private static final double SETTLES_S = 60;
+
+    /** What comes back this much higher is another pan. */
+    private static final double HIGHER_C = 0.6;
+
     private static final double TURNED_C = 0.5;
     private static final double TURNED_STEPS = 1.5;
 
@@ -38,6 +45,7 @@ final class WayBack {
     private double lowestC = Double.NaN;
     private double atT;
     private double untilBoilS = Double.NaN;
+    private double backT = Double.NaN;
 
     /** {@code waterBoilC} is where plain water boils. */
     WayBack(double waterBoilC) {
@@ -49,6 +57,7 @@ final class WayBack {
         points.clear();
         lowestC = Double.NaN;
         untilBoilS = Double.NaN;
+        backT = Double.NaN;
     }
 
     /**
@@ -60,8 +69,12 @@ final class WayBack {
         double boilC = boiledAtC.orElse(Double.NEGATIVE_INFINITY);
         double levelC = now.levelC();
         double stepC = now.knownStepC();
-        if (boilC - waterBoilC < THIN_C || levelC > boilC - BACK_C) {
+        boolean known = boilC - waterBoilC >= THIN_C && levelC < boilC + HIGHER_C;
+        if (!known || (levelC > boilC - BACK_C && !arrives(now.t()))) {
             restart();
+            return;
+        }
+        if (levelC > boilC - BACK_C) {
             return;
         }
         if (Double.isNaN(lowestC) && boilC - levelC < Math.max(FALLEN_C, FALLEN_STEPS * stepC)) {
@@ -82,7 +95,17 @@ final class WayBack {
         untilBoilS = warms ? Math.min(LONGEST_S, 60 * (boilC - levelC) / perMinC) : Double.NaN;
     }
 
-    /** Whether it warms. */
+    /** Whether it is back from its way, and has been so for no longer than it takes to be seen. */
+    private boolean arrives(double t) {
+        if (Double.isNaN(backT) && warms()) {
+            backT = t;
+            atT = t;
+            untilBoilS = 0;
+        }
+        return t - backT < SETTLES_S;
+    }
+
+    /** Whether it warms, or has just come back. */
     boolean warms() {
         return !Double.isNaN(untilBoilS);
     }
@@ -92,12 +115,13 @@ final class WayBack {
         if (!warms()) {
             return Optional.empty();
         }
-        double untilS = Math.max(0, untilBoilS - (t - atT));
+        double untilS = untilBoilS - (t - atT); // negative once it is back: the pan goes on meanwhile
+        double doubtS = Math.max(0, untilS);
         return onceBack.map(then -> new Forecast(
-                then.windowS() + untilS,
-                then.etaS() + untilS,
-                then.lowS() + (1 - SOONER) * untilS,
-                then.highS() + (1 + LATER) * untilS,
+                Math.max(0, then.windowS() + untilS),
+                Math.max(0, then.etaS() + untilS),
+                Math.max(0, then.lowS() + untilS - SOONER * doubtS),
+                Math.max(0, then.highS() + untilS + LATER * doubtS),
                 then.perMinute()));
     }
 }

@@ -18,6 +18,9 @@ public final class PanEstimator {
     /** What lies lower than that above the water boil does not boil with sugar in it. */
     private static final double BOILS_C = 0.3;
 
+    /** What was below the boil of plain water so lately, in seconds, may be another pan when it boils again. */
+    private static final double BELOW_LATELY_S = 180;
+
     private final boolean byHand;
     private final FilterBank bank;
     private final Oracle oracle;
@@ -35,6 +38,7 @@ public final class PanEstimator {
     private boolean begun;
     private double lastT;
     private boolean offTheHeat;
+    private double belowT = Double.NEGATIVE_INFINITY;
 
     /**
      * An estimator that knows nothing yet.
@@ -270,6 +274,7 @@ public final class PanEstimator {
             bank.predict(minutes);
         }
         lastT = t;
+        belowT = riseC < 0 ? t : belowT;
         fineness.pass(riseC);
         sawtooth.point(t, riseC, bank.climbPerMinC());
         if (!byHand && !astray.away() && sawtooth.dips()) {
@@ -305,7 +310,7 @@ public final class PanEstimator {
             }
             resume();
             fineness.believe(bank, riseC);
-        } else if (astray.high() && comesBack(t, riseC)) {
+        } else if (astray.high() && astray.steady(points.slopePerMinC(TURNS_S), bank.climbPerMinC()) && comesBack(t, riseC)) {
             resume();
         } else if (!stall.suspects() && levelled(t, riseC)) {
             if (astray.low()) {
@@ -316,11 +321,14 @@ public final class PanEstimator {
         }
     }
 
-    /** Whether the readings, which had fallen, stay where the pan was before that. */
+    /** Whether the readings, which had fallen and stay higher now, are where the pan was before that. */
     private boolean comesBack(double t, double riseC) {
         double variance = fineness.variance();
-        return astray.steady(points.slopePerMinC(TURNS_S), bank.climbPerMinC())
-                && before.restore(t, riseC, Math.sqrt(variance), variance, bank);
+        boolean back = before.restore(t, riseC, Math.sqrt(variance), variance, bank);
+        if (!back && t - belowT < BELOW_LATELY_S) {
+            forget(); // it did not boil a moment ago, and does so elsewhere now: something went in, such as the sugar
+        }
+        return back;
     }
 
     private boolean levelled(double t, double riseC) {
