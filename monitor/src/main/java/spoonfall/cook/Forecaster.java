@@ -125,9 +125,10 @@ final class Forecaster {
 
     /** Where a pan that has fallen from its boil will boil again, in °C; empty when it has not, or nothing is known of it. */
     OptionalDouble fellFromC() {
-        return estimator.fell()
-                ? OptionalDouble.of(settings.waterBoil().temperatureC() + estimator.fellFromC())
-                : OptionalDouble.empty();
+        OptionalDouble fromC = estimator.fellFromC();
+        return fromC.isPresent()
+                ? OptionalDouble.of(settings.waterBoil().temperatureC() + fromC.getAsDouble())
+                : fromC;
     }
 
     /**

@@ -1,6 +1,7 @@
 package spoonfall.estimate;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Follows one boiling pan. It starts itself, learns how noisy the thermometer is, sits out stirs and set tests, begins
@@ -11,15 +12,6 @@ import java.util.Optional;
 public final class PanEstimator {
     /** Nine in ten are above so many standard deviations below. */
     private static final double NINETY_PERCENT = 1.28;
-
-    /** Over so long it is seen whether readings stay, or only turn on their way back. */
-    private static final double TURNS_S = 27;
-
-    /** What lies lower than that above the water boil does not boil with sugar in it. */
-    private static final double BOILS_C = 0.3;
-
-    /** What was below the boil of plain water so lately, in seconds, may be another pan when it boils again. */
-    private static final double BELOW_LATELY_S = 180;
 
     private final boolean byHand;
     private final FilterBank bank;
@@ -38,7 +30,6 @@ public final class PanEstimator {
     private boolean begun;
     private double lastT;
     private boolean offTheHeat;
-    private double belowT = Double.NEGATIVE_INFINITY;
 
     /**
      * An estimator that knows nothing yet.
@@ -155,19 +146,15 @@ public final class PanEstimator {
         return oracle.arrival(riseC, t - lastT + lateness.s());
     }
 
-    /** Whether it has fallen from its boil, where it is known what it was before: nothing leaves it until it is back. */
-    public boolean fell() {
-        return begun ? astray.away() && astray.low() : lastBoil.knows(bank);
+    /** The rise in °C at which a pan boiled that has fallen from there, until it is back; empty for others. */
+    public OptionalDouble fellFromC() {
+        boolean fell = begun ? astray.away() && astray.low() : lastBoil.knows(bank);
+        return fell ? OptionalDouble.of(bank.riseC()) : OptionalDouble.empty();
     }
 
-    /** The rise at which it boiled before it {@linkplain #fell() fell}, in °C. */
-    public double fellFromC() {
-        return bank.riseC();
-    }
-
-    /** When {@code riseC} will be reached, counted from the moment when a pan that {@linkplain #fell() fell} boils again. */
+    /** When {@code riseC} will be reached, counted from when a pan is back at {@link #fellFromC}. */
     public Optional<Arrival> arrivalOnceBack(double riseC) {
-        return fell() ? oracle.arrival(riseC, lateness.s()) : Optional.empty();
+        return fellFromC().isPresent() ? oracle.arrival(riseC, lateness.s()) : Optional.empty();
     }
 
     /** The readings of the last minute were hotter than the pan: what was known before holds until they come back. */
@@ -274,7 +261,7 @@ public final class PanEstimator {
             bank.predict(minutes);
         }
         lastT = t;
-        belowT = riseC < 0 ? t : belowT;
+        before.point(t, riseC);
         fineness.pass(riseC);
         sawtooth.point(t, riseC, bank.climbPerMinC());
         if (!byHand && !astray.away() && sawtooth.dips()) {
@@ -310,9 +297,9 @@ public final class PanEstimator {
             }
             resume();
             fineness.believe(bank, riseC);
-        } else if (astray.high() && astray.steady(points.slopePerMinC(TURNS_S), bank.climbPerMinC()) && comesBack(t, riseC)) {
-            resume();
-        } else if (!stall.suspects() && levelled(t, riseC)) {
+        } else if (astray.high() && astray.steady(points, bank.climbPerMinC())) {
+            comesBack(t, riseC);
+        } else if (!stall.suspects() && astray.levelled(t, riseC, points, bank.climbPerMinC())) {
             if (astray.low()) {
                 before.keep(t, bank);
             }
@@ -321,20 +308,13 @@ public final class PanEstimator {
         }
     }
 
-    /** Whether the readings, which had fallen and stay higher now, are where the pan was before that. */
-    private boolean comesBack(double t, double riseC) {
-        double variance = fineness.variance();
-        boolean back = before.restore(t, riseC, Math.sqrt(variance), variance, bank);
-        if (!back && t - belowT < BELOW_LATELY_S) {
-            forget(); // it did not boil a moment ago, and does so elsewhere now: something went in, such as the sugar
+    /** The readings have come from below and stay higher than what is known: as before the fall, or something went in. */
+    private void comesBack(double t, double riseC) {
+        if (before.restore(t, riseC, fineness.variance(), bank)) {
+            resume();
+        } else if (before.boiledNoMore(t)) {
+            forget();
         }
-        return back;
-    }
-
-    private boolean levelled(double t, double riseC) {
-        double climbPerMinC = bank.climbPerMinC();
-        boolean turns = !astray.steady(points.slopePerMinC(TURNS_S), climbPerMinC);
-        return (riseC >= BOILS_C || !astray.low()) && !turns && astray.levelled(t, points.slopePerMinC(), climbPerMinC);
     }
 
     private void resume() {
