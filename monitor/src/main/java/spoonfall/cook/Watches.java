@@ -18,8 +18,10 @@ final class Watches {
 
     private static final double SETTLES_S = 240;
 
-    /** Who takes a pan off so close to the setting point may well mean it. */
+    /** Who takes a pan off so close to the setting point may well mean it, and is asked later. */
     private static final double NEARLY_SET_C = 0.4;
+
+    private static final double MAYBE_DONE_S = 180;
 
     /** The same in the test window, where a plate test is expected and takes its time. */
     private static final double PLATE_TEST_S = 130;
@@ -112,7 +114,7 @@ final class Watches {
         if (done || stage.atOrPastGelPoint()) {
             return Condition.ABSENT;
         }
-        if (stage == Stage.OFF_THE_HEAT && set) {
+        if (stage == Stage.OFF_THE_HEAT && set && signals.t() - offSinceT < MAYBE_DONE_S) {
             return Condition.ABSENT;
         }
         boolean cools = cooling.forS(signals) > (near ? PLATE_TEST_S : SET_TEST_S);
