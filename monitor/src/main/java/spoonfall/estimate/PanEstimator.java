@@ -26,20 +26,10 @@ public final class PanEstimator {
     private final SyrupCurve curve;
     private final Fineness fineness;
     private final Astray astray = new Astray();
-    private final BeforeTheFall before;
+    private final SitOut sitOut;
     private boolean begun;
     private double lastT;
     private boolean offTheHeat;
-
-    /**
-     * An estimator that knows nothing yet.
-     *
-     * @param pressurePa air pressure at the pan
-     * @param baseDoubtC how far the water boil may be off, in °C
-     */
-    public PanEstimator(double pressurePa, double baseDoubtC) {
-        this(pressurePa, baseDoubtC, false);
-    }
 
     /**
      * An estimator that knows nothing yet.
@@ -54,7 +44,7 @@ public final class PanEstimator {
         beginning = new Beginning(curve, baseDoubtC);
         fineness = new Fineness(byHand);
         bank = new FilterBank(curve);
-        before = new BeforeTheFall(curve);
+        sitOut = new SitOut(curve, bank, astray, points, fineness);
         hindsight = new Hindsight(curve);
         oracle = new Oracle(curve, bank, hindsight.record(), byHand);
     }
@@ -191,10 +181,7 @@ public final class PanEstimator {
 
     /** Where the pan will be in {@code minutes} if water goes on leaving it; to be asked when {@link #knows()}. */
     public Ahead ahead(double minutes) {
-        double u = bank.u();
-        double steepens = curve.riseSlopeC(u - Math.max(0, bank.v()) * minutes) / curve.riseSlopeC(u);
-        double climbs = climbPerMinC();
-        return new Ahead(bank.riseC() + minutes * climbs * (1 + steepens) / 2, climbs * steepens);
+        return oracle.ahead(minutes, climbPerMinC());
     }
 
     /** How far readings of some seconds are usually off, in °C: bubbles, burner and thermometer. */
@@ -226,6 +213,11 @@ public final class PanEstimator {
     /** The least pace at which the pan may well be climbing, in °C per minute. */
     public double slowestPerMinC() {
         return climbPerMinC() * Math.max(0, 1 - NINETY_PERCENT * bank.paceDoubt());
+    }
+
+    /** The dissolved solids of a pan that boils {@code riseC} above water, as a fraction by mass. */
+    public double solids(double riseC) {
+        return curve.solidsAt(riseC);
     }
 
     /** How fast u = all mass / solids falls, per minute. */
@@ -261,7 +253,7 @@ public final class PanEstimator {
             bank.predict(minutes);
         }
         lastT = t;
-        before.point(t, riseC);
+        sitOut.point(t, riseC);
         fineness.pass(riseC);
         sawtooth.point(t, riseC, bank.climbPerMinC());
         if (!byHand && !astray.away() && sawtooth.dips()) {
@@ -291,29 +283,10 @@ public final class PanEstimator {
     }
 
     private void whileAway(double t, double riseC, double offC, double sigmaC) {
-        if (astray.back(offC, sigmaC)) {
-            if (astray.low()) {
-                bank.rest(astray.forS(t) / 60);
-            }
-            resume();
-            fineness.believe(bank, riseC);
-        } else if (astray.high() && astray.steady(points, bank.climbPerMinC())) {
-            comesBack(t, riseC);
-        } else if (!stall.suspects() && astray.levelled(t, riseC, points, bank.climbPerMinC())) {
-            if (astray.low()) {
-                before.keep(t, bank);
-            }
-            bank.reanchor(riseC, fineness.variance());
-            resume();
-        }
-    }
-
-    /** The readings have come from below and stay higher than what is known: as before the fall, or something went in. */
-    private void comesBack(double t, double riseC) {
-        if (before.restore(t, riseC, fineness.variance(), bank)) {
-            resume();
-        } else if (before.boiledNoMore(t)) {
-            forget();
+        switch (sitOut.end(t, riseC, offC, sigmaC, stall.suspects())) {
+            case BACK -> resume();
+            case ANOTHER_PAN -> forget();
+            case AWAY -> {}
         }
     }
 

@@ -25,7 +25,7 @@ final class PanEstimatorTest {
     private static final double WATER_KG_PER_MIN = 0.046;
 
     private final SplittableRandom random = new SplittableRandom(4);
-    private final PanEstimator estimator = new PanEstimator(PRESSURE_PA, 0.1);
+    private final PanEstimator estimator = new PanEstimator(PRESSURE_PA, 0.1, false);
 
     private static double riseC(double u) {
         return Syrup.riseC(PRESSURE_PA, 1 / u, Syrup.TYPICAL_INVERTED);
