@@ -140,9 +140,7 @@ final class Forecaster {
     /** Where a pan that has fallen from its boil will boil again, in °C; empty when it has not, or nothing is known of it. */
     OptionalDouble fellFromC() {
         OptionalDouble fromC = estimator.fellFromC();
-        return fromC.isPresent()
-                ? OptionalDouble.of(settings.waterBoil().temperatureC() + fromC.getAsDouble())
-                : fromC;
+        return fromC.isPresent() ? OptionalDouble.of(settings.waterBoil().temperatureC() + fromC.getAsDouble()) : fromC;
     }
 
     /**

@@ -114,7 +114,7 @@ final class Watches {
         if (done || stage.atOrPastGelPoint()) {
             return Condition.ABSENT;
         }
-        if (stage == Stage.OFF_THE_HEAT && set && signals.t() - offSinceT < MAYBE_DONE_S) {
+        if (set && signals.t() - offSinceT < MAYBE_DONE_S) {
             return Condition.ABSENT;
         }
         boolean cools = cooling.forS(signals) > (near ? PLATE_TEST_S : SET_TEST_S);

@@ -11,6 +11,9 @@ final class WayBack {
     private static final double POINT_EVERY_S = 5;
     private static final double OVER_S = 25;
 
+    /** At first it warms faster and faster, and the last seconds tell more. */
+    private static final double LATELY_S = 12;
+
     /** Less below its height a pan boils on, or was stirred. */
     private static final double FALLEN_C = 0.9;
 
@@ -27,7 +30,7 @@ final class WayBack {
     private static final double TURNED_STEPS = 1.5;
 
     /** Slower than that no hob warms a pan. */
-    private static final double WARMS_PER_MIN_C = 0.8;
+    private static final double WARMS_PER_MIN_C = 1.2;
 
     /** A pan that thin has no sugar yet, with which everything changes. */
     private static final double THIN_C = 1;
@@ -87,12 +90,14 @@ final class WayBack {
         lastPointT = now.t();
         points.add(now.t(), levelC);
         boolean turned = levelC > lowestC + Math.max(TURNED_C, TURNED_STEPS * stepC);
-        double perMinC = points.lineSince(now.t() - OVER_S, now.t())
-                .map(Signals::perMinute)
-                .orElse(0.0);
+        double perMinC = Math.max(perMinC(now.t(), OVER_S), perMinC(now.t(), LATELY_S));
         boolean warms = turned && perMinC > WARMS_PER_MIN_C;
         atT = now.t();
         untilBoilS = warms ? Math.min(LONGEST_S, 60 * (boilC - levelC) / perMinC) : Double.NaN;
+    }
+
+    private double perMinC(double t, double overS) {
+        return points.lineSince(t - overS, t).map(Signals::perMinute).orElse(0.0);
     }
 
     /** Whether it is back from its way, and has been so for no longer than it takes to be seen. */
