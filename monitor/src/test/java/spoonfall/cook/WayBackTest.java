@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
@@ -33,18 +32,21 @@ class WayBackTest {
     @ParameterizedTest(name = "{0} s off the heat")
     @ValueSource(doubles = {150, 240, 420})
     void forecast_countsTheWayBack_whileThePanWarms(double offS) {
-        double backT = backT(offS);
         cook(OFF_S + offS + TURNED_S, offS);
-        Forecast forecast = forecast().orElseThrow();
-        double truthS = gelT() + backT - OFF_S - (OFF_S + offS + TURNED_S);
-        assertThat(forecast.etaS()).isCloseTo(truthS, within(0.2 * truthS));
-        assertThat(truthS).isBetween(forecast.lowS(), forecast.highS());
+        CookStatus before = last(OFF_S);
+        CookStatus now = last(OFF_S + offS + TURNED_S);
+        double restS = before.forecast().orElseThrow().etaS() - (OFF_S - before.t());
+        Forecast forecast = now.forecast().orElseThrow();
+        assertThat(forecast.etaS()).isCloseTo(backT(offS) - now.t() + restS, within(30.0));
+        assertThat(forecast.highS() - forecast.lowS())
+                .isGreaterThan(before.forecast().orElseThrow().highS()
+                        - before.forecast().orElseThrow().lowS());
     }
 
     @Test
     void forecast_isNotGiven_whileThePanStandsOffTheHeat() {
         cook(OFF_S + 240, 600);
-        assertThat(forecast()).isEmpty();
+        assertThat(last(OFF_S + 240).forecast()).isEmpty();
     }
 
     @Test
@@ -89,18 +91,11 @@ class WayBackTest {
                 .toList();
     }
 
-    private Optional<Forecast> forecast() {
-        List<CookStatus> statuses = statuses();
-        return statuses.get(statuses.size() - 1).forecast();
-    }
-
-    /** When the pan that never left the heat would be at the gel point. */
-    private static double gelT() {
-        double t = BOILS_S;
-        while (riseC(t) < SETTINGS.riseC()) {
-            t++;
-        }
-        return t;
+    private CookStatus last(double beforeT) {
+        return statuses().stream()
+                .filter(status -> status.t() <= beforeT)
+                .reduce((first, second) -> second)
+                .orElseThrow();
     }
 
     private static double backT(double offS) {
