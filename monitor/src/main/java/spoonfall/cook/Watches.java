@@ -23,6 +23,9 @@ final class Watches {
 
     private static final double MAYBE_DONE_S = 180;
 
+    /** Closer than that it is done, for all that a thermometer can tell. */
+    private static final double DONE_C = 0.15;
+
     /** The same in the test window, where a plate test is expected and takes its time. */
     private static final double PLATE_TEST_S = 130;
 
@@ -34,7 +37,7 @@ final class Watches {
     private CookSettings settings;
     private double offSinceT = Double.NaN;
     private boolean thin;
-    private boolean set;
+    private double shortC = Double.POSITIVE_INFINITY;
     private boolean near;
     private final Cooling cooling;
     private final Scorching scorching;
@@ -52,7 +55,7 @@ final class Watches {
 
     /** Somebody tested it and says that it is not set: standing off the heat near the gel point does not mean so. */
     void notSet() {
-        set = false;
+        shortC = Double.POSITIVE_INFINITY;
     }
 
     /** The readings begin anew, as when the probe is back in the pan. */
@@ -90,12 +93,13 @@ final class Watches {
         boolean off = stage == Stage.OFF_THE_HEAT || (near && stage.boiling() && !stage.atOrPastGelPoint() && cools);
         if (!off) {
             offSinceT = Double.NaN;
+            shortC = Double.POSITIVE_INFINITY;
             return false;
         }
         if (Double.isNaN(offSinceT)) {
             offSinceT = signals.t();
             thin = signals.peakC() - settings.waterBoil().temperatureC() < THIN_C;
-            set = signals.peakC() > settings.gelPointC() - NEARLY_SET_C;
+            shortC = settings.gelPointC() - signals.peakC();
         }
         double offS = signals.t() - offSinceT;
         if (near) {
@@ -114,7 +118,7 @@ final class Watches {
         if (done || stage.atOrPastGelPoint()) {
             return Condition.ABSENT;
         }
-        if (set && signals.t() - offSinceT < MAYBE_DONE_S) {
+        if (shortC < DONE_C || (shortC < NEARLY_SET_C && signals.t() - offSinceT < MAYBE_DONE_S)) {
             return Condition.ABSENT;
         }
         boolean cools = cooling.forS(signals) > (near ? PLATE_TEST_S : SET_TEST_S);
