@@ -50,7 +50,7 @@ final class NeighboursTest {
 
     @Test
     void aPanTakenOffAHairShortOfTheGelPoint_callsToTheTestsOnly() {
-        assertThat(Cooks.raised(events(Cooks.trace(Scenario.CLEAN, 3), 0.25)))
+        assertThat(Cooks.raised(events(Cooks.trace(Scenario.CLEAN, 3), 0.33)))
                 .containsExactly(AlarmName.START_SET_TESTS);
     }
 
