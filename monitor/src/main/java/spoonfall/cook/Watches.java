@@ -23,8 +23,10 @@ final class Watches {
 
     private static final double MAYBE_DONE_S = 180;
 
-    /** Closer than that it is done, for all that a thermometer can tell. */
+    /** Closer than that, or than it climbs in half a minute, it is done, for all that a thermometer can tell. */
     private static final double DONE_C = 0.15;
+
+    private static final double DONE_MIN = 0.55;
 
     /** The same in the test window, where a plate test is expected and takes its time. */
     private static final double PLATE_TEST_S = 130;
@@ -38,6 +40,7 @@ final class Watches {
     private double offSinceT = Double.NaN;
     private boolean thin;
     private double shortC = Double.POSITIVE_INFINITY;
+    private double doneC;
     private boolean near;
     private final Cooling cooling;
     private final Scorching scorching;
@@ -100,6 +103,9 @@ final class Watches {
             offSinceT = signals.t();
             thin = signals.peakC() - settings.waterBoil().temperatureC() < THIN_C;
             shortC = settings.gelPointC() - signals.peakC();
+            double riseC = signals.peakC() - settings.waterBoil().temperatureC();
+            doneC = Math.max(
+                    DONE_C, DONE_MIN * forecaster.expectedPerMinC(riseC).orElse(0));
         }
         double offS = signals.t() - offSinceT;
         if (near) {
@@ -118,7 +124,7 @@ final class Watches {
         if (done || stage.atOrPastGelPoint()) {
             return Condition.ABSENT;
         }
-        if (shortC < DONE_C || (shortC < NEARLY_SET_C && signals.t() - offSinceT < MAYBE_DONE_S)) {
+        if (shortC < doneC || (shortC < NEARLY_SET_C && signals.t() - offSinceT < MAYBE_DONE_S)) {
             return Condition.ABSENT;
         }
         boolean cools = cooling.forS(signals) > (near ? PLATE_TEST_S : SET_TEST_S);
