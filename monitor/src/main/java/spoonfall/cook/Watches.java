@@ -124,11 +124,9 @@ final class Watches {
         if (done || stage.atOrPastGelPoint()) {
             return Condition.ABSENT;
         }
-        if (shortC < doneC) {
-            return Condition.ABSENT;
-        }
-        if (shortC < NEARLY_SET_C && signals.t() - offSinceT < MAYBE_DONE_S) {
-            return Condition.UNDECIDED;
+        boolean maybeDone = shortC < NEARLY_SET_C && signals.t() - offSinceT < MAYBE_DONE_S;
+        if (shortC < doneC || maybeDone) {
+            return stage == Stage.OFF_THE_HEAT && !maybeDone ? Condition.ABSENT : Condition.UNDECIDED;
         }
         boolean cools = cooling.forS(signals) > (near ? PLATE_TEST_S : SET_TEST_S);
         boolean stands = stage == Stage.OFF_THE_HEAT || (stage.boiling() && forecaster.still()) || cools;
