@@ -2,6 +2,7 @@ package spoonfall.cook;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import spoonfall.estimate.Ahead;
 import spoonfall.estimate.Arrival;
 import spoonfall.estimate.PanEstimator;
@@ -114,21 +115,32 @@ final class Forecaster {
     /** The forecast at {@code t}; empty when it would be a guess. */
     Optional<Forecast> forecast(double t) {
         if (t != forecastT) {
-            forecast = foreseen(t);
+            forecast = foreseen(riseC -> estimator.arrival(t, riseC));
             forecastT = t;
         }
         return forecast;
     }
 
-    private Optional<Forecast> foreseen(double t) {
-        Optional<Arrival> gel = estimator.arrival(t, settings.riseC());
+    /** The same for a pan that has fallen from its boil, as if it were back there; empty when it would be a guess. */
+    Optional<Forecast> forecastOnceBack() {
+        return foreseen(estimator::arrivalOnceBack);
+    }
+
+    private Optional<Forecast> foreseen(DoubleFunction<Optional<Arrival>> arrival) {
+        Optional<Arrival> gel = arrival.apply(settings.riseC());
         if (gel.isEmpty()) {
             return Optional.empty();
         }
         Arrival at = gel.get();
-        Optional<Arrival> window = estimator.arrival(t, settings.riseC() - settings.windowC());
+        Optional<Arrival> window = arrival.apply(settings.riseC() - settings.windowC());
         double windowS = Math.min(at.s(), window.map(Arrival::s).orElse(0.0));
         return Optional.of(new Forecast(windowS, at.s(), at.lowS(), at.highS(), estimator.perMinute()));
+    }
+
+    /** Where a pan that has fallen from its boil will boil again, in °C; empty when it has not, or nothing is known of it. */
+    OptionalDouble fellFromC() {
+        OptionalDouble fromC = estimator.fellFromC();
+        return fromC.isPresent() ? OptionalDouble.of(settings.waterBoil().temperatureC() + fromC.getAsDouble()) : fromC;
     }
 
     /**

@@ -75,8 +75,8 @@ final class PanAlarms {
         setTest = false;
     }
 
-    /** Ends a second in which the pan was seen. */
-    void endSecond(double t, Signals now, boolean suspectStuck, List<CookEvent> events) {
+    /** Ends a second in which the pan was seen; {@code warmsAgain} whether it had fallen and is on its way back to the boil. */
+    void endSecond(double t, Signals now, boolean suspectStuck, boolean warmsAgain, List<CookEvent> events) {
         Stage stage = stages.stage();
         standstill.endSecond(now);
         if (board.present(AlarmName.SCORCH_RISK) || forecaster.misledUpwards()) {
@@ -100,6 +100,9 @@ final class PanAlarms {
         board.update(t, AlarmName.START_SET_TESTS, window, AlarmText::startSetTests, events);
         Condition stalled =
                 suspectStuck ? Condition.UNDECIDED : watches.stalled(stages, now, setTest, gelCalled(), forecaster);
+        if (warmsAgain) {
+            stalled = Condition.ABSENT; // somebody saw to it
+        }
         boolean cooling = stage == Stage.OFF_THE_HEAT || forecaster.cools() || watches.cools(now);
         board.update(
                 t, AlarmName.STALLED, stalled, () -> standstill.text(now, cooling, stages.reachedWindow()), events);

@@ -34,6 +34,7 @@ final class PanWatch {
     private final Reminders reminders = new Reminders();
     private final ProbeWatch probe;
     private final OutOfPan leaving;
+    private final WayBack wayBack;
     private Optional<Signals> signals = Optional.empty();
     private boolean misledLately;
 
@@ -49,6 +50,7 @@ final class PanWatch {
         probe = new ProbeWatch(settings, pace);
         leaving = new OutOfPan(settings.waterBoil().temperatureC());
         tooFast = new TooFast(settings.waterBoil().temperatureC());
+        wayBack = new WayBack(settings.waterBoil().temperatureC());
     }
 
     CookSettings settings() {
@@ -147,6 +149,9 @@ final class PanWatch {
                 .orElse(OptionalDouble.empty());
         boolean climbing = boiling && fresh && !tests.paused() && !board.present(AlarmName.STALLED) && !misled();
         Optional<Forecast> forecast = climbing ? forecaster.forecast(t) : Optional.empty();
+        if (fresh && wayBack.warms() && !tests.paused() && !misled()) {
+            forecast = wayBack.forecast(t, forecaster.forecastOnceBack());
+        }
         return new CookStatus(
                 t,
                 level,
@@ -187,6 +192,7 @@ final class PanWatch {
             alarms.restart();
             reminders.restart();
             tooFast.restart(t);
+            wayBack.restart();
             return;
         }
         if (probe.caughtUp() && !leaptPast(t, now)) {
@@ -220,7 +226,8 @@ final class PanWatch {
         } else {
             forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
         }
-        alarms.endSecond(t, known, probe.suspectStuck(), events);
+        wayBack.endSecond(now, alarms.coldAdded() || !pace.shows() ? OptionalDouble.empty() : forecaster.fellFromC());
+        alarms.endSecond(t, known, probe.suspectStuck(), wayBack.warms(), events);
         remind(t, now, events);
     }
 

@@ -18,8 +18,15 @@ final class Watches {
 
     private static final double SETTLES_S = 240;
 
-    /** Who takes a pan off so close to the setting point may well mean it. */
+    /** Who takes a pan off so close to the setting point may well mean it, and is asked later. */
     private static final double NEARLY_SET_C = 0.4;
+
+    private static final double MAYBE_DONE_S = 180;
+
+    /** Closer than that, or than it climbs in half a minute, it is done, for all that a thermometer can tell. */
+    private static final double DONE_C = 0.15;
+
+    private static final double DONE_MIN = 0.55;
 
     /** The same in the test window, where a plate test is expected and takes its time. */
     private static final double PLATE_TEST_S = 130;
@@ -32,7 +39,8 @@ final class Watches {
     private CookSettings settings;
     private double offSinceT = Double.NaN;
     private boolean thin;
-    private boolean set;
+    private double shortC = Double.POSITIVE_INFINITY;
+    private double doneC;
     private boolean near;
     private final Cooling cooling;
     private final Scorching scorching;
@@ -50,7 +58,7 @@ final class Watches {
 
     /** Somebody tested it and says that it is not set: standing off the heat near the gel point does not mean so. */
     void notSet() {
-        set = false;
+        shortC = Double.POSITIVE_INFINITY;
     }
 
     /** The readings begin anew, as when the probe is back in the pan. */
@@ -88,12 +96,16 @@ final class Watches {
         boolean off = stage == Stage.OFF_THE_HEAT || (near && stage.boiling() && !stage.atOrPastGelPoint() && cools);
         if (!off) {
             offSinceT = Double.NaN;
+            shortC = Double.POSITIVE_INFINITY;
             return false;
         }
         if (Double.isNaN(offSinceT)) {
             offSinceT = signals.t();
             thin = signals.peakC() - settings.waterBoil().temperatureC() < THIN_C;
-            set = signals.peakC() > settings.gelPointC() - NEARLY_SET_C;
+            shortC = settings.gelPointC() - signals.peakC();
+            double riseC = signals.peakC() - settings.waterBoil().temperatureC();
+            doneC = Math.max(
+                    DONE_C, DONE_MIN * forecaster.expectedPerMinC(riseC).orElse(0));
         }
         double offS = signals.t() - offSinceT;
         if (near) {
@@ -112,8 +124,9 @@ final class Watches {
         if (done || stage.atOrPastGelPoint()) {
             return Condition.ABSENT;
         }
-        if (stage == Stage.OFF_THE_HEAT && set) {
-            return Condition.ABSENT;
+        boolean maybeDone = shortC < NEARLY_SET_C && signals.t() - offSinceT < MAYBE_DONE_S;
+        if (shortC < doneC || maybeDone) {
+            return stage == Stage.OFF_THE_HEAT && !maybeDone ? Condition.ABSENT : Condition.UNDECIDED;
         }
         boolean cools = cooling.forS(signals) > (near ? PLATE_TEST_S : SET_TEST_S);
         boolean stands = stage == Stage.OFF_THE_HEAT || (stage.boiling() && forecaster.still()) || cools;

@@ -20,6 +20,15 @@ final class Astray {
     private static final double NEAR_SIGMAS = 1.3;
     private static final double FALLS_PER_MIN_C = -0.15;
     private static final double RISES_PER_MIN_C = 0.6;
+
+    /** Over so long it is seen whether readings stay, or only turn on their way back; within so much. */
+    private static final double TURNS_S = 27;
+
+    private static final double TURNS_PER_MIN_C = 1;
+
+    /** What lies lower than that above the water boil does not boil with sugar in it. */
+    private static final double BOILS_C = 0.3;
+
     private static final double IMPOSSIBLE_PER_MIN_C = 0.5;
     private static final double IMPOSSIBLE_TIMES = 2.5;
     private static final double HOLD_S = 900;
@@ -124,11 +133,20 @@ final class Astray {
         return back >= 2;
     }
 
-    /** Whether they stay where they are, away: the pan is somewhere else. */
-    boolean levelled(double t, double perMinC, double climbPerMinC) {
+    /** Whether they stay where they are, away: the pan, which boils by the rise {@code riseC}, is somewhere else. */
+    boolean levelled(double t, double riseC, Points points, double climbPerMinC) {
+        if ((low() && riseC < BOILS_C) || !steady(points, climbPerMinC)) {
+            return false;
+        }
+        double perMinC = points.slopePerMinC();
         boolean held = impossible && forS(t) < HOLD_S;
         boolean level = !held && perMinC > FALLS_PER_MIN_C && perMinC < RISES_PER_MIN_C + 2 * climbPerMinC;
         return level && forS(t) >= (low() ? REANCHOR_LOW_S : REANCHOR_HIGH_S);
+    }
+
+    /** Whether they stay where they are but for what water and a little noise do, and do not only turn on their way. */
+    boolean steady(Points points, double climbPerMinC) {
+        return Math.abs(points.slopePerMinC(TURNS_S)) < TURNS_PER_MIN_C + 2 * climbPerMinC;
     }
 
     private double sinceT() {

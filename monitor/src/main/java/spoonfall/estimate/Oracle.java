@@ -67,6 +67,13 @@ final class Oracle {
         return Optional.of(new Arrival(s, lowS, highS));
     }
 
+    /** Where the pan will be in {@code minutes} that climbs by {@code climbs} °C a minute now, if water goes on leaving it. */
+    Ahead ahead(double minutes, double climbs) {
+        double u = bank.u();
+        double steepens = curve.riseSlopeC(u - Math.max(0, bank.v()) * minutes) / curve.riseSlopeC(u);
+        return new Ahead(bank.riseC() + minutes * climbs * (1 + steepens) / 2, climbs * steepens);
+    }
+
     /** Sets minutes and their variance for one filter. */
     private void reach(PanFilter filter, double riseC) {
         double v = filter.v();

@@ -1,6 +1,7 @@
 package spoonfall.estimate;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Follows one boiling pan. It starts itself, learns how noisy the thermometer is, sits out stirs and set tests, begins
@@ -25,19 +26,10 @@ public final class PanEstimator {
     private final SyrupCurve curve;
     private final Fineness fineness;
     private final Astray astray = new Astray();
+    private final SitOut sitOut;
     private boolean begun;
     private double lastT;
     private boolean offTheHeat;
-
-    /**
-     * An estimator that knows nothing yet.
-     *
-     * @param pressurePa air pressure at the pan
-     * @param baseDoubtC how far the water boil may be off, in °C
-     */
-    public PanEstimator(double pressurePa, double baseDoubtC) {
-        this(pressurePa, baseDoubtC, false);
-    }
 
     /**
      * An estimator that knows nothing yet.
@@ -52,6 +44,7 @@ public final class PanEstimator {
         beginning = new Beginning(curve, baseDoubtC);
         fineness = new Fineness(byHand);
         bank = new FilterBank(curve);
+        sitOut = new SitOut(curve, bank, astray, points, fineness);
         hindsight = new Hindsight(curve);
         oracle = new Oracle(curve, bank, hindsight.record(), byHand);
     }
@@ -143,6 +136,17 @@ public final class PanEstimator {
         return oracle.arrival(riseC, t - lastT + lateness.s());
     }
 
+    /** The rise in °C at which a pan boiled that has fallen from there, until it is back; empty for others. */
+    public OptionalDouble fellFromC() {
+        boolean fell = begun ? astray.away() && astray.low() : lastBoil.knows(bank);
+        return fell ? OptionalDouble.of(bank.riseC()) : OptionalDouble.empty();
+    }
+
+    /** When {@code riseC} will be reached, counted from when a pan is back at {@link #fellFromC}. */
+    public Optional<Arrival> arrivalOnceBack(double riseC) {
+        return fellFromC().isPresent() ? oracle.arrival(riseC, lateness.s()) : Optional.empty();
+    }
+
     /** The readings of the last minute were hotter than the pan: what was known before holds until they come back. */
     public void doubtTheLastMinute() {
         if (begun && (astray.misledUpwards() || hindsight.restore(lastT, bank))) {
@@ -177,10 +181,7 @@ public final class PanEstimator {
 
     /** Where the pan will be in {@code minutes} if water goes on leaving it; to be asked when {@link #knows()}. */
     public Ahead ahead(double minutes) {
-        double u = bank.u();
-        double steepens = curve.riseSlopeC(u - Math.max(0, bank.v()) * minutes) / curve.riseSlopeC(u);
-        double climbs = climbPerMinC();
-        return new Ahead(bank.riseC() + minutes * climbs * (1 + steepens) / 2, climbs * steepens);
+        return oracle.ahead(minutes, climbPerMinC());
     }
 
     /** How far readings of some seconds are usually off, in °C: bubbles, burner and thermometer. */
@@ -252,6 +253,7 @@ public final class PanEstimator {
             bank.predict(minutes);
         }
         lastT = t;
+        sitOut.point(t, riseC);
         fineness.pass(riseC);
         sawtooth.point(t, riseC, bank.climbPerMinC());
         if (!byHand && !astray.away() && sawtooth.dips()) {
@@ -281,15 +283,10 @@ public final class PanEstimator {
     }
 
     private void whileAway(double t, double riseC, double offC, double sigmaC) {
-        if (astray.back(offC, sigmaC)) {
-            if (astray.low()) {
-                bank.rest(astray.forS(t) / 60);
-            }
-            resume();
-            fineness.believe(bank, riseC);
-        } else if (!stall.suspects() && astray.levelled(t, points.slopePerMinC(), bank.climbPerMinC())) {
-            bank.reanchor(riseC, fineness.variance());
-            resume();
+        switch (sitOut.end(t, riseC, offC, sigmaC, stall.suspects())) {
+            case BACK -> resume();
+            case ANOTHER_PAN -> forget();
+            case AWAY -> {}
         }
     }
 

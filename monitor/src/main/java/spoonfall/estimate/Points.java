@@ -57,6 +57,11 @@ final class Points {
 
     /** The slope of the last minute's points, in °C a minute; 0 while there are too few. */
     double slopePerMinC() {
+        return slopePerMinC(60);
+    }
+
+    /** The slope of the points of the last {@code lastS} seconds, in °C a minute; 0 while there are too few. */
+    double slopePerMinC(double lastS) {
         double n = 0;
         double sumX = 0;
         double sumC = 0;
@@ -64,7 +69,7 @@ final class Points {
         double sumXc = 0;
         for (int i = 0; i < Math.min(taken, KEPT); i++) {
             double x = (recentT[i] - latestT()) / 60;
-            if (x >= -1) {
+            if (x >= -lastS / 60) {
                 n++;
                 sumX += x;
                 sumC += recentC[i];

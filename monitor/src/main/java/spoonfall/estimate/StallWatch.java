@@ -12,6 +12,8 @@ final class StallWatch {
     private static final double FAR_C = 0.35;
     private static final double FAR_SIGMAS = 4;
     private static final double FALLING_S = 85;
+    private static final double LOW_S = 62;
+    private static final double LEFT_S = 108;
 
     private static final double BEFORE_S = 60;
     private static final double LEVEL_S = 600;
@@ -46,6 +48,8 @@ final class StallWatch {
     private int points;
     private final Standing standing = new Standing();
     private double followedSinceT = Double.NaN;
+    private double offsC;
+    private double leftT;
     private boolean still;
     private boolean level;
     private boolean fell;
@@ -108,7 +112,9 @@ final class StallWatch {
             return;
         }
         boolean below = riseC < bank.riseC();
-        if (lowForS >= FALLING_S && below && recentSlope(t, 35) < COOLS_PER_MIN_C) {
+        leave(t, riseC - bank.riseC(), Math.sqrt(variance));
+        boolean longAgo = lowForS >= FALLING_S || (lowForS >= LOW_S && t - leftT >= LEFT_S);
+        if (longAgo && below && recentSlope(t, 35) < COOLS_PER_MIN_C) {
             stop(riseC, bank.climbPerMinC(), true);
             return;
         }
@@ -137,6 +143,12 @@ final class StallWatch {
         if (since >= 0) {
             stop(riseC, standing.climbPerMinC(since), false);
         }
+    }
+
+    /** Takes note of when the readings were last where they should be. */
+    private void leave(double t, double offC, double sigmaC) {
+        offsC += 0.4 * (offC - offsC);
+        leftT = offsC > -Math.max(0.08, 0.7 * sigmaC) ? t : leftT;
     }
 
     /** Less than this below where it was is no fall, for a thermometer of which the estimator says that it is so noisy. */

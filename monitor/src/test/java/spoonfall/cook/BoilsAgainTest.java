@@ -2,6 +2,7 @@ package spoonfall.cook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.lab.varied.CookKind;
@@ -23,6 +24,23 @@ class BoilsAgainTest {
     @ValueSource(longs = {2, 5, 24})
     void setTests_areCalledInTime_whenTheSugarWentInBetweenTwoBoils(long seed) {
         assertThat(calledAfterS(VariedCook.cook(CookKind.LATE_SUGAR, seed))).isBetween(-IN_TIME_S, IN_TIME_S);
+    }
+
+    /** Before, these readings were taken for those of another pan until a quarter of an hour had gone by. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {164, 166, 262, 272})
+    void gelPoint_isCalled_whenThePanIsBackFromATest(long seed) {
+        assertThat(gelCalledAfterS(VariedCook.cook(seed))).isBetween(-IN_TIME_S, IN_TIME_S);
+    }
+
+    @Test
+    void gelPoint_isCalled_whenTheReadingIsBackFromAJump() {
+        assertThat(gelCalledAfterS(VariedCook.cook(CookKind.JUMP, 185))).isBetween(-IN_TIME_S, IN_TIME_S);
+    }
+
+    private static double gelCalledAfterS(Trace trace) {
+        double trueT = trace.info().firstT("gel").orElseThrow();
+        return Cooks.raisedT(Replayed.events(trace), AlarmName.GEL_POINT).orElseThrow() - trueT;
     }
 
     private static double calledAfterS(Trace trace) {

@@ -34,6 +34,28 @@ class FallsTest {
         assertThat(Cooks.raisedT(events, AlarmName.STALLED).orElseThrow()).isBetween(FAULT_S + 20, FAULT_S + latestS);
     }
 
+    /** Within 0.4 °C of the setting point a cook may be done, and is asked later. */
+    @Test
+    void stall_isRaised_whenThePanStandsOffTheHeatJustShortOfTheSettingPoint() {
+        double offT = nearlySetT();
+        OptionalDouble raisedT = Cooks.raisedT(cook(offT + 400, 1, t -> -since(t, offT) / 60), AlarmName.STALLED);
+        assertThat(raisedT.orElseThrow()).isBetween(offT + 150, offT + 240);
+    }
+
+    @Test
+    void stall_isNotRaised_whenThePanIsTestedForTwoMinutesThere() {
+        double offT = nearlySetT();
+        DoubleUnaryOperator testC = t -> -Math.min(since(t, offT) / 60, Math.max(0, (offT + 150 - t) * 4 / 60));
+        assertThat(Cooks.raised(cook(offT + 160, 1, testC))).doesNotContain(AlarmName.STALLED);
+    }
+
+    /** The heat of a slow hob fades: the pan stands at first, and then falls. */
+    @Test
+    void stall_isRaisedSooner_whenThePanStoodBeforeItFell() {
+        List<CookEvent> events = cook(3600, 1, t -> panC(Math.min(t, FAULT_S)) - panC(t) - since(t, FAULT_S + 75) / 60);
+        assertThat(Cooks.raisedT(events, AlarmName.STALLED).orElseThrow()).isBetween(FAULT_S + 75, FAULT_S + 190);
+    }
+
     @ParameterizedTest(name = "{0} °C")
     @ValueSource(doubles = {1.2, 2.5, 3.5})
     void stall_isNotRaised_whenTheReadingDropsAtOnceAndGoesOn(double byC) {
@@ -104,6 +126,15 @@ class FallsTest {
         double heatedS = Math.min(240, since(t, FAULT_S));
         double hotC = heatedS * 2.5 / 60;
         return hotC * Math.exp(-since(t, FAULT_S + 240) / 12);
+    }
+
+    /** When the pan is a quarter of a degree short of the gel point. */
+    private static double nearlySetT() {
+        double t = BOILS_S;
+        while (panC(t) < SETTINGS.gelPointC() - 0.25) {
+            t++;
+        }
+        return t;
     }
 
     private static double since(double t, double beginT) {

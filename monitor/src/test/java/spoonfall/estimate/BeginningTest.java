@@ -22,8 +22,8 @@ final class BeginningTest {
     /** A thermometer that still creeps up to the boil seems to climb: none of that may be left once it has arrived. */
     @Test
     void forecast_beginsAnew_whenTheThermometerHasArrived() {
-        PanEstimator early = new PanEstimator(SteadyPan.PRESSURE_PA, 0.1);
-        PanEstimator late = new PanEstimator(SteadyPan.PRESSURE_PA, 0.1);
+        PanEstimator early = new PanEstimator(SteadyPan.PRESSURE_PA, 0.1, false);
+        PanEstimator late = new PanEstimator(SteadyPan.PRESSURE_PA, 0.1, false);
         Follower pan = new Follower(SteadyPan.usual(2), 1);
         warm(early);
         warm(late);

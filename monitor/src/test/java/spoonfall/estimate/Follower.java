@@ -10,7 +10,7 @@ final class Follower {
     private static final double DIP_C = 0.5;
 
     final SteadyPan pan;
-    final PanEstimator estimator = new PanEstimator(SteadyPan.PRESSURE_PA, 0.1);
+    final PanEstimator estimator = new PanEstimator(SteadyPan.PRESSURE_PA, 0.1, false);
     private final int everyTenths;
     private int tenths;
 

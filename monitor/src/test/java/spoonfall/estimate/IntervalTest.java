@@ -55,7 +55,7 @@ final class IntervalTest {
             return Optional.empty();
         }
         double untilT = at.getAsDouble();
-        PanEstimator estimator = new PanEstimator(boil.pressurePa(), WEATHER_C);
+        PanEstimator estimator = new PanEstimator(boil.pressurePa(), WEATHER_C, false);
         int next = 0;
         for (double t = Math.ceil(boil.fromT()); t <= untilT; t++) {
             while (next < boil.points().size() && boil.points().get(next).t() <= t) {

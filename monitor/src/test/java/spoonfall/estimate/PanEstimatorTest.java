@@ -25,7 +25,7 @@ final class PanEstimatorTest {
     private static final double WATER_KG_PER_MIN = 0.046;
 
     private final SplittableRandom random = new SplittableRandom(4);
-    private final PanEstimator estimator = new PanEstimator(PRESSURE_PA, 0.1);
+    private final PanEstimator estimator = new PanEstimator(PRESSURE_PA, 0.1, false);
 
     private static double riseC(double u) {
         return Syrup.riseC(PRESSURE_PA, 1 / u, Syrup.TYPICAL_INVERTED);
@@ -146,6 +146,30 @@ final class PanEstimatorTest {
         show(waterT, boilsT, 1, t -> backC - 8 * (boilsT - t) / 90);
         cook(boilsT, setsT - 300, 1, watered);
         assertThat(estimator.arrival(setsT - 300, GEL_C).orElseThrow().s()).isCloseTo(300, within(60.0));
+    }
+
+    /** A pan that turns on its way back from a test stands for a moment where it never boiled. */
+    @Test
+    void aPanThatComesBackToWhereItWas_goesOnFromThere() {
+        double offT = 900;
+        double offS = 130;
+        double setsT = marmaladeSetsT() + offS;
+        cook(0, offT, 1, PanEstimatorTest::marmaladeU);
+        double wasC = riseC(marmaladeU(offT));
+        show(offT, offT + offS, 1, t -> Math.max(wasC - 1.5, wasC - 0.9 * (offT + offS - t) / 20));
+        cook(offT + offS, offT + offS + 60, 1, t -> marmaladeU(t - offS));
+        double leftS = setsT - offT - offS - 60;
+        assertThat(estimator.arrival(offT + offS + 60, GEL_C).orElseThrow().s()).isCloseTo(leftS, within(0.2 * leftS));
+    }
+
+    /** Fruit simmers, the sugar goes in, and the pan boils again, much hotter: nothing goes on from before. */
+    @Test
+    void aPanThatBoilsElsewhere_isBegunAnew_whenItHadFallenBelowTheBoil() {
+        show(0, 400, 1, t -> 0.8);
+        show(400, 460, 1, t -> 0.8 - 3 * Math.sin(Math.PI * (t - 400) / 60));
+        cook(460, 640, 1, t -> marmaladeU(t + 340));
+        double leftS = marmaladeSetsT() - 340 - 640;
+        assertThat(estimator.arrival(640, GEL_C).orElseThrow().s()).isCloseTo(leftS, within(0.5 * leftS));
     }
 
     @Test

@@ -1,0 +1,66 @@
+package spoonfall.estimate;
+
+/** Sits out readings that are astray for a while, and says how that ends. */
+final class SitOut {
+    private final FilterBank bank;
+    private final Astray astray;
+    private final Points points;
+    private final Fineness fineness;
+    private final BeforeTheFall before;
+
+    /** How it ends. */
+    enum End {
+        /** Not yet. */
+        AWAY,
+        /** The readings are the pan's again, and the bank knows where it is. */
+        BACK,
+        /** Something went in, and nothing that was known holds. */
+        ANOTHER_PAN
+    }
+
+    SitOut(SyrupCurve curve, FilterBank bank, Astray astray, Points points, Fineness fineness) {
+        this.bank = bank;
+        this.astray = astray;
+        this.points = points;
+        this.fineness = fineness;
+        before = new BeforeTheFall(curve);
+    }
+
+    /** Takes note of a point, astray or not. */
+    void point(double t, double riseC) {
+        before.point(t, riseC);
+    }
+
+    /**
+     * Looks at a point that is astray.
+     *
+     * @param offC how far it is above what was expected
+     * @param sigmaC how far it may be
+     * @param mayStand whether the pan may be standing still, so that it is nowhere else
+     */
+    End end(double t, double riseC, double offC, double sigmaC, boolean mayStand) {
+        if (astray.back(offC, sigmaC)) {
+            if (astray.low()) {
+                bank.rest(astray.forS(t) / 60);
+            }
+            fineness.believe(bank, riseC);
+            return End.BACK;
+        }
+        if (astray.high() && astray.steady(points, bank.climbPerMinC())) {
+            if (before.restore(t, riseC, fineness.variance(), bank)) {
+                return End.BACK;
+            }
+            if (before.boiledNoMore(t)) {
+                return End.ANOTHER_PAN;
+            }
+        }
+        if (!mayStand && astray.levelled(t, riseC, points, bank.climbPerMinC())) {
+            if (astray.low()) {
+                before.keep(t, bank);
+            }
+            bank.reanchor(riseC, fineness.variance());
+            return End.BACK;
+        }
+        return End.AWAY;
+    }
+}
