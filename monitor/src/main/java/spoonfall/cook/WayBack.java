@@ -97,7 +97,9 @@ final class WayBack {
     }
 
     private double perMinC(double t, double overS) {
-        return points.lineSince(t - overS, t).map(Signals::perMinute).orElse(0.0);
+        return points.lineSince(t - overS, t, Optional.empty())
+                .map(Signals::perMinute)
+                .orElse(0.0);
     }
 
     /** Whether it is back from its way, and has been so for no longer than it takes to be seen. */
