@@ -147,6 +147,8 @@ final class SensesTest {
         Signals higher = watch(40, t -> 104);
         assertThat(higher.peakC()).isCloseTo(104, EXACTLY);
         assertThat(higher.earlierPeakC()).isCloseTo(102, EXACTLY);
+        Signals lower = watch(40, t -> 103);
+        assertThat(lower.peakC()).isCloseTo(104, EXACTLY);
     }
 
     @Test
