@@ -117,15 +117,15 @@ final class CoolingTest {
     void howLongItCools_countsFromItsLastPointAtItsHeight_forAsLongAsItFalls() {
         stand(61, HEIGHT_C);
         move(10, 101.6, -1);
-        move(10, 101.5, -1);
+        move(10, 101.4, -1);
         assertThat(cooling.forS(now)).isZero();
         move(1, 101.1, -1);
         assertThat(cooling.forS(now)).as("its lines are asked from the next second on").isZero();
         move(1, 101.1, -1);
-        // the last point that was at least 0.35 °C above 101.1 °C is that of 80 s
-        assertThat(cooling.forS(now)).isEqualTo(82 - 80);
+        // the last point that was at least 0.35 °C above 101.1 °C is that of 70 s
+        assertThat(cooling.forS(now)).isEqualTo(82 - 70);
         move(10, 101, -1);
-        assertThat(cooling.forS(now)).isEqualTo(92 - 80);
+        assertThat(cooling.forS(now)).isEqualTo(92 - 70);
     }
 
     @ParameterizedTest(name = "{0} and {1} °C a minute: {2}")

@@ -154,9 +154,9 @@ final class ScorchingLimitsTest {
 
     @Test
     void whatLeftThePanFourMinutesAgo_isNotKnownToBeOfIt() {
-        // 0.6 °C above what is known, and a hundredth for the thermometer's step
+        stepC = 0.15;
         int agreed = 0;
-        while (fromC + climbC.applyAsDouble(agreed + 1) - pan.panC(FAULT_S + agreed + 1) <= 0.61) {
+        while (fromC + climbC.applyAsDouble(agreed + 1) - pan.panC(FAULT_S + agreed + 1) <= 0.6 + stepC) {
             agreed++;
         }
         assertThat(climb(agreed + 239)).isEqualTo(Condition.PRESENT);
@@ -200,7 +200,14 @@ final class ScorchingLimitsTest {
         Signals without = MadeSignals.at(FAULT_S + CLIMBED_S + 1, 106);
         assertThat(scorching.judge(pan.stages(), without, pan.forecaster(), false))
                 .isEqualTo(Condition.UNDECIDED);
+    }
+
+    @Test
+    void whenTheReadingsBeginAnew_nothingIsKnownForTwoMinutes() {
+        climb();
         scorching.restart();
-        assertThat(judge(CLIMBED_S + 2)).isEqualTo(Condition.UNDECIDED);
+        for (int i = 1; i < 120; i++) {
+            assertThat(judge(CLIMBED_S + i)).isEqualTo(Condition.UNDECIDED);
+        }
     }
 }
