@@ -15,19 +15,24 @@ import spoonfall.alarm.Condition;
 
 /** All alarms of one cook, with the words they were raised with. */
 final class AlarmBoard {
+    private static final AlarmName[] NAMES = AlarmName.values();
+
     private final Map<AlarmName, Alarm> alarms = new EnumMap<>(AlarmName.class);
+
     private final Map<AlarmName, AlarmText> texts = new EnumMap<>(AlarmName.class);
     private final Map<AlarmName, Suppression> suppressions = new EnumMap<>(AlarmName.class);
 
     AlarmBoard() {
-        for (AlarmName name : AlarmName.values()) {
+        for (AlarmName name : NAMES) {
             alarms.put(name, new Alarm(name.delays()));
         }
     }
 
     /** Lets time pass: what was put aside for its time comes back. */
     void pass(double t, List<CookEvent> events) {
-        alarms.forEach((name, alarm) -> tell(t, name, alarm.pass(t), events));
+        for (AlarmName name : NAMES) {
+            tell(t, name, alarm(name).pass(t), events);
+        }
     }
 
     /** Takes note of a condition; {@code text} is asked for only when the alarm begins with it, told or not. */
@@ -68,7 +73,7 @@ final class AlarmBoard {
 
     /** Takes the alarm of that id back, which may have come and gone since it was put aside; empty if it never was. */
     Optional<CookAlarm> unshelve(double t, String id, List<CookEvent> events) {
-        for (AlarmName name : AlarmName.values()) {
+        for (AlarmName name : NAMES) {
             for (int i = alarm(name).occurrence(); i > 0; i--) {
                 if (id(name, i).equals(id)) {
                     tell(t, name, alarm(name).unshelve(), events);
@@ -81,7 +86,7 @@ final class AlarmBoard {
 
     private Optional<CookAlarm> change(
             double t, String id, Function<Alarm, Optional<AlarmChange>> act, List<CookEvent> events) {
-        for (AlarmName name : AlarmName.values()) {
+        for (AlarmName name : NAMES) {
             Alarm alarm = alarm(name);
             if (alarm.occurrence() > 0 && id(name, alarm.occurrence()).equals(id)) {
                 tell(t, name, act.apply(alarm), events);
@@ -92,7 +97,9 @@ final class AlarmBoard {
     }
 
     private void tell(double t, AlarmName name, Optional<AlarmChange> change, List<CookEvent> events) {
-        change.ifPresent(told -> events.add(new CookEvent.AlarmChanged(t, told, view(name))));
+        if (change.isPresent()) {
+            events.add(new CookEvent.AlarmChanged(t, change.get(), view(name)));
+        }
     }
 
     /** Whether what it warns of is so, whether or not the cook is told. */
@@ -108,11 +115,12 @@ final class AlarmBoard {
     /** Those that can be seen, most urgent first: active, then returned, then shelved; then by priority and age. */
     List<CookAlarm> standing() {
         List<CookAlarm> standing = new ArrayList<>();
-        alarms.forEach((name, alarm) -> {
-            if (alarm.state() != AlarmState.NORMAL && alarm.state() != AlarmState.SUPPRESSED) {
+        for (AlarmName name : NAMES) {
+            AlarmState state = alarm(name).state();
+            if (state != AlarmState.NORMAL && state != AlarmState.SUPPRESSED) {
                 standing.add(view(name));
             }
-        });
+        }
         standing.sort(Comparator.comparing((CookAlarm alarm) -> alarm.state())
                 .thenComparing(alarm -> alarm.name().priority())
                 .thenComparing(Comparator.comparing(CookAlarm::raisedT).reversed()));

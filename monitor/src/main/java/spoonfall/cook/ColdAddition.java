@@ -47,8 +47,9 @@ final class ColdAddition {
         double levelC = now.levelC();
         levels.add(t, levelC);
         if (Double.isNaN(beforeC)) {
-            double peakC = levels.highestSince(t - WITHIN_S).orElse(levelC);
-            if (stages.stage().boiling() && !stages.reachedWindow() && peakC - levelC >= LEAST_FALL_C) {
+            boolean mayCome = stages.stage().boiling() && !stages.reachedWindow();
+            double peakC = mayCome ? levels.highestSince(t - WITHIN_S).orElse(levelC) : levelC;
+            if (peakC - levelC >= LEAST_FALL_C) {
                 beforeC = peakC;
                 fellT = t;
                 lowestC = levelC;

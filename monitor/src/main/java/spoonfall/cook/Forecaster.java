@@ -6,7 +6,6 @@ import spoonfall.estimate.Ahead;
 import spoonfall.estimate.Arrival;
 import spoonfall.estimate.PanEstimator;
 import spoonfall.estimate.PanPrior;
-import spoonfall.physics.Syrup;
 
 /**
  * Says when the gel point will be reached, and how fast the pan should be climbing: the estimator of {@code
@@ -36,6 +35,11 @@ final class Forecaster {
     private final Pace pace;
     private final PanEstimator estimator;
 
+    /** The forecast that was asked for last, and for when: the same second asks for it more than once. */
+    private Optional<Forecast> forecast = Optional.empty();
+
+    private double forecastT = Double.NaN;
+
     Forecaster(CookSettings settings, Pace pace) {
         this.settings = settings;
         this.pace = pace;
@@ -45,11 +49,13 @@ final class Forecaster {
 
     /** The gel point is another one from now on. */
     void aim(CookSettings aim) {
+        forecastT = Double.NaN;
         settings = aim;
     }
 
     /** Takes what a plan says of the pan. */
     void expect(PanPrior prior) {
+        forecastT = Double.NaN;
         estimator.expect(prior);
     }
 
@@ -63,11 +69,13 @@ final class Forecaster {
 
     /** Takes a reading that tells something of the pan. */
     void accept(double t, double temperatureC) {
+        forecastT = Double.NaN;
         estimator.accept(t, temperatureC - settings.waterBoil().temperatureC());
     }
 
     /** Ends a second; {@code boilingForS} is how long the pan has been boiling, 0 when it is not. */
     void endSecond(Signals signals, Stage stage, double boilingForS) {
+        forecastT = Double.NaN;
         boolean follow = stage.boiling() || stage == Stage.OFF_THE_HEAT;
         double riseC = signals.levelC() - settings.waterBoil().temperatureC();
         if (!follow && riseC > WARMED_FROM_C && riseC < WARMED_TO_C) {
@@ -78,6 +86,7 @@ final class Forecaster {
 
     /** What was read lately tells nothing of the pan. */
     void skip() {
+        forecastT = Double.NaN;
         estimator.skip();
     }
 
@@ -87,6 +96,7 @@ final class Forecaster {
      * @param back whether it seems to be: then time counts again, for what it boils away
      */
     void pause(double t, boolean back) {
+        forecastT = Double.NaN;
         if (back) {
             estimator.skip();
         } else {
@@ -103,6 +113,14 @@ final class Forecaster {
 
     /** The forecast at {@code t}; empty when it would be a guess. */
     Optional<Forecast> forecast(double t) {
+        if (t != forecastT) {
+            forecast = foreseen(t);
+            forecastT = t;
+        }
+        return forecast;
+    }
+
+    private Optional<Forecast> foreseen(double t) {
         Optional<Arrival> gel = estimator.arrival(t, settings.riseC());
         if (gel.isEmpty()) {
             return Optional.empty();
@@ -178,15 +196,15 @@ final class Forecaster {
 
     /** Whether it climbs so much faster than it should that it cannot be trusted to be where it seems. */
     boolean climbsTooFast(Signals signals) {
-        double limit = Math.max(TOO_FAST_PER_MIN_C, TOO_FAST_TIMES * estimator.climbPerMinC());
-        return estimator.knows()
-                && signals.quick()
-                        .filter(line -> Signals.perMinute(line) > limit)
-                        .isPresent();
+        return signals.quick().isPresent()
+                && estimator.knows()
+                && Signals.perMinute(signals.quick().get())
+                        > Math.max(TOO_FAST_PER_MIN_C, TOO_FAST_TIMES * estimator.climbPerMinC());
     }
 
     /** The readings of the last minute were hotter than the pan. */
     void doubtTheLastMinute() {
+        forecastT = Double.NaN;
         estimator.doubtTheLastMinute();
     }
 
@@ -208,6 +226,6 @@ final class Forecaster {
 
     /** Dissolved solids at {@code riseC} above the water boil, as a fraction by mass. */
     double solids(double riseC) {
-        return Syrup.solids(settings.waterBoil().pressurePa(), riseC, Syrup.TYPICAL_INVERTED);
+        return estimator.solids(riseC);
     }
 }

@@ -119,19 +119,18 @@ final class PanAlarms {
         Optional<Suppression> past = when(board.present(AlarmName.PAST_GEL_POINT), Suppression.PAST_GEL_POINT);
         Optional<Suppression> tested = when(setTest || tests.away(t, stages.stage()), Suppression.SET_TEST);
         Optional<Suppression> set = when(tests.set(), Suppression.SET);
-        Optional<Suppression> testing = set.or(() -> when(tests.testing(t, stages.stage()), Suppression.SET_TEST));
+        Optional<Suppression> testing = either(set, when(tests.testing(t, stages.stage()), Suppression.SET_TEST));
         Optional<Suppression> chilled = when(cold.seen(), Suppression.COLD_ADDED);
-        board.suppress(
-                t,
-                AlarmName.START_SET_TESTS,
-                testing.or(() -> past).or(() -> atGel).or(() -> blind),
-                events);
-        board.suppress(t, AlarmName.GEL_POINT, testing.or(() -> past).or(() -> blind), events);
-        board.suppress(t, AlarmName.PAST_GEL_POINT, testing.or(() -> blind), events);
-        board.suppress(
-                t, AlarmName.STALLED, set.or(() -> blind).or(() -> tested).or(() -> chilled), events);
-        board.suppress(t, AlarmName.SCORCH_RISK, set.or(() -> blind), events);
-        OF_THE_PROBE.forEach(name -> board.suppress(t, name, set, events));
+        Optional<Suppression> unseen = either(set, blind);
+        Optional<Suppression> tooLate = either(testing, past);
+        board.suppress(t, AlarmName.START_SET_TESTS, either(either(tooLate, atGel), blind), events);
+        board.suppress(t, AlarmName.GEL_POINT, either(tooLate, blind), events);
+        board.suppress(t, AlarmName.PAST_GEL_POINT, either(testing, blind), events);
+        board.suppress(t, AlarmName.STALLED, either(either(unseen, tested), chilled), events);
+        board.suppress(t, AlarmName.SCORCH_RISK, unseen, events);
+        for (AlarmName name : OF_THE_PROBE) {
+            board.suppress(t, name, set, events);
+        }
     }
 
     private boolean gelCalled() {
@@ -139,11 +138,16 @@ final class PanAlarms {
     }
 
     private Optional<Suppression> blind() {
-        return when(board.present(AlarmName.PROBE_SILENT), Suppression.PROBE_SILENT)
-                .or(() -> when(board.present(AlarmName.PROBE_OUT_OF_PAN), Suppression.PROBE_OUT_OF_PAN));
+        return either(
+                when(board.present(AlarmName.PROBE_SILENT), Suppression.PROBE_SILENT),
+                when(board.present(AlarmName.PROBE_OUT_OF_PAN), Suppression.PROBE_OUT_OF_PAN));
     }
 
     private static Optional<Suppression> when(boolean so, Suppression reason) {
         return so ? Optional.of(reason) : Optional.empty();
+    }
+
+    private static Optional<Suppression> either(Optional<Suppression> first, Optional<Suppression> second) {
+        return first.isPresent() ? first : second;
     }
 }

@@ -107,7 +107,7 @@ final class PanWatch {
     void endSecond(double t, List<CookEvent> events) {
         signals = senses.endSecond(t);
         tests.endSecond(t, board, events);
-        double stepC = signals.map(Signals::stepC).orElse(1.0);
+        double stepC = signals.isPresent() ? signals.get().stepC() : Signals.NOT_SHOWN_C;
         probe.watch(t, board, expectedPerMinC(), forecaster::growsPerMin, stepC, events);
         if (signals.isPresent() && probe.freshAt(t) && !tests.set()) {
             watchPan(t, signals.get(), events);
@@ -241,7 +241,7 @@ final class PanWatch {
 
     /** Where the pan is by all that is known; that it went on too far must be read, not only foreseen. */
     private double knownC(double t, Signals now) {
-        double readT = probe.seen().map(CookStatus.Seen::t).orElse(t);
+        double readT = probe.seen().isPresent() ? probe.seen().get().t() : t;
         double knownC = forecaster.temperatureC(pace.carriedT(t, readT), now.trendC());
         double foreseenC = settings.gelPointC() + PastGelPoint.MARGIN_C - NOT_YET_C;
         return pace.shows() ? knownC : Math.min(knownC, Math.max(now.levelC(), foreseenC));

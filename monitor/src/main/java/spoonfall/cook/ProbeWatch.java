@@ -1,6 +1,5 @@
 package spoonfall.cook;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,6 +23,7 @@ final class ProbeWatch {
     private final Plausibility plausibility;
     private final Stillness stillness = new Stillness();
     private final double[] intervals = new double[5];
+    private final double[] sorted = new double[5];
     private int intervalCount;
     private final Pace pace;
     private double silentAfterS;
@@ -146,8 +146,8 @@ final class ProbeWatch {
         }
         intervals[intervalCount++ % intervals.length] = sinceS;
         if (intervalCount > 1) {
-            double[] sorted = Arrays.copyOf(intervals, Math.min(intervalCount, intervals.length));
-            double usualS = Selection.median(sorted, sorted.length);
+            System.arraycopy(intervals, 0, sorted, 0, intervals.length);
+            double usualS = Selection.median(sorted, Math.min(intervalCount, intervals.length));
             silentAfterS = pace.shows()
                     ? Math.max(SILENT_AFTER_S, SILENT_AFTER_INTERVALS * usualS)
                     : Pace.silentByHandAfterS(usualS);

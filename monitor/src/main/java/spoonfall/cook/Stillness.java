@@ -154,6 +154,9 @@ final class Stillness {
     }
 
     private boolean stuckAfter(double lastsS, int same) {
+        if (lastsS < Math.min(LEAST_OVERDUE_S, LEAST_RUN_S)) {
+            return false;
+        }
         double overdue = dueC(lastsS) / stepC;
         boolean longRun = runs >= LONG_RUNS && lastsS >= LONG_TIMES * longestS();
         double dueSteps = longRun ? OVERDUE_IF_LONG_STEPS : OVERDUE_STEPS;

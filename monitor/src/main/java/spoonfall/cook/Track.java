@@ -81,12 +81,9 @@ final class Track {
 
     /** The largest value from {@code sinceT} to {@code untilT}. */
     OptionalDouble highestBetween(double sinceT, double untilT) {
-        double highest = Double.NEGATIVE_INFINITY;
         int first = firstSince(sinceT);
-        for (int i = first; i < to && times[i] <= untilT; i++) {
-            highest = Math.max(highest, values[i]);
-        }
-        return first < to && times[first] <= untilT ? OptionalDouble.of(highest) : OptionalDouble.empty();
+        int end = untilT == Double.POSITIVE_INFINITY ? to : firstAfter(untilT);
+        return first >= end ? OptionalDouble.empty() : OptionalDouble.of(Selection.highest(values, first, end));
     }
 
     /** The newest value no younger than {@code t}. */
@@ -134,6 +131,20 @@ final class Track {
         while (low < high) {
             int middle = (low + high) >>> 1;
             if (times[middle] >= sinceT) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+
+    private int firstAfter(double untilT) {
+        int low = from;
+        int high = to;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (times[middle] > untilT) {
                 high = middle;
             } else {
                 low = middle + 1;

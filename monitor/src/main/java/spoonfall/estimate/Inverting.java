@@ -1,6 +1,5 @@
 package spoonfall.estimate;
 
-import spoonfall.physics.Inversion;
 import spoonfall.physics.Syrup;
 
 /**
@@ -8,9 +7,6 @@ import spoonfall.physics.Syrup;
  * proportion: by six tenths of the share that is inverted (Norrish, docs/science.md).
  */
 final class Inverting {
-    /** In the middle of what sets, pH 2.8 to 3.4 (So Easy to Preserve). */
-    private static final double USUAL_PH = 3.1;
-
     private static final double FIRST_SHARE = 0.08;
     private static final double RISE_BY_SHARE = 0.6;
     private static final double TYPICAL = 1 + RISE_BY_SHARE * Syrup.TYPICAL_INVERTED;
@@ -37,22 +33,17 @@ final class Inverting {
 
     /** What the scale gains a minute at the usual pace. */
     double growth(double u) {
-        return RISE_BY_SHARE / TYPICAL * ratePerMin(u) * (1 - share);
+        return RISE_BY_SHARE / TYPICAL * curve.inversionPerMin(u) * (1 - share);
     }
 
     /** Lets time pass at that pace. */
     void pass(double minutes, double u, double pace) {
-        share += (1 - share) * (1 - Math.exp(-ratePerMin(u) * Math.max(0, pace) * minutes));
+        share += (1 - share) * (1 - Math.exp(-curve.inversionPerMin(u) * Math.max(0, pace) * minutes));
     }
 
     /** What the scale gains from now on in that many minutes on the way to {@code goalU}. */
     double gain(double minutes, double u, double goalU, double pace) {
-        double rate = (ratePerMin(u) + ratePerMin(goalU)) / 2;
+        double rate = (curve.inversionPerMin(u) + curve.inversionPerMin(goalU)) / 2;
         return RISE_BY_SHARE / TYPICAL * (1 - share) * (1 - Math.exp(-rate * pace * minutes));
-    }
-
-    private double ratePerMin(double u) {
-        double solids = curve.solids(u);
-        return Inversion.ratePerMin(curve.boilingPointC(u), solids, USUAL_PH);
     }
 }

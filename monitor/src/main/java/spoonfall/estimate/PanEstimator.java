@@ -214,6 +214,11 @@ public final class PanEstimator {
         return climbPerMinC() * Math.max(0, 1 - NINETY_PERCENT * bank.paceDoubt());
     }
 
+    /** The dissolved solids of a pan that boils {@code riseC} above water, as a fraction by mass. */
+    public double solids(double riseC) {
+        return curve.solidsAt(riseC);
+    }
+
     /** How fast u = all mass / solids falls, per minute. */
     public double perMinute() {
         return bank.v();

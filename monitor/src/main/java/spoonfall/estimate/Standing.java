@@ -48,6 +48,7 @@ final class Standing {
     private final double[] otherPerMinC = new double[KEPT];
     private final double[] levelVariance = new double[KEPT];
     private final double[] variance = new double[KEPT];
+    private final double[] edge = new double[KEPT];
     private final double[] paceVariance = new double[KEPT];
     private final double[] n = new double[KEPT];
     private final double[] sumX = new double[KEPT];
@@ -93,6 +94,7 @@ final class Standing {
         paceVariance[i] = CLIMBS * CLIMBS * (paceDoubt * paceDoubt + CURVE_DOUBT * CURVE_DOUBT);
         double flights = FLIGHTS_MIN * byWaterPerMinC;
         variance[i] = pointVariance + UNSTEADY_C * UNSTEADY_C + flights * flights;
+        edge[i] = EDGES * Math.sqrt(variance[i]);
         n[i] = 0;
         sumX[i] = 0;
         sumY[i] = 0;
@@ -104,7 +106,7 @@ final class Standing {
     void point(double t, double riseC) {
         for (int i = 0; i < Math.min(taken, KEPT); i++) {
             double minutes = (t - sinceT[i]) / 60;
-            double edgeC = EDGES * Math.sqrt(variance[i]);
+            double edgeC = edge[i];
             double other = otherPerMinC[i] * minutes;
             double mostC = waterPerMinC[i] * minutes + edgeC;
             double y = Math.max(-edgeC, Math.min(mostC, riseC - sinceC[i] - other));

@@ -1,46 +1,81 @@
 package spoonfall.estimate;
 
+import spoonfall.physics.Inversion;
 import spoonfall.physics.Syrup;
+import spoonfall.physics.Water;
 
-/** The rise of boiling syrup over {@code u = all mass / solids mass}, under one pressure. */
+/**
+ * The rise of boiling syrup over {@code u = all mass / solids mass}, under one pressure, and how fast its sugar is inverted there.
+ * Both are tabulated over the solids: the rise to a millionth of a degree, the rate to one part in 100,000.
+ */
 final class SyrupCurve {
-    private static final double LEAST_U = 1 / Syrup.MOST_SOLIDS;
     private static final double MOST_U = 20;
+    private static final double LEAST_SOLIDS = 1 / MOST_U;
+    private static final int PARTS = 512;
 
-    private final double pressurePa;
+    /** In the middle of what sets, pH 2.8 to 3.4 (So Easy to Preserve). */
+    private static final double USUAL_PH = 3.1;
+
+    /** Half of a step over which the slope of the inversion's rate is taken. */
+    private static final double SLOPE_STEP = 1e-5;
+
+    private final CurveTable rises;
+    private final CurveTable inversions;
 
     SyrupCurve(double pressurePa) {
-        this.pressurePa = pressurePa;
+        double waterC = Water.boilingPointC(pressurePa);
+        rises = new CurveTable(
+                0,
+                Syrup.MOST_SOLIDS,
+                PARTS,
+                solids -> Syrup.riseC(pressurePa, solids, Syrup.TYPICAL_INVERTED),
+                solids -> Syrup.riseSlopeC(pressurePa, solids, Syrup.TYPICAL_INVERTED));
+        inversions = new CurveTable(
+                0,
+                Syrup.MOST_SOLIDS,
+                PARTS,
+                solids -> inversionPerMin(waterC, solids),
+                solids -> inversionSlope(waterC, solids));
     }
 
     /** The rise in °C at {@code u}; beyond the curve's ends that of the end. */
     double riseC(double u) {
-        return Syrup.riseC(pressurePa, 1 / clamped(u), Syrup.TYPICAL_INVERTED);
+        return rises.value(solids(u));
     }
 
     /** How much the rise grows with {@code u}, in °C for a change by 1: negative. */
     double riseSlopeC(double u) {
-        double within = clamped(u);
-        return -Syrup.riseSlopeC(pressurePa, 1 / within, Syrup.TYPICAL_INVERTED) / (within * within);
-    }
-
-    /** The solids at {@code u}, as a fraction within the curve's ends. */
-    double solids(double u) {
-        return 1 / clamped(u);
-    }
-
-    /** Where the syrup boils, in °C. */
-    double boilingPointC(double u) {
-        return Syrup.boilingPointC(pressurePa, 1 / clamped(u), Syrup.TYPICAL_INVERTED);
+        double solids = solids(u);
+        return -rises.slope(solids) * solids * solids;
     }
 
     /** The {@code u} at which the syrup rises by {@code riseC}. */
     double u(double riseC) {
-        double solids = Syrup.solids(pressurePa, riseC, Syrup.TYPICAL_INVERTED);
-        return solids > 1 / MOST_U ? 1 / solids : MOST_U;
+        return 1 / Math.max(LEAST_SOLIDS, solidsAt(riseC));
     }
 
-    private static double clamped(double u) {
-        return Math.max(LEAST_U, Math.min(MOST_U, u));
+    /** The solids, as a fraction, at which it rises by {@code riseC}: from nothing to the thickest syrup of the curve. */
+    double solidsAt(double riseC) {
+        return rises.inverse(riseC);
+    }
+
+    /** The part of the remaining sucrose that splits in a minute while the syrup boils at {@code u}, at the usual pH. */
+    double inversionPerMin(double u) {
+        return inversions.value(solids(u));
+    }
+
+    private double inversionPerMin(double waterC, double solids) {
+        return Inversion.ratePerMin(waterC + rises.value(solids), solids, USUAL_PH);
+    }
+
+    private double inversionSlope(double waterC, double solids) {
+        double low = Math.max(0, solids - SLOPE_STEP);
+        double high = Math.min(Syrup.MOST_SOLIDS, solids + SLOPE_STEP);
+        return (inversionPerMin(waterC, high) - inversionPerMin(waterC, low)) / (high - low);
+    }
+
+    /** The solids at {@code u}, as a fraction within the curve's ends. */
+    private static double solids(double u) {
+        return Math.max(LEAST_SOLIDS, Math.min(Syrup.MOST_SOLIDS, 1 / u));
     }
 }

@@ -1,0 +1,102 @@
+package spoonfall.estimate;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * A smooth function of one variable by cubics between equally spaced points, each with the function's value and slope at both
+ * its ends (cubic Hermite interpolation, any textbook): it is asked thousands of times a second, and costs far more to work out.
+ */
+final class CurveTable {
+    private static final int COEFFICIENTS = 4;
+    private static final int NEWTON_STEPS = 3;
+
+    private final double from;
+    private final double width;
+    private final int parts;
+
+    /** Of each part the cubic's coefficients, lowest power first; its variable goes from 0 to 1. */
+    private final double[] cubics;
+
+    /**
+     * Tabulates {@code value} from {@code from} to {@code to}.
+     *
+     * @param slope the derivative of {@code value}
+     */
+    CurveTable(double from, double to, int parts, DoubleUnaryOperator value, DoubleUnaryOperator slope) {
+        this.from = from;
+        this.parts = parts;
+        width = (to - from) / parts;
+        cubics = new double[COEFFICIENTS * parts];
+        double beginValue = value.applyAsDouble(from);
+        double beginSlope = slope.applyAsDouble(from) * width;
+        for (int i = 0; i < parts; i++) {
+            double end = i + 1 == parts ? to : from + (i + 1) * width;
+            double endValue = value.applyAsDouble(end);
+            double endSlope = slope.applyAsDouble(end) * width;
+            int at = COEFFICIENTS * i;
+            cubics[at] = beginValue;
+            cubics[at + 1] = beginSlope;
+            cubics[at + 2] = 3 * (endValue - beginValue) - 2 * beginSlope - endSlope;
+            cubics[at + 3] = 2 * (beginValue - endValue) + beginSlope + endSlope;
+            beginValue = endValue;
+            beginSlope = endSlope;
+        }
+    }
+
+    /** The function at {@code x}, which lies within the table. */
+    double value(double x) {
+        int part = part(x);
+        return value(part, place(x, part));
+    }
+
+    /** Its slope there. */
+    double slope(double x) {
+        int part = part(x);
+        return slope(part, place(x, part)) / width;
+    }
+
+    /** Where a function that grows everywhere has that value; the end of the table for one beyond it. */
+    double inverse(double value) {
+        int part = partOf(value);
+        double begin = cubics[COEFFICIENTS * part];
+        double place = Math.max(0, Math.min(1, (value - begin) / (value(part, 1) - begin)));
+        for (int i = 0; i < NEWTON_STEPS; i++) {
+            place -= (value(part, place) - value) / slope(part, place);
+            place = Math.max(0, Math.min(1, place));
+        }
+        return from + (part + place) * width;
+    }
+
+    private double value(int part, double place) {
+        int at = COEFFICIENTS * part;
+        return cubics[at] + place * (cubics[at + 1] + place * (cubics[at + 2] + place * cubics[at + 3]));
+    }
+
+    private double slope(int part, double place) {
+        int at = COEFFICIENTS * part;
+        return cubics[at + 1] + place * (2 * cubics[at + 2] + place * 3 * cubics[at + 3]);
+    }
+
+    private int part(double x) {
+        return Math.max(0, Math.min(parts - 1, (int) ((x - from) / width)));
+    }
+
+    private double place(double x, int part) {
+        return (x - from) / width - part;
+    }
+
+    /** The last part that begins at or below {@code value}. */
+    private int partOf(double value) {
+        int low = 0;
+        int high = parts;
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (cubics[COEFFICIENTS * middle] <= value) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+}
