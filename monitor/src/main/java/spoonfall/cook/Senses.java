@@ -85,7 +85,8 @@ final class Senses {
                 ? Math.max(earlierPeakC, latelyC)
                 : Math.max(levelC, points.highestSince(peakFromT).orElse(levelC));
         double fallC = Math.max(0, points.highestSince(t - FALL_S).orElse(levelC) - levelC);
-        return Optional.of(new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, fallC, step.c()));
+        return Optional.of(
+                new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, fallC, step.c()));
     }
 
     private double trendC(double t, double levelC) {

@@ -78,8 +78,7 @@ final class AlarmBoardTest {
         assertThat(board.present(AlarmName.STALLED)).isTrue();
         assertThat(board.standing()).isEmpty();
         board.suppress(3, AlarmName.STALLED, Optional.empty(), events);
-        assertThat(changes())
-                .containsExactly(AlarmChange.RAISED, AlarmChange.SUPPRESSED, AlarmChange.UNSUPPRESSED);
+        assertThat(changes()).containsExactly(AlarmChange.RAISED, AlarmChange.SUPPRESSED, AlarmChange.UNSUPPRESSED);
         assertThat(last().suppressedBy()).isEmpty();
         board.suppress(4, AlarmName.STALLED, Optional.empty(), events);
         assertThat(events).hasSize(3);
@@ -108,8 +107,7 @@ final class AlarmBoardTest {
                 .isEqualTo(AlarmState.ACKNOWLEDGED);
         assertThat(last().state()).isEqualTo(AlarmState.ACKNOWLEDGED);
         assertThat(changes())
-                .containsExactly(
-                        AlarmChange.RAISED, AlarmChange.CLEARED, AlarmChange.RAISED, AlarmChange.ACKNOWLEDGED);
+                .containsExactly(AlarmChange.RAISED, AlarmChange.CLEARED, AlarmChange.RAISED, AlarmChange.ACKNOWLEDGED);
     }
 
     @Test
@@ -121,8 +119,7 @@ final class AlarmBoardTest {
         assertThat(last().shelvedUntilT()).hasValue(64);
         assertThat(board.unshelve(5, "stalled-3", events)).isEmpty();
         assertThat(board.unshelve(5, "stalled-0", events)).isEmpty();
-        assertThat(board.unshelve(5, "stalled-1", events).orElseThrow().state())
-                .isEqualTo(AlarmState.UNACKNOWLEDGED);
+        assertThat(board.unshelve(5, "stalled-1", events).orElseThrow().state()).isEqualTo(AlarmState.UNACKNOWLEDGED);
         assertThat(changes()).endsWith(AlarmChange.SHELVED, AlarmChange.UNSHELVED);
         assertThat(board.unshelve(6, "stalled-2", events)).isPresent();
         assertThat(changes()).endsWith(AlarmChange.SHELVED, AlarmChange.UNSHELVED);
@@ -140,7 +137,8 @@ final class AlarmBoardTest {
 
     @Test
     void whetherItWasRaisedSinceAMoment_countsThatMoment() {
-        assertThat(board.raisedSince(Double.NEGATIVE_INFINITY, AlarmName.GEL_POINT)).isFalse();
+        assertThat(board.raisedSince(Double.NEGATIVE_INFINITY, AlarmName.GEL_POINT))
+                .isFalse();
         assertThat(board.raisedSince(0, AlarmName.GEL_POINT)).isFalse();
         raise(10, AlarmName.GEL_POINT);
         assertThat(board.raisedSince(10, AlarmName.GEL_POINT)).isTrue();

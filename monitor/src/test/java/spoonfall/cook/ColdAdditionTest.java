@@ -31,8 +31,7 @@ final class ColdAdditionTest {
         for (int i = 0; i < seconds; i++) {
             Signals at = MadeSignals.at(t, c);
             cold.endSecond(
-                    new Signals(
-                            t, c, c, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), at.fallC(), stepC),
+                    new Signals(t, c, c, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), at.fallC(), stepC),
                     stages);
             t++;
         }

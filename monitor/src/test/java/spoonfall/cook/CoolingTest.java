@@ -120,7 +120,9 @@ final class CoolingTest {
         move(10, 101.4, -1);
         assertThat(cooling.forS(now)).isZero();
         move(1, 101.1, -1);
-        assertThat(cooling.forS(now)).as("its lines are asked from the next second on").isZero();
+        assertThat(cooling.forS(now))
+                .as("its lines are asked from the next second on")
+                .isZero();
         move(1, 101.1, -1);
         // the last point that was at least 0.35 °C above 101.1 °C is that of 70 s
         assertThat(cooling.forS(now)).isEqualTo(82 - 70);
@@ -193,7 +195,9 @@ final class CoolingTest {
         assertThat(cooling.warms(now)).isFalse();
         second(MadeSignals.at(t, 100.35));
         assertThat(cooling.warms(now)).isTrue();
-        assertThat(cooling.warms(coarse(now, 0.5))).as("of a coarse thermometer less than a step").isFalse();
+        assertThat(cooling.warms(coarse(now, 0.5)))
+                .as("of a coarse thermometer less than a step")
+                .isFalse();
         assertThat(cooling.warms(coarse(MadeSignals.at(t, 100.65), 0.5))).isTrue();
     }
 

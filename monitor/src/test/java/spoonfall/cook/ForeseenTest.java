@@ -39,7 +39,8 @@ final class ForeseenTest {
 
     @Test
     void ofAPanOfWhichNothingIsKnown_nothingIsForeseen() {
-        assertThat(foreseen.remember(600, new Forecaster(MadePan.SETTINGS, Pace.BY_ITSELF))).isTrue();
+        assertThat(foreseen.remember(600, new Forecaster(MadePan.SETTINGS, Pace.BY_ITSELF)))
+                .isTrue();
         assertThat(foreseen.oldestT()).isEmpty();
         assertThat(foreseen.climbPerMinC(600)).isEmpty();
     }

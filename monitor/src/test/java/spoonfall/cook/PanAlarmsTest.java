@@ -88,8 +88,7 @@ final class PanAlarmsTest {
         assertThat(raised()).containsExactly(AlarmName.START_SET_TESTS, AlarmName.GEL_POINT);
         assertThat(text(AlarmName.GEL_POINT)).startsWith("It has reached the setting point, {temp:104.0}.");
         stand(40, 105.2);
-        assertThat(raised())
-                .containsExactly(AlarmName.START_SET_TESTS, AlarmName.GEL_POINT, AlarmName.PAST_GEL_POINT);
+        assertThat(raised()).containsExactly(AlarmName.START_SET_TESTS, AlarmName.GEL_POINT, AlarmName.PAST_GEL_POINT);
         assertThat(text(AlarmName.PAST_GEL_POINT)).startsWith("It is {diff:1.2} past the setting point.");
         assertThat(board.present(AlarmName.GEL_POINT)).isFalse();
     }
@@ -194,7 +193,8 @@ final class PanAlarmsTest {
             second(MadeSignals.falling(t, 102 - 0.02 * i, 102, -1.2), false);
         }
         // it was last within 0.15 °C of its height at 105 s, and 85 s later it was 1.7 °C down
-        assertThat(text(AlarmName.STALLED)).isEqualTo("It is cooling: {diff:1.7} down since {clock:105}. Is the heat on?");
+        assertThat(text(AlarmName.STALLED))
+                .isEqualTo("It is cooling: {diff:1.7} down since {clock:105}. Is the heat on?");
     }
 
     @Test

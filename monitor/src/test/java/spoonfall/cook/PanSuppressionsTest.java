@@ -20,8 +20,8 @@ final class PanSuppressionsTest {
     private final AlarmBoard board = new AlarmBoard();
     private final Stages stages = new Stages(SETTINGS);
     private final SetTests tests = new SetTests(SETTINGS);
-    private final PanAlarms alarms = new PanAlarms(
-            SETTINGS, board, stages, new Forecaster(SETTINGS, Pace.BY_ITSELF), tests, Pace.BY_ITSELF);
+    private final PanAlarms alarms =
+            new PanAlarms(SETTINGS, board, stages, new Forecaster(SETTINGS, Pace.BY_ITSELF), tests, Pace.BY_ITSELF);
     private final List<CookEvent> events = new ArrayList<>();
     private double t;
 
@@ -93,7 +93,9 @@ final class PanSuppressionsTest {
             raise(name);
         }
         alarms.suppress(t, events);
-        return board.acknowledge(t, name.wireName() + "-1", events).orElseThrow().suppressedBy();
+        return board.acknowledge(t, name.wireName() + "-1", events)
+                .orElseThrow()
+                .suppressedBy();
     }
 
     @ParameterizedTest(name = "{0}")
@@ -113,7 +115,14 @@ final class PanSuppressionsTest {
         "NOT_RECORDING,    -, -, -, -, -, -, -, -"
     })
     void anAlarm_meansNothing_forEachOfItsReasonsAndNoOther(
-            AlarmName name, String set, String tested, String off, String cold, String past, String gel, String silent,
+            AlarmName name,
+            String set,
+            String tested,
+            String off,
+            String cold,
+            String past,
+            String gel,
+            String silent,
             String out) {
         List<String> expected = List.of(set, tested, off, cold, past, gel, silent, out);
         List<String> found = new ArrayList<>();

@@ -221,8 +221,7 @@ final class ProbeWatchTest {
         assertThat(board.present(AlarmName.PROBE_STUCK)).isFalse();
         watch(3, t -> 46, UNKNOWN);
         assertThat(board.present(AlarmName.PROBE_STUCK)).isTrue();
-        assertThat(((CookEvent.AlarmChanged) events.get(0)).alarm().title())
-                .contains("though the pan is on its way");
+        assertThat(((CookEvent.AlarmChanged) events.get(0)).alarm().title()).contains("though the pan is on its way");
     }
 
     @Test
@@ -255,7 +254,9 @@ final class ProbeWatchTest {
         probe.follow(Stage.ROLLING_BOIL, 0);
         watch(120, t -> 101 + 0.1 * (t % 4), UNKNOWN);
         watch(65, t -> 101, UNKNOWN);
-        assertThat(board.present(AlarmName.PROBE_STUCK)).as("it flickered before").isTrue();
+        assertThat(board.present(AlarmName.PROBE_STUCK))
+                .as("it flickered before")
+                .isTrue();
         probe.follow(Stage.TEST_WINDOW, t);
         watch(5, t -> 101, UNKNOWN);
         assertThat(board.present(AlarmName.PROBE_STUCK)).isTrue();

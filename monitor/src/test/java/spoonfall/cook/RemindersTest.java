@@ -108,7 +108,9 @@ final class RemindersTest {
 
     @Test
     void syrupIsThick_from58PerCent() {
-        assertThat(stirs(new Reminders(), 0, 300, 0.58)).extracting(CookEvent::t).containsExactly(240.0);
+        assertThat(stirs(new Reminders(), 0, 300, 0.58))
+                .extracting(CookEvent::t)
+                .containsExactly(240.0);
         assertThat(stirs(new Reminders(), 0, 300, 0.579)).isEmpty();
     }
 
@@ -163,8 +165,8 @@ final class RemindersTest {
         }
         assertThat(reminded(events))
                 .singleElement()
-                .satisfies(said -> assertThat(said.text())
-                        .isEqualTo("Stir down to the base now and then: it is thick by now."));
+                .satisfies(said ->
+                        assertThat(said.text()).isEqualTo("Stir down to the base now and then: it is thick by now."));
     }
 
     @Test

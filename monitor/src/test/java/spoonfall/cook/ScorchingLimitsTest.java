@@ -33,15 +33,22 @@ final class ScorchingLimitsTest {
 
     private KnownPan known(DoubleUnaryOperator offC) {
         scorching = new Scorching(100);
-        return KnownPan.watched(
-                offC, made -> scorching.judge(made.stages(), made.now(), made.forecaster(), false));
+        return KnownPan.watched(offC, made -> scorching.judge(made.stages(), made.now(), made.forecaster(), false));
     }
 
     private Condition judge(int afterS) {
         double t = FAULT_S + afterS;
         double c = fromC + climbC.applyAsDouble(afterS);
         Signals now = new Signals(
-                t, c, c, Optional.of(line(t, c, perMinC)), Optional.of(line(t, c, steadyPerMinC)), c, earlierPeakC, 0, stepC);
+                t,
+                c,
+                c,
+                Optional.of(line(t, c, perMinC)),
+                Optional.of(line(t, c, steadyPerMinC)),
+                c,
+                earlierPeakC,
+                0,
+                stepC);
         return scorching.judge(pan.stages(), now, pan.forecaster(), stands);
     }
 
@@ -168,7 +175,9 @@ final class ScorchingLimitsTest {
     void whatDoesMostOfItsClimbWithinAThirdOfTheTime_hasJumped(double share, Condition expected) {
         for (int begins : new int[] {1, 16, 31}) {
             ScorchingLimitsTest one = new ScorchingLimitsTest();
-            one.climbC = s -> 2.25 * (share * part(s, begins) + (1 - share) / 2 * (part(s, (begins + 15) % 45) + part(s, (begins + 30) % 45)));
+            one.climbC = s -> 2.25
+                    * (share * part(s, begins)
+                            + (1 - share) / 2 * (part(s, (begins + 15) % 45) + part(s, (begins + 30) % 45)));
             assertThat(one.climb(46)).as("from second %d on", begins).isEqualTo(expected);
         }
     }
@@ -186,8 +195,8 @@ final class ScorchingLimitsTest {
         double boilsT = 21;
         made.watch(boilsT + boilingS, now -> {
             double c = now.levelC();
-            Signals climbing = new Signals(
-                    now.t(), c, c, Optional.of(line(now.t(), c, 3)), now.steady(), c, 100, 0, 0.01);
+            Signals climbing =
+                    new Signals(now.t(), c, c, Optional.of(line(now.t(), c, 3)), now.steady(), c, 100, 0, 0.01);
             last[0] = young.judge(made.stages(), climbing, made.forecaster(), false);
         });
         assertThat(made.stages().boilingForS(made.t())).isEqualTo(boilingS);

@@ -30,7 +30,8 @@ final class ScorchingTest {
     private int caught(MadePan pan, int withinS, boolean stands) {
         int[] caught = {-1};
         pan.watch(FAULT_S + withinS, now -> {
-            last = scorching.judge(pan.stages(), now, pan.forecaster(), stands && now.t() > FAULT_S - 100 && now.t() < FAULT_S);
+            last = scorching.judge(
+                    pan.stages(), now, pan.forecaster(), stands && now.t() > FAULT_S - 100 && now.t() < FAULT_S);
             assertThat(last == Condition.PRESENT && now.t() <= FAULT_S).isFalse();
             if (last == Condition.PRESENT && caught[0] < 0) {
                 caught[0] = (int) (now.t() - FAULT_S);
@@ -69,7 +70,8 @@ final class ScorchingTest {
             present[1] = Math.max(present[1], present[0]);
         });
         // the level takes eight seconds to jump, and may lie half way for a moment: the alarm waits for ten
-        assertThat((double) present[1]).isLessThan(AlarmName.SCORCH_RISK.delays().onS());
+        assertThat((double) present[1])
+                .isLessThan(AlarmName.SCORCH_RISK.delays().onS());
     }
 
     @Test
@@ -117,8 +119,15 @@ final class ScorchingTest {
         int[] caught = {-1};
         fine.watch(FAULT_S + 150, now -> {
             Signals coarse = new Signals(
-                    now.t(), now.levelC(), now.trendC(), now.quick(), now.steady(), now.peakC(), now.earlierPeakC(),
-                    now.fallC(), 0.5);
+                    now.t(),
+                    now.levelC(),
+                    now.trendC(),
+                    now.quick(),
+                    now.steady(),
+                    now.peakC(),
+                    now.earlierPeakC(),
+                    now.fallC(),
+                    0.5);
             Condition judged = scorching.judge(fine.stages(), coarse, fine.forecaster(), false);
             if (judged == Condition.PRESENT && caught[0] < 0) {
                 caught[0] = (int) (now.t() - FAULT_S);

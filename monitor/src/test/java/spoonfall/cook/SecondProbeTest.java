@@ -20,8 +20,7 @@ final class SecondProbeTest {
     private double t;
 
     private static SecondProbe probe(OptionalDouble firstToC, OptionalDouble secondToC) {
-        return new SecondProbe(
-                MadePan.SETTINGS, new ProbeTrust("pan", firstToC), new ProbeTrust("clip", secondToC));
+        return new SecondProbe(MadePan.SETTINGS, new ProbeTrust("pan", firstToC), new ProbeTrust("clip", secondToC));
     }
 
     private static SecondProbe unchecked() {
@@ -49,7 +48,13 @@ final class SecondProbeTest {
 
     @ParameterizedTest(name = "{0} °C: {1}")
     @CsvSource({
-        "1.5, PRESENT", "-1.5, PRESENT", "1.49, UNDECIDED", "-1.49, UNDECIDED", "1.06, UNDECIDED", "1.04, ABSENT", "0, ABSENT"
+        "1.5, PRESENT",
+        "-1.5, PRESENT",
+        "1.49, UNDECIDED",
+        "-1.49, UNDECIDED",
+        "1.06, UNDECIDED",
+        "1.04, ABSENT",
+        "0, ABSENT"
     })
     void twoThatNobodyChecked_mayDifferByADegreeAndAHalf(double byC, Condition expected) {
         assertThat(apart(unchecked(), byC)).isEqualTo(expected);
@@ -180,11 +185,7 @@ final class SecondProbeTest {
     }
 
     @ParameterizedTest(name = "{0} °C, {1}: {2}")
-    @CsvSource({
-        "98.9, ROLLING_BOIL, true",
-        "99, ROLLING_BOIL, false",
-        "98.9, WARMING, false"
-    })
+    @CsvSource({"98.9, ROLLING_BOIL, true", "99, ROLLING_BOIL, false", "98.9, WARMING, false"})
     void whatShowsLessThanBoilingWaterInABoilingPan_isNotBelieved(double secondC, Stage stage, boolean below) {
         SecondProbe probe = probe(OptionalDouble.empty(), OptionalDouble.of(0.1));
         watch(probe, 60, FIRST_C, at -> secondC, stage);
@@ -226,8 +227,7 @@ final class SecondProbeTest {
             others.accept(i, Reading.good("clip", nanos(i), FIRST_C + 1.2, ""), true);
             others.accept(i, Reading.good("stick", nanos(i), FIRST_C - 2, ""), true);
             others.accept(i, Reading.good("spare", nanos(i), FIRST_C + 5, ""), true);
-            others.compare(
-                    i + 1, MadeSignals.at(i + 1, FIRST_C), Stage.ROLLING_BOIL, Quality.GOOD, board, events);
+            others.compare(i + 1, MadeSignals.at(i + 1, FIRST_C), Stage.ROLLING_BOIL, Quality.GOOD, board, events);
         }
         assertThat(board.standing())
                 .singleElement()

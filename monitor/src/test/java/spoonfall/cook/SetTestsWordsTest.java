@@ -61,16 +61,21 @@ final class SetTestsWordsTest {
         assertThat(say(6, TestWord.undone("a"))).isEqualTo(TestChange.UNDONE);
         assertThat(say(7, TestWord.undone("a"))).isNull();
         assertThat(say(8, TestWord.begun("a", 90))).isNull();
-        assertThat(say(9, TestWord.seen("a", TestAnswer.RUNS))).as("it was never").isNull();
+        assertThat(say(9, TestWord.seen("a", TestAnswer.RUNS)))
+                .as("it was never")
+                .isNull();
     }
 
     @Test
     void anAnswer_isToTheTestThatGoesOn_whateverItsName() {
         begin(1);
         assertThat(say(2, TestWord.seen("other", TestAnswer.RUNS))).isEqualTo(TestChange.SEEN);
-        assertThat(tests.all()).singleElement().satisfies(test -> assertThat(test.id())
-                .isEqualTo("a"));
-        assertThat(say(3, TestWord.seen("b", TestAnswer.WRINKLES))).as("one that took no time").isEqualTo(TestChange.SEEN);
+        assertThat(tests.all())
+                .singleElement()
+                .satisfies(test -> assertThat(test.id()).isEqualTo("a"));
+        assertThat(say(3, TestWord.seen("b", TestAnswer.WRINKLES)))
+                .as("one that took no time")
+                .isEqualTo(TestChange.SEEN);
         assertThat(tests.set()).isTrue();
         assertThat(say(4, TestWord.begun("c", 90))).as("it is set").isNull();
         assertThat(say(5, TestWord.seen("d", TestAnswer.RUNS))).isNull();

@@ -85,10 +85,7 @@ final class StagesTest {
     }
 
     @ParameterizedTest(name = "back below {0} °C")
-    @CsvSource({
-        "103, TEST_WINDOW, ROLLING_BOIL",
-        "104, AT_GEL_POINT, TEST_WINDOW",
-        "105, PAST_GEL_POINT, AT_GEL_POINT"
+    @CsvSource({"103, TEST_WINDOW, ROLLING_BOIL", "104, AT_GEL_POINT, TEST_WINDOW", "105, PAST_GEL_POINT, AT_GEL_POINT"
     })
     void onTheWayBack_aStageIsLeftFourTenthsLower(double limitC, Stage inside, Stage below) {
         assertThat(after(limitC)).isEqualTo(inside);

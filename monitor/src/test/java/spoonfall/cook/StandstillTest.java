@@ -35,8 +35,10 @@ final class StandstillTest {
         stand(101, 102);
         move(151, 102, -0.01);
         // 0.15 °C below its height is no change yet: 115 s, the point before which is that of 115 s itself or of 110 s
-        assertThat(cooling()).isIn("It is cooling: {diff:1.5} down since {clock:115}.",
-                "It is cooling: {diff:1.5} down since {clock:110}.");
+        assertThat(cooling())
+                .isIn(
+                        "It is cooling: {diff:1.5} down since {clock:115}.",
+                        "It is cooling: {diff:1.5} down since {clock:110}.");
     }
 
     @Test
@@ -91,8 +93,7 @@ final class StandstillTest {
         stand(100, 101);
         stand(300, 101.5);
         stand(120, 102);
-        now = new Signals(
-                now.t(), 102, 102, now.quick(), now.steady(), 102, 102, 0, 0.6);
+        now = new Signals(now.t(), 102, 102, now.quick(), now.steady(), 102, 102, 0, 0.6);
         assertThat(standing()).isEqualTo("No water has left for 7 minutes.");
         assertThat(cooling()).contains("since {clock:" + 515 + "}");
     }

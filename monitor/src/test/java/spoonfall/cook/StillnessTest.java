@@ -146,14 +146,7 @@ final class StillnessTest {
     }
 
     @ParameterizedTest(name = "{0} °C a minute, growing by {1} a minute: {2} s")
-    @CsvSource({
-        "0.15, 0, 100",
-        "0.15, 0.1, 93",
-        "0.15, -0.5, 100",
-        "3, 0, 60",
-        "0.24, 0, 63",
-        "-0.15, 0, -1"
-    })
+    @CsvSource({"0.15, 0, 100", "0.15, 0.1, 93", "0.15, -0.5, 100", "3, 0, 60", "0.24, 0, 63", "-0.15, 0, -1"})
     void aReadingThatShouldHaveTakenTwoSteps_isStuckThoughItNeverFlickered(
             double perMin, double grows, double expectedS) {
         perMinC = OptionalDouble.of(perMin);

@@ -25,8 +25,7 @@ final class TooFastLimitsTest {
         tooFast = new TooFast(100);
         return KnownPan.watched(
                 offC,
-                made -> tooFast.atMostC(
-                        made.now(), made.stages().boilingForS(made.t()), NOTICES_S, made.forecaster()));
+                made -> tooFast.atMostC(made.now(), made.stages().boilingForS(made.t()), NOTICES_S, made.forecaster()));
     }
 
     private double mostC(int t, double c, double perMinC) {
@@ -35,8 +34,7 @@ final class TooFastLimitsTest {
 
     private double mostC(int t, double c, double perMinC, double earlierPeakC, double stepC) {
         Signals moving = MadeSignals.moving(t, c, perMinC);
-        Signals now =
-                new Signals(t, c, c, moving.quick(), moving.steady(), c, earlierPeakC, 0, stepC);
+        Signals now = new Signals(t, c, c, moving.quick(), moving.steady(), c, earlierPeakC, 0, stepC);
         return tooFast.atMostC(now, boilingForS, NOTICES_S, pan.forecaster());
     }
 
@@ -112,8 +110,7 @@ final class TooFastLimitsTest {
         assertThat(mostC(FAULT_S + 29, 106, 3)).as("nothing is known anew").isEqualTo(NOT_HELD_C);
         mostC(FAULT_S + 30, 106, 0.1);
         // where it is due two minutes later, less than that away: the pan as it is known now, which stands still here
-        assertThat(mostC(FAULT_S + 31, 106, 3))
-                .isCloseTo(pan.dueC(FAULT_S - 1), Offset.offset(0.05));
+        assertThat(mostC(FAULT_S + 31, 106, 3)).isCloseTo(pan.dueC(FAULT_S - 1), Offset.offset(0.05));
     }
 
     @ParameterizedTest(name = "{0} s: {1}")

@@ -24,7 +24,8 @@ final class TooFastTest {
     }
 
     private MadePan watch(MadePan pan, double untilT) {
-        return pan.watch(untilT, now -> mostC = tooFast.atMostC(now, pan.stages().boilingForS(now.t()), 8, pan.forecaster()));
+        return pan.watch(
+                untilT, now -> mostC = tooFast.atMostC(now, pan.stages().boilingForS(now.t()), 8, pan.forecaster()));
     }
 
     /** When it was first held back; NaN if it was not. */
@@ -73,9 +74,11 @@ final class TooFastTest {
 
     @Test
     void whatClimbedByLittle_isNoise() {
-        assertThat(heldT(MadePan.climbing(1.5, t -> Math.min(0.35, 3 * since(t) / 60)), 1000)).isNaN();
+        assertThat(heldT(MadePan.climbing(1.5, t -> Math.min(0.35, 3 * since(t) / 60)), 1000))
+                .isNaN();
         TooFastTest more = new TooFastTest();
-        assertThat(more.heldT(MadePan.climbing(1.5, t -> Math.min(0.8, 3 * since(t) / 60)), 1000)).isFinite();
+        assertThat(more.heldT(MadePan.climbing(1.5, t -> Math.min(0.8, 3 * since(t) / 60)), 1000))
+                .isFinite();
     }
 
     @Test
