@@ -115,7 +115,7 @@ final class AlarmBoardTest {
         raise(1, AlarmName.STALLED);
         board.over(2, AlarmName.STALLED, events);
         raise(3, AlarmName.STALLED);
-        board.shelve(4, "stalled-2", 60, events);
+        assertThat(board.shelve(4, "stalled-2", 60, events)).contains(last());
         assertThat(last().shelvedUntilT()).hasValue(64);
         assertThat(board.unshelve(5, "stalled-3", events)).isEmpty();
         assertThat(board.unshelve(5, "stalled-0", events)).isEmpty();
