@@ -154,6 +154,21 @@ final class OutOfPanTest {
                 .isEqualTo(-1);
     }
 
+    @ParameterizedTest(name = "{0} s after 10 s: {1}")
+    @CsvSource({"19, PRESENT", "21, ABSENT", "30, ABSENT"})
+    void readingsThatComeUnevenly_doNotTellHowFarAFallGoes(int laterS, Condition expected) {
+        everyS = 10;
+        out(0, s -> 0);
+        for (int i = 1; i <= 2; i++) {
+            leaving.accept(FALLS_S + 10 * i, BOILS_C - 5 * i);
+            assertThat(judge(FALLS_S + 10 * i, BOILS_C)).isEqualTo(Condition.ABSENT);
+        }
+        // at the same pace, so that it would go on for ever
+        double t = FALLS_S + 20 + laterS;
+        leaving.accept(t, BOILS_C - 10 - 0.5 * laterS);
+        assertThat(judge(t, BOILS_C)).isEqualTo(expected);
+    }
+
     @Test
     void itIsBack_whenItIsAlmostWhereItWas_orBoilsAgain() {
         out(40, s -> 60);
