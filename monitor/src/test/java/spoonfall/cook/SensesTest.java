@@ -147,8 +147,10 @@ final class SensesTest {
         Signals higher = watch(40, t -> 104);
         assertThat(higher.peakC()).isCloseTo(104, EXACTLY);
         assertThat(higher.earlierPeakC()).isCloseTo(102, EXACTLY);
-        Signals lower = watch(40, t -> 103);
-        assertThat(lower.peakC()).isCloseTo(104, EXACTLY);
+        watch(10, t -> 105);
+        Signals lower = watch(15, t -> 103);
+        assertThat(lower.peakC()).isCloseTo(105, EXACTLY);
+        assertThat(lower.earlierPeakC()).isCloseTo(104, EXACTLY);
     }
 
     @Test
