@@ -234,5 +234,6 @@ const follow = listen(
 );
 keepShell();
 if (location.hash !== globalThis.ahead.hash) {
-  focusOn(viewNow()); // somebody was quicker than this page
+  draw(); // somebody was quicker than this page, and what is hidden cannot be focused
+  focusOn(viewNow());
 }

@@ -94,6 +94,7 @@ export function mountBookClimb(element) {
     }
     if (chart === null) {
       chart = new uPlot(options(width, height), data(), element);
+      element.querySelector('img')?.remove(); // the service's own picture, which was there first
       return;
     }
     if (chart.width !== width || chart.height !== height) {

@@ -10,9 +10,7 @@ import { LINED_UP, day, linesUp, listPath, summary, title } from './book-words.j
  * @returns update(route, unit), whose promise, if it has to ask for something, is kept when the picture is drawn
  */
 export function mountBookCook(place, say) {
-  const picture = make('div', { className: 'climb book-climb' }, 'book-climb');
-  picture.setAttribute('role', 'img');
-  picture.setAttribute('aria-label', 'Nothing to draw yet.');
+  const picture = place.querySelector('[data-testid="book-climb"]');
   const legend = make('p', { className: 'basis' }, 'book-beside');
   const lesson = make('a', { className: 'way', textContent: 'Go through it as a lesson' }, 'book-lesson');
   const compare = make('div', { className: 'book-compare' });
@@ -20,7 +18,7 @@ export function mountBookCook(place, say) {
   const mark = choice('Lined up', [], 'book-mark');
   compare.append(other.label, mark.label);
   const below = make('div', { className: 'book-below' });
-  place.append(picture, legend, compare, lesson, below);
+  place.append(legend, compare, lesson, below);
   const updateClimb = mountBookClimb(picture);
 
   let updateBelow = null; // comes after the picture

@@ -11,7 +11,6 @@ const frame = () => new Promise((drawn) => requestAnimationFrame(drawn));
 const late = new Promise((over) => setTimeout(over, LONGEST_MS));
 
 async function show() {
-  document.documentElement.hidden = false;
   showView('book');
   await mountBook(document.querySelector('[data-testid="book"]'))(rememberedUnit());
   await frame();

@@ -2,7 +2,7 @@
 
 import { mountBookCook } from './book-cook.js';
 import { routeOf } from './book-words.js';
-import { make, put } from './elements.js';
+import { put } from './elements.js';
 import { later } from './later.js';
 
 let mounted = null;
@@ -16,18 +16,9 @@ export function mountBook(section) {
 }
 
 function mount(section) {
-  const back = make('p', {});
-  back.append(make('a', { className: 'way', href: '#pan', textContent: 'Back to the pan' }), ' ');
-  const toList = make('a', { className: 'way', href: '#book', textContent: 'All cooks', hidden: true }, 'book-all');
-  back.append(toList, ' ', make('a', { className: 'way', href: '#learn', textContent: 'What your batches teach' }, 'book-learn'));
-  const head = make('h1', { tabIndex: -1, textContent: 'The batch book.' }, 'book-state');
-  const note = make('p', { className: 'note' }, 'book-note');
-  const wrong = make('p', { className: 'error' }, 'book-error');
-  note.setAttribute('role', 'status');
-  wrong.setAttribute('role', 'status');
-  const listPlace = make('div', { hidden: true });
-  const cookPlace = make('div', { className: 'book-cook', hidden: true }, 'book-cook');
-  section.append(back, head, note, wrong, listPlace, cookPlace);
+  const [toList, head, note, wrong, listPlace, cookPlace] = ['all', 'state', 'note', 'error', 'looks', 'cook'].map((name) =>
+    section.querySelector(`[data-testid="book-${name}"]`),
+  );
   const updateCook = mountBookCook(cookPlace, say);
   const updateList = later(() => import('./book-list.js'), ({ mountBookList }) => mountBookList(listPlace, say));
   let shown = '';

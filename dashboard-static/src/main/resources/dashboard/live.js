@@ -37,7 +37,9 @@ export function listen(pan, onMessage, onConnection, onUnknown) {
       heardAt = performance.now();
       retryMs = FIRST_RETRY_MS;
       const message = parsed(event.data);
-      if (message !== null) {
+      if (message?.type === 'waiting') {
+        onConnection('lost'); // as long as nobody watches the pan; to come again would not help
+      } else if (message !== null) {
         onMessage(message);
         onConnection('live');
       }

@@ -106,7 +106,8 @@ final class ArchitectureTest {
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook", "kitchen")
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers("cli", "web", "words", "learn", "cook", "estimate", "science", "canner", "plan")
+            .mayOnlyBeAccessedByLayers(
+                    "cli", "paper", "web", "words", "learn", "cook", "estimate", "science", "canner", "plan")
             .whereLayer("plan")
             .mayOnlyBeAccessedByLayers("cli", "paper", "web", "kitchen", "log")
             .whereLayer("food")

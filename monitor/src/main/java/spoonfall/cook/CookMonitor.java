@@ -241,7 +241,9 @@ public final class CookMonitor {
         pan.endSecond(t, events);
         Condition lost = Condition.when(unrecorded.isPresent());
         board.update(t, AlarmName.NOT_RECORDING, lost, () -> AlarmText.notRecording(unrecorded.orElseThrow()), events);
-        pan.signals().ifPresent(now -> others.compare(t, now, pan.stages().stage(), pan.quality(t), board, events));
+        if (!others.none()) {
+            pan.signals().ifPresent(now -> others.compare(t, now, pan.stages().stage(), pan.quality(t), board, events));
+        }
         if (second % STATUS_EVERY_S == 0) {
             events.add(new CookEvent.StatusTaken(pan.status(t)));
         }

@@ -173,15 +173,20 @@ final class Forecaster {
 
     /** Where the pan will be in some minutes if it goes on; empty when that is not known. */
     Optional<Ahead> ahead(double minutes) {
-        boolean known = estimator.knows() && estimator.climbPerMinC() > 0;
-        return known ? Optional.of(estimator.ahead(minutes)) : Optional.empty();
+        return knowsTheClimb() ? Optional.of(estimator.ahead(minutes)) : Optional.empty();
     }
 
     /** By what part of itself the climb grows each minute, since syrup's curve steepens; 0 while that is not known. */
     double growsPerMin() {
-        return ahead(GROWS_OVER_MIN)
-                .map(ahead -> Math.log(ahead.climbPerMinC() / estimator.climbPerMinC()) / GROWS_OVER_MIN)
-                .orElse(0.0);
+        if (!knowsTheClimb()) {
+            return 0;
+        }
+        double thenPerMinC = estimator.ahead(GROWS_OVER_MIN).climbPerMinC();
+        return Math.log(thenPerMinC / estimator.climbPerMinC()) / GROWS_OVER_MIN;
+    }
+
+    private boolean knowsTheClimb() {
+        return estimator.knows() && estimator.climbPerMinC() > 0;
     }
 
     /** How far readings of some seconds are usually off, in °C. */
@@ -220,8 +225,9 @@ final class Forecaster {
 
     /** How fast the temperature should climb, in °C per minute, by the water that leaves. */
     OptionalDouble expectedPerMinC(double riseC) {
-        boolean known = estimator.knows() && riseC >= LEAST_RISE_C && estimator.climbPerMinC() > 0;
-        return known ? OptionalDouble.of(estimator.climbPerMinC()) : OptionalDouble.empty();
+        return riseC >= LEAST_RISE_C && knowsTheClimb()
+                ? OptionalDouble.of(estimator.climbPerMinC())
+                : OptionalDouble.empty();
     }
 
     /** Dissolved solids at {@code riseC} above the water boil, as a fraction by mass. */

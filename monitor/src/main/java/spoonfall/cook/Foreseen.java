@@ -1,6 +1,8 @@
 package spoonfall.cook;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.estimate.Ahead;
 
 /**
  * Where the pan was due and how fast it was due to climb, by what was known {@link #KNOWN_S} seconds before: what has come since may be
@@ -41,11 +43,12 @@ final class Foreseen {
             return false;
         }
         lastT = t;
-        forecaster.ahead(KNOWN_S / 60).ifPresent(due -> {
-            heights.add(t, waterBoilC + due.riseC());
-            climbs.add(t, due.climbPerMinC());
+        Optional<Ahead> ahead = forecaster.ahead(KNOWN_S / 60);
+        if (ahead.isPresent()) {
+            heights.add(t, waterBoilC + ahead.get().riseC());
+            climbs.add(t, ahead.get().climbPerMinC());
             noises.add(t, forecaster.noiseC());
-        });
+        }
         return true;
     }
 

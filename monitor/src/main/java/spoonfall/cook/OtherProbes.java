@@ -19,6 +19,11 @@ final class OtherProbes {
                 .toList();
     }
 
+    /** Whether there is no other. */
+    boolean none() {
+        return others.isEmpty();
+    }
+
     void accept(double t, Reading reading, boolean boiling) {
         called(reading.probe()).accept(t, reading, boiling);
     }

@@ -19,9 +19,11 @@ record RobustLine(double slope, double atEnd, double endX, double scatter, doubl
     /**
      * Fits the points {@code from} to {@code to} (exclusive), which are ordered by x.
      *
+     * @param near a line whose slope is likely to be about the same, as that of nearly the same points: it is found sooner then
      * @return empty for fewer than three points
      */
-    static Optional<RobustLine> through(double[] x, double[] y, int from, int to, double endX) {
+    static Optional<RobustLine> through(
+            double[] x, double[] y, int from, int to, double endX, Optional<RobustLine> near) {
         int n = to - from;
         if (n < 3) {
             return Optional.empty();
@@ -38,7 +40,9 @@ record RobustLine(double slope, double atEnd, double endX, double scatter, doubl
         if (count == 0) {
             return Optional.empty();
         }
-        double slope = Selection.median(slopes, count);
+        double aboutSlope = near.isPresent() ? near.get().slope() : Double.NaN;
+        double aboutError = near.isPresent() ? near.get().slopeError() / 2 : Double.NaN;
+        double slope = Selection.median(slopes, count, aboutSlope - aboutError, aboutSlope + aboutError);
         double[] residuals = new double[n];
         for (int i = 0; i < n; i++) {
             residuals[i] = y[from + i] - slope * (x[from + i] - endX);

@@ -37,11 +37,31 @@ final class Selection {
         if (count % 2 == 1) {
             return upper;
         }
-        double lower = values[0];
-        for (int i = 1; i < middle; i++) {
-            lower = Math.max(lower, values[i]);
+        return (highest(values, 0, middle) + upper) / 2;
+    }
+
+    /**
+     * The same, sooner where it lies between {@code low} and {@code high}: only what is between them is looked through for it.
+     * {@code low} is no larger than {@code high}, or no number.
+     */
+    static double median(double[] values, int count, double low, double high) {
+        int below = 0;
+        int within = 0;
+        for (int i = 0; i < count; i++) {
+            double value = values[i];
+            values[i] = values[within];
+            values[within] = value;
+            int isBelow = value < low ? 1 : 0;
+            below += isBelow;
+            within += (value <= high ? 1 : 0) - isBelow;
         }
-        return (lower + upper) / 2;
+        int middle = count / 2;
+        int rank = middle - below;
+        if (rank >= within || rank < (count % 2 == 1 ? 0 : 1)) {
+            return median(values, count);
+        }
+        double upper = ofRank(values, within, rank);
+        return count % 2 == 1 ? upper : (highest(values, 0, rank) + upper) / 2;
     }
 
     /** The value that has {@code rank} others before it; those before it in the array are no larger. */

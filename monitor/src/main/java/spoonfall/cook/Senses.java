@@ -20,6 +20,8 @@ final class Senses {
     private double[] bucket = new double[16];
     private int inBucket;
     private double lastPointT = Double.NEGATIVE_INFINITY;
+    private OptionalDouble earlier = OptionalDouble.empty();
+    private double earlierUntilT = Double.NEGATIVE_INFINITY;
     private double peakFromT = Double.NEGATIVE_INFINITY;
     private Optional<RobustLine> quick = Optional.empty();
     private Optional<RobustLine> steady = Optional.empty();
@@ -43,6 +45,7 @@ final class Senses {
     /** Forgets the way here: what comes does not go on from it, as when the probe is back in the pan. */
     void restart() {
         points.clear();
+        earlierUntilT = Double.NEGATIVE_INFINITY;
         seconds.clear();
         quick = Optional.empty();
         steady = Optional.empty();
@@ -51,6 +54,7 @@ final class Senses {
     /** The pan moves otherwise from now on: no line goes on from before. */
     void newRegime() {
         points.clear();
+        earlierUntilT = Double.NEGATIVE_INFINITY;
         quick = Optional.empty();
         steady = Optional.empty();
     }
@@ -73,12 +77,16 @@ final class Senses {
         double levelC = level.getAsDouble();
         boolean heardLately = seconds.newestT().orElseThrow() > t - POINT_EVERY_S;
         if (heardLately && t - lastPointT >= POINT_EVERY_S) {
-            lastPointT = t;
+            // Slots of the cook's own seconds, so that a status, which is taken then, goes by new lines.
+            lastPointT = POINT_EVERY_S * Math.floor(t / POINT_EVERY_S);
             points.add(t, levelC);
-            quick = points.lineSince(t - pace.quickS(), t);
-            steady = points.lineSince(t - pace.steadyS(), t);
+            earlierUntilT = t;
+            quick = points.lineSince(t - pace.quickS(), t, quick);
+            steady = points.lineSince(t - pace.steadyS(), t, steady);
         }
-        OptionalDouble earlier = points.highestBetween(t - PEAK_S, t - pace.quickS());
+        if (t >= earlierUntilT) {
+            lookEarlier(t);
+        }
         double latelyC = Math.max(points.highestSince(t - pace.quickS()).orElse(levelC), levelC);
         double earlierPeakC = earlier.orElse(latelyC);
         double peakC = peakFromT <= t - PEAK_S
@@ -87,6 +95,14 @@ final class Senses {
         double fallC = Math.max(0, points.highestSince(t - FALL_S).orElse(levelC) - levelC);
         return Optional.of(
                 new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, fallC, step.c()));
+    }
+
+    /** Looks for the highest of the earlier points, which stays the same until one leaves them or another becomes one. */
+    private void lookEarlier(double t) {
+        earlier = points.highestBetween(t - PEAK_S, t - pace.quickS());
+        double leavesT = points.nextAfter(t - PEAK_S - 1) + PEAK_S;
+        double comesT = points.nextAfter(t - pace.quickS()) + pace.quickS();
+        earlierUntilT = Math.min(leavesT, comesT);
     }
 
     private double trendC(double t, double levelC) {

@@ -86,6 +86,12 @@ final class Track {
         return first >= end ? OptionalDouble.empty() : OptionalDouble.of(Selection.highest(values, first, end));
     }
 
+    /** Time of the oldest point later than {@code t}; infinite if there is none. */
+    double nextAfter(double t) {
+        int next = firstAfter(t);
+        return next < to ? times[next] : Double.POSITIVE_INFINITY;
+    }
+
     /** The newest value no younger than {@code t}. */
     OptionalDouble valueAt(double t) {
         for (int i = to - 1; i >= from; i--) {
@@ -116,13 +122,13 @@ final class Track {
         return OptionalDouble.empty();
     }
 
-    /** A line through the points since {@code sinceT}, if they cover at least half of that time. */
-    Optional<RobustLine> lineSince(double sinceT, double nowT) {
+    /** A line through the points since {@code sinceT}, if they cover at least half of that time; {@code near} is likely to be like it. */
+    Optional<RobustLine> lineSince(double sinceT, double nowT, Optional<RobustLine> near) {
         int first = firstSince(sinceT);
         if (first >= to || times[to - 1] - times[first] < (nowT - sinceT) / 2) {
             return Optional.empty();
         }
-        return RobustLine.through(times, values, first, to, nowT);
+        return RobustLine.through(times, values, first, to, nowT, near);
     }
 
     private int firstSince(double sinceT) {

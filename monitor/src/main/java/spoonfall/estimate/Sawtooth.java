@@ -55,6 +55,11 @@ final class Sawtooth {
             seen = false;
             return;
         }
+        boolean smooth = smooth(count);
+        seen = t - seenT < OVER_S;
+        if (!smooth && !seen) {
+            return; // as nearly always: what follows takes far longer
+        }
         System.arraycopy(levels, 0, sorted, 0, count);
         Arrays.sort(sorted, 0, count);
         double highC = quantile(0.9, count);
@@ -65,7 +70,7 @@ final class Sawtooth {
         bottomC = upperC - DIP_SIGMAS * sigmaC;
         boolean lopsided = upperC - lowC > Math.max(LEAST_DEPTH_C, LOPSIDED_SIGMAS * sigmaC);
         int returns = returns(count, Math.min(bottomC, upperC - DEEP_PART * depthC), upperC - sigmaC);
-        if (lopsided && returns >= LEAST_RETURNS && smooth(count)) {
+        if (lopsided && returns >= LEAST_RETURNS && smooth) {
             seenT = t;
         }
         seen = t - seenT < OVER_S;

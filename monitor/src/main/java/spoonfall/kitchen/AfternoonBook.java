@@ -5,6 +5,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -38,6 +39,7 @@ final class AfternoonBook {
     private Instant startedAt;
     private double t;
     private double followedT = -1;
+    private boolean moved;
     private AfternoonView told;
 
     AfternoonBook(KitchenPlan plan, long originNanos, AfternoonDiary diary) {
@@ -80,6 +82,7 @@ final class AfternoonBook {
     }
 
     private void fromItsBeginning() {
+        moved = true;
         t = 0;
         followedT = -1;
     }
@@ -122,6 +125,7 @@ final class AfternoonBook {
     /** Says again what was said until then. */
     private void sayAgainUntil(double untilT) {
         while (!unsaid.isEmpty() && unsaid.getFirst().atMillis() <= untilT * 1000) {
+            moved = true;
             Diary.Line line = unsaid.removeFirst();
             double lineT = line.atMillis() / 1000.0;
             t = Math.max(t, lineT);
@@ -144,18 +148,21 @@ final class AfternoonBook {
 
     /** Somebody says something; it is written down. */
     void say(AfternoonWord word, long atNanos) {
+        moved = true;
         word.say(afternoon, now(atNanos));
         diary.say(t, word);
     }
 
     /** Another cook begins in the same afternoon. */
     void forgetThePan() {
+        moved = true;
         afternoon.forgetThePan();
         diary.forgetThePan(t);
     }
 
     /** The wall clock was set by so many milliseconds. */
     void clockSet(long byMillis) {
+        moved = true;
         startedAt = startedAt.plusMillis(byMillis);
     }
 
@@ -181,13 +188,14 @@ final class AfternoonBook {
             fromItsBeginning();
             now(atNanos);
         } else if (afternoon.timeline().undo().filter(one -> one.mark() == mark).isPresent()) {
+            moved = true;
             afternoon.undo(mark);
             diary.say(now(atNanos), AfternoonWord.undo());
         }
     }
 
-    /** Looks at the pan, once a second of the afternoon; what is to be said because of it. */
-    List<Reminder> follow(long atNanos, Optional<CookStatus> status) {
+    /** Looks at the pan, once a second of the afternoon, when it asks how it is; what is to be said because of it. */
+    List<Reminder> follow(long atNanos, Supplier<Optional<CookStatus>> status) {
         sayAgainUntil(secondsAt(atNanos));
         double nowT = now(atNanos);
         diary.alive(nowT);
@@ -195,7 +203,8 @@ final class AfternoonBook {
             return List.of();
         }
         followedT = Math.floor(nowT);
-        afternoon.follow(nowT, status);
+        moved = true;
+        afternoon.follow(nowT, status.get());
         return afternoon.takeReminders();
     }
 
@@ -211,6 +220,10 @@ final class AfternoonBook {
 
     /** How it stands, if a page would be wrong without it. */
     Optional<AfternoonView> news() {
+        if (!moved) {
+            return Optional.empty(); // it is asked with every reading, and to compare costs more than a reading
+        }
+        moved = false;
         AfternoonView now = view();
         if (!now.isNewsAfter(told)) {
             return Optional.empty();

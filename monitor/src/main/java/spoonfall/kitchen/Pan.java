@@ -170,7 +170,7 @@ final class Pan {
 
     /** The afternoon goes on by what the pan does. */
     void followAfternoon(long atNanos) {
-        for (Reminder reminder : afternoon.follow(atNanos, cook.status())) {
+        for (Reminder reminder : afternoon.follow(atNanos, cook::status)) {
             double laterS = cook.now()
                     .map(begun -> afternoon.secondsAt(begun.originNanos()))
                     .orElse(0.0);

@@ -17,7 +17,9 @@ import spoonfall.book.Firmness;
 import spoonfall.book.OutcomeWords;
 import spoonfall.kitchen.Refusal;
 import spoonfall.log.store.BatchBook;
+import spoonfall.log.store.BookPage;
 import spoonfall.log.store.BookQuery;
+import spoonfall.paper.FirstPicture;
 
 /** The calls of the batch book: what was cooked, and what somebody says of it. */
 final class BookRoutes {
@@ -38,6 +40,7 @@ final class BookRoutes {
         routes.get(
                 "/api/book/{id}/climb",
                 known(ctx -> WebServer.json(ctx, 200, BookViews.climb(book().page(id(ctx)), MOST_POINTS))));
+        routes.get("/api/book/{id}/picture.svg", known(this::picture));
         routes.post("/api/book/{id}/outcome", known(this::outcome));
         new PhotoRoutes(this::book).add(routes);
         new PaperRoutes(this::book).add(routes);
@@ -56,6 +59,23 @@ final class BookRoutes {
         ObjectNode said = BookViews.said(book().say(id(ctx), words));
         said.set("plan", BookViews.plan(book().page(id(ctx))));
         WebServer.json(ctx, 200, said);
+    }
+
+    private void picture(Context ctx) {
+        Optional<BookPage> beside =
+                parameter(ctx, "beside").map(BookRoutes::whole).map(other -> book().page(other));
+        ZoneId zone = parameter(ctx, "zone").map(BookRoutes::zone).orElse(ZoneId.systemDefault());
+        boolean fahrenheit = parameter(ctx, "unit").filter("F"::equals).isPresent();
+        String svg = FirstPicture.of(book().page(id(ctx)), beside, fahrenheit, zone);
+        ctx.header("Cache-Control", "no-store").contentType("image/svg+xml").result(svg);
+    }
+
+    private static ZoneId zone(String name) {
+        try {
+            return ZoneId.of(name);
+        } catch (DateTimeException e) {
+            throw new Refusal("a zone of time is such as Europe/London", e);
+        }
     }
 
     private BatchBook book() {
@@ -112,7 +132,7 @@ final class BookRoutes {
         try {
             return Integer.parseInt(text);
         } catch (NumberFormatException e) {
-            throw new Refusal("a page of the list is a whole number from 0", e);
+            throw new Refusal("a page of the list is a whole number from 0, and so is the number of a cook", e);
         }
     }
 

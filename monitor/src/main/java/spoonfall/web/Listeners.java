@@ -35,6 +35,12 @@ final class Listeners {
     /** So little may the system hold for a page that does not read it: the rest waits with us, where it is noticed and bounded. */
     private static final int SEND_BUFFER_BYTES = 64 * 1024;
 
+    /**
+     * So many connections may wait to be taken in, as far as the system lets them. Whoever comes when the queue is full is not heard, and
+     * asks again after one second, then three: with Java's fifty, of a thousand pages that come at once most would.
+     */
+    private static final int MOST_AT_THE_DOOR = 1024;
+
     private Listeners() {}
 
     /** Adds the one for this machine, and the other if there is a door to the network. */
@@ -60,6 +66,7 @@ final class Listeners {
         ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
         connector.setHost(host);
         connector.setPort(port);
+        connector.setAcceptQueueSize(MOST_AT_THE_DOOR);
         connector.setAcceptedSendBufferSize(SEND_BUFFER_BYTES);
         connector.setShutdownIdleTimeout(LAST_IDLE_MILLIS);
         return connector;
@@ -73,6 +80,7 @@ final class Listeners {
         ServerConnector connector =
                 door.tls().map(key -> secure(server, http, key)).orElseGet(() -> plain(server, http));
         connector.setPort(door.port());
+        connector.setAcceptQueueSize(MOST_AT_THE_DOOR);
         connector.setAcceptedSendBufferSize(SEND_BUFFER_BYTES);
         connector.setName(NETWORK);
         connector.setShutdownIdleTimeout(LAST_IDLE_MILLIS);

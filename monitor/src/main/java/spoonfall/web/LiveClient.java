@@ -33,6 +33,11 @@ final class LiveClient {
         this.counts = counts;
     }
 
+    /** Whether its connection is still there. */
+    boolean isOpen() {
+        return session.isOpen();
+    }
+
     /** Sends something that must not be lost: a snapshot or a change. */
     synchronized void change(String text) {
         if (changes.size() >= MOST_WAITING) {

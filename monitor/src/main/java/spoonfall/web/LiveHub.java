@@ -16,24 +16,28 @@ final class LiveHub implements KitchenListener {
     private final Snapshots snapshots;
     private final PanBoard board;
     private final LiveCounts counts;
+    private final WaitingPages waiting;
     private final Map<Session, LiveClient> clients = new ConcurrentHashMap<>();
     private String latestJars = "";
 
     /** What a page that comes now is sent first; empty when something has changed since it was made. */
     private volatile String latestSnapshot = "";
 
-    LiveHub(Kitchen kitchen, Snapshots snapshots, PanBoard board, LiveCounts counts) {
+    LiveHub(Kitchen kitchen, Snapshots snapshots, PanBoard board, LiveCounts counts, WaitingPages waiting) {
         this.kitchen = kitchen;
         this.snapshots = snapshots;
         this.board = board;
         this.counts = counts;
+        this.waiting = waiting;
         board.tell(this::pans);
     }
 
     /** A page came: it gets the snapshot, then every change. */
     void join(Session session) {
         LiveClient client = new LiveClient(session, counts);
+        Runnable ended = waiting.begin(client);
         kitchen.withState(state -> {
+            ended.run();
             if (session.isOpen()) {
                 board.between(() -> {
                     if (latestSnapshot.isEmpty()) {

@@ -21,6 +21,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.LongSupplier;
+import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -95,8 +96,9 @@ public final class WebServer implements AutoCloseable {
         board = new PanBoard(kitchens);
         snapshots = new Snapshots(runName(), board);
         LiveCounts counts = new LiveCounts(registry);
+        WaitingPages waiting = new WaitingPages(() -> jetty().getScheduler());
         for (Kitchen kitchen : kitchens.all()) {
-            hubs.put(kitchen, new LiveHub(kitchen, snapshots, board, counts));
+            hubs.put(kitchen, new LiveHub(kitchen, snapshots, board, counts, waiting));
         }
         Metrics.watchPages(
                 registry, () -> hubs.values().stream().mapToInt(LiveHub::size).sum());
@@ -127,9 +129,7 @@ public final class WebServer implements AutoCloseable {
 
     /** The port that the network sees; the page's own without one. */
     public int networkPort() {
-        return network.isEmpty()
-                ? port()
-                : Listeners.networkPort(javalin.jettyServer().server());
+        return network.isEmpty() ? port() : Listeners.networkPort(jetty());
     }
 
     /** Stops listening; pages are told that the service is gone by their connection closing. */
@@ -140,6 +140,10 @@ public final class WebServer implements AutoCloseable {
         } catch (RuntimeException e) {
             LOG.debug("some requests did not end in time", e);
         }
+    }
+
+    private Server jetty() {
+        return javalin.jettyServer().server();
     }
 
     private void configure(JavalinConfig config, String host, int port) {

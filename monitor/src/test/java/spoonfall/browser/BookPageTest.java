@@ -7,6 +7,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
 import java.awt.image.BufferedImage;
@@ -17,6 +18,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -203,6 +205,41 @@ final class BookPageTest {
         assertThat(sheet.evaluate("document.querySelectorAll('text').length")).isEqualTo(84);
         assertThat(sheet.evaluate("[...document.querySelectorAll('text')].every(t => t.getBBox().width <= 57.6)"))
                 .isEqualTo(true);
+    }
+
+    /** The part of two pictures' dots that differ in light by a third or more. */
+    private static double differing(byte[] onePng, byte[] otherPng) throws IOException {
+        BufferedImage one = ImageIO.read(new ByteArrayInputStream(onePng));
+        BufferedImage other = ImageIO.read(new ByteArrayInputStream(otherPng));
+        int width = Math.min(one.getWidth(), other.getWidth());
+        int height = Math.min(one.getHeight(), other.getHeight());
+        assertThat(Math.abs(one.getWidth() - other.getWidth()) + Math.abs(one.getHeight() - other.getHeight()))
+                .isLessThan(4);
+        long differ = IntStream.range(0, width * height)
+                .filter(i -> Math.abs(
+                                (one.getRGB(i % width, i / width) & 0xFF) - (other.getRGB(i % width, i / width) & 0xFF))
+                        > 85)
+                .count();
+        return differ / (double) (width * height);
+    }
+
+    @Test
+    void theServicesPicture_isThereBeforeAnyScript_andIsTheSameAsTheirs() throws IOException {
+        for (String hash : List.of("#book/1", "#book/1/2")) {
+            List<Route> held = new ArrayList<>();
+            BrowserContext context = browsers.context(1000, 800, ColorScheme.LIGHT);
+            context.route("**/book-first.js", held::add);
+            Page page = Browsers.open(context, "http://localhost:" + server.port() + "/" + hash);
+            Locator picture = part(page, "climb").locator("img");
+            page.waitForCondition(() -> !held.isEmpty() && picture.isVisible());
+            assertThat(picture.evaluate("image => image.naturalWidth > 0")).isEqualTo(true);
+            byte[] first = part(page, "climb").screenshot();
+            assertThat(inkOnPaper(first)).isGreaterThan(500);
+            held.forEach(Route::resume);
+            assertThat(part(page, "climb").locator("canvas")).isVisible();
+            assertThat(picture).hasCount(0);
+            assertThat(differing(first, part(page, "climb").screenshot())).isLessThan(0.02);
+        }
     }
 
     @Test

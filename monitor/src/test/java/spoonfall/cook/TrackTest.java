@@ -69,7 +69,8 @@ final class TrackTest {
         assertThat(track.latestAtLeast(limit)).isEqualTo(last(list, value -> value >= limit));
         assertThat(track.latestAtMost(limit)).isEqualTo(last(list, value -> value <= limit));
         boolean covered = !since.isEmpty() && nowT - since.get(0).t() >= (nowT - sinceT) / 2;
-        assertThat(track.lineSince(sinceT, nowT)).isEqualTo(covered ? line(since, nowT) : Optional.empty());
+        assertThat(track.lineSince(sinceT, nowT, Optional.empty()))
+                .isEqualTo(covered ? line(since, nowT) : Optional.empty());
     }
 
     private static OptionalDouble highest(List<Point> points) {
@@ -79,7 +80,7 @@ final class TrackTest {
     private static Optional<RobustLine> line(List<Point> points, double endT) {
         double[] times = points.stream().mapToDouble(Point::t).toArray();
         double[] values = points.stream().mapToDouble(Point::value).toArray();
-        return RobustLine.through(times, values, 0, times.length, endT);
+        return RobustLine.through(times, values, 0, times.length, endT, Optional.empty());
     }
 
     @Test
@@ -91,7 +92,7 @@ final class TrackTest {
         track.clear();
         assertThat(track.newestT()).isEmpty();
         assertThat(track.highestSince(0)).isEmpty();
-        assertThat(track.lineSince(0, 200)).isEmpty();
+        assertThat(track.lineSince(0, 200, Optional.empty())).isEmpty();
         assertThat(track.middleSince(0, 3)).isEmpty();
         track.add(300, 1);
         assertThat(track.valueAt(300)).hasValue(1);

@@ -12,13 +12,19 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.Cooks;
 import spoonfall.cook.WaterBoil;
@@ -70,6 +76,54 @@ final class BookRoutesTest {
 
     private JsonNode json(String path) {
         return Caller.json(ask("GET", path, ""));
+    }
+
+    @Test
+    void aPicture_isAnSvgThatNeedsNothing_inTheUnitAndTheClockThatWereAskedFor() throws Exception {
+        HttpResponse<String> plain = ask("GET", "/api/book/1/picture.svg?zone=UTC", "");
+        assertThat(plain.headers().firstValue("Content-Type")).hasValue("image/svg+xml");
+        Document svg = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(plain.body().getBytes(StandardCharsets.UTF_8)));
+        assertThat(svg.getElementsByTagName("script").getLength()).isZero();
+        JsonNode climb = json("/api/book/1/climb");
+        assertThat(svg.getDocumentElement().getTextContent())
+                .contains(String.format(
+                        Locale.ROOT,
+                        "was to set here · %.1f °C",
+                        climb.path("gelPointC").asDouble()))
+                .containsPattern("\\b\\d\\d:\\d\\d");
+        String elsewhere = ask("GET", "/api/book/1/picture.svg?zone=Asia/Kolkata&unit=F", "")
+                .body();
+        assertThat(elsewhere)
+                .contains(String.format(
+                        Locale.ROOT,
+                        "was to set here · %.1f °F",
+                        climb.path("gelPointC").asDouble() * 1.8 + 32));
+        Pattern clock = Pattern.compile(">(\\d\\d):(\\d\\d)<");
+        Matcher here = clock.matcher(plain.body());
+        Matcher there = clock.matcher(elsewhere);
+        assertThat(here.find() && there.find()).isTrue();
+        assertThat(LocalTime.parse(here.group(1) + ":" + here.group(2)).plusMinutes(330))
+                .isEqualTo(LocalTime.parse(there.group(1) + ":" + there.group(2)));
+    }
+
+    @Test
+    void aPictureOfTwo_isLinedUpAtTheGelPoint() {
+        String two = ask("GET", "/api/book/1/picture.svg?beside=1", "").body();
+        assertThat(two).contains("class=\"beside\"").contains(">-10 min<").contains(">0 min<");
+    }
+
+    @Test
+    void aPicture_isRefusedInWords_whereThereIsNone() {
+        assertThat(ask("GET", "/api/book/99/picture.svg", "").statusCode()).isEqualTo(404);
+        assertThat(ask("GET", "/api/book/1/picture.svg?beside=99", "").statusCode())
+                .isEqualTo(404);
+        assertThat(ask("GET", "/api/book/1/picture.svg?beside=%3Csvg%3E", "").body())
+                .contains("whole number");
+        HttpResponse<String> nowhere = ask("GET", "/api/book/1/picture.svg?zone=%3Cscript%3E", "");
+        assertThat(nowhere.statusCode()).isEqualTo(400);
+        assertThat(nowhere.body()).contains("such as Europe/London").doesNotContain("<script>");
     }
 
     @Test
