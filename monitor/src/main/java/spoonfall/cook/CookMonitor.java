@@ -141,7 +141,6 @@ public final class CookMonitor {
         nowMillis = Math.max(nowMillis, millisAt(atNanos));
         lastSecond = Math.max(lastSecond, nowMillis / 1000);
         pan.listenSince(timeS());
-        others.listenSince(timeS());
         events.add(new CookEvent.CameBack(timeS(), timeS() - leftT));
         return events;
     }

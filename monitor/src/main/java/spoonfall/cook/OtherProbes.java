@@ -36,11 +36,6 @@ final class OtherProbes {
         return called(name).quality(t);
     }
 
-    /** Nobody listened before {@code t}, so that none was silent. */
-    void listenSince(double t) {
-        others.forEach(other -> other.listenSince(t));
-    }
-
     /** Says whether one of them disagrees with the one that the cook follows, of which {@code now} and its quality are. */
     void compare(double t, Signals now, Stage stage, Quality quality, AlarmBoard board, List<CookEvent> events) {
         Condition apart = Condition.ABSENT;

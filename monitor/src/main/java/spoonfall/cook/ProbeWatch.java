@@ -99,6 +99,11 @@ final class ProbeWatch {
         }
     }
 
+    /** Takes note of the smallest step that the thermometer has shown, where nothing is known of the pan's pace. */
+    void steps(double stepC) {
+        stillness.expect(OptionalDouble.empty(), () -> 0, stepC);
+    }
+
     /** The reading may be stuck, so that nothing should be made of its standing still. */
     boolean suspectStuck() {
         return pace.shows() && stillness.suspect();

@@ -54,8 +54,7 @@ final class Scorching {
 
     /** Forgets the way here. */
     void restart() {
-        levels.clear();
-        foreseen.forget();
+        foreseen.forget(); // what is older than that is not asked for again
     }
 
     /** Whether the base catches; to be asked once a second. {@code stands} says whether the pan stands or cools. */

@@ -26,6 +26,7 @@ final class SecondProbe {
     private final ProbeTrust first;
     private final ProbeTrust second;
     private final ProbeWatch watch;
+    private final ThermometerStep step = new ThermometerStep();
     private final double waterBoilC;
     private final Track values = new Track(2 * COMPARE_S);
     private final Track firsts = new Track(2 * COMPARE_S);
@@ -38,11 +39,6 @@ final class SecondProbe {
         this.second = second;
         watch = new ProbeWatch(settings, second.pace());
         waterBoilC = settings.waterBoil().temperatureC();
-    }
-
-    /** Nobody listened until {@code t}. */
-    void listenSince(double t) {
-        watch.listenSince(t);
     }
 
     String name() {
@@ -59,6 +55,7 @@ final class SecondProbe {
         double temperatureC = reading.temperatureC().orElseThrow();
         if (watch.accept(lastT, temperatureC, boiling)) {
             values.add(lastT, temperatureC);
+            step.accept(temperatureC);
         }
     }
 
@@ -75,6 +72,7 @@ final class SecondProbe {
     /** Compares the two at a whole second: whether they are too far apart. */
     Condition compare(double t, Signals main, Stage stage) {
         watch.follow(stage, t);
+        watch.steps(step.c());
         firsts.add(t, main.levelC());
         firstC = firsts.middleSince(t - COMPARE_S, LEAST_VALUES);
         secondC = watch.freshAt(t) ? values.middleSince(t - COMPARE_S, LEAST_VALUES) : OptionalDouble.empty();

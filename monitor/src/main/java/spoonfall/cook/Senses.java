@@ -10,18 +10,16 @@ import java.util.OptionalDouble;
  */
 final class Senses {
     private static final double POINT_EVERY_S = 5;
-    private static final double LEAST_STEP_C = 0.004;
     private static final double PEAK_S = 600;
     private static final double FALL_S = 20;
 
     private final Pace pace;
     private final Track seconds = new Track(60);
     private final Track points = new Track(PEAK_S);
+    private final ThermometerStep step = new ThermometerStep();
     private double[] bucket = new double[16];
     private int inBucket;
     private double lastPointT = Double.NEGATIVE_INFINITY;
-    private OptionalDouble lastC = OptionalDouble.empty();
-    private double stepC = Signals.NOT_SHOWN_C;
     private OptionalDouble earlier = OptionalDouble.empty();
     private double earlierUntilT = Double.NEGATIVE_INFINITY;
     private double peakFromT = Double.NEGATIVE_INFINITY;
@@ -41,11 +39,7 @@ final class Senses {
             bucket = Arrays.copyOf(bucket, 2 * inBucket);
         }
         bucket[inBucket++] = temperatureC;
-        double changeC = Math.abs(temperatureC - lastC.orElse(temperatureC));
-        lastC = OptionalDouble.of(temperatureC);
-        if (changeC > LEAST_STEP_C) {
-            stepC = Math.min(stepC, changeC);
-        }
+        step.accept(temperatureC);
     }
 
     /** Forgets the way here: what comes does not go on from it, as when the probe is back in the pan. */
@@ -99,7 +93,8 @@ final class Senses {
                 ? Math.max(earlierPeakC, latelyC)
                 : Math.max(levelC, points.highestSince(peakFromT).orElse(levelC));
         double fallC = Math.max(0, points.highestSince(t - FALL_S).orElse(levelC) - levelC);
-        return Optional.of(new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, fallC, stepC));
+        return Optional.of(
+                new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, fallC, step.c()));
     }
 
     /** Looks for the highest of the earlier points, which stays the same until one leaves them or another becomes one. */

@@ -48,7 +48,6 @@ final class TooFast {
     void restart(double t) {
         foreseen.forget();
         foreseen.waitUntil(t + SETTLE_S);
-        growths.clear();
         fastT = Double.NEGATIVE_INFINITY;
     }
 

@@ -97,6 +97,117 @@ final class RemindersTest {
         assertThat(stirs(t -> 0, 0.01, 0.3, Stage.ROLLING_BOIL)).hasSizeBetween(4, 5);
     }
 
+    /** When a pan in which nobody stirs was reminded of it; its syrup is so thick at each second. */
+    private static List<CookEvent.Reminded> stirs(Reminders reminders, int fromT, int untilT, double solids) {
+        List<CookEvent> events = new ArrayList<>();
+        for (int t = fromT; t < untilT; t++) {
+            reminders.endSecond(signals(t, 103, 103, 0.01), Stage.ROLLING_BOIL, solids, Optional.empty(), events);
+        }
+        return reminded(events);
+    }
+
+    @Test
+    void syrupIsThick_from58PerCent() {
+        assertThat(stirs(new Reminders(), 0, 300, 0.58))
+                .extracting(CookEvent::t)
+                .containsExactly(240.0);
+        assertThat(stirs(new Reminders(), 0, 300, 0.579)).isEmpty();
+    }
+
+    @Test
+    void whoHasNotStirredSinceItWasThick_isToldSinceWhen() {
+        Reminders reminders = new Reminders();
+        stirs(reminders, 0, 100, 0.5);
+        assertThat(stirs(reminders, 100, 400, 0.6))
+                .singleElement()
+                .satisfies(said -> assertThat(said.text())
+                        .isEqualTo("Stir down to the base: nobody seems to have since {clock:100}."));
+    }
+
+    @Test
+    void whatIsNoLongerThick_isNotSpokenOf() {
+        Reminders reminders = new Reminders();
+        stirs(reminders, 0, 230, 0.6);
+        assertThat(stirs(reminders, 230, 300, 0.57)).isEmpty();
+    }
+
+    @Test
+    void whenTheReadingsBeginAnew_soDoesTheTimeWithoutAStir() {
+        Reminders reminders = new Reminders();
+        stirs(reminders, 0, 200, 0.6);
+        reminders.restart();
+        assertThat(stirs(reminders, 200, 500, 0.6)).extracting(CookEvent::t).containsExactly(440.0);
+    }
+
+    @Test
+    void aDipFromBeforeTheReadingsBeganAnew_isNoStir() {
+        Reminders reminders = new Reminders();
+        List<CookEvent> events = new ArrayList<>();
+        stirs(reminders, 0, 195, 0.6);
+        for (int t = 195; t < 200; t++) {
+            reminders.endSecond(signals(t, 102.5, 103, 0.01), Stage.ROLLING_BOIL, 0.6, Optional.empty(), events);
+        }
+        reminders.restart();
+        for (int t = 200; t < 210; t++) {
+            reminders.endSecond(signals(t, 102.9, 103, 0.01), Stage.ROLLING_BOIL, 0.6, Optional.empty(), events);
+        }
+        assertThat(stirs(reminders, 210, 460, 0.6))
+                .singleElement()
+                .satisfies(said -> assertThat(said.text()).contains("since {clock:200}"));
+    }
+
+    @Test
+    void aThermometerThatCannotShowStirs_isToldPlainly() {
+        Reminders reminders = new Reminders();
+        List<CookEvent> events = new ArrayList<>();
+        for (int t = 0; t <= 360; t++) {
+            reminders.endSecond(signals(t, 103, 103, 0.5), Stage.ROLLING_BOIL, 0.6, Optional.empty(), events);
+        }
+        assertThat(reminded(events))
+                .singleElement()
+                .satisfies(said ->
+                        assertThat(said.text()).isEqualTo("Stir down to the base now and then: it is thick by now."));
+    }
+
+    @Test
+    void whoStirs_isRemindedFourMinutesAfterTheLastTime() {
+        Reminders reminders = new Reminders();
+        List<CookEvent> events = new ArrayList<>();
+        for (int t = 0; t < 600; t++) {
+            double levelC = t >= 100 && t < 110 ? 102.5 : 103;
+            reminders.endSecond(signals(t, levelC, 103, 0.01), Stage.ROLLING_BOIL, 0.6, Optional.empty(), events);
+        }
+        assertThat(reminded(events)).extracting(CookEvent::t).containsExactly(350.0);
+        assertThat(reminded(events).get(0).text()).contains("since {clock:110}");
+    }
+
+    @Test
+    void aMomentAhead_isSaidWhenTheForecastHasHeldForTwentySeconds_andNotAfterIt() {
+        Due due = new Due(900);
+        assertThat(due.comes(0, 900.5)).isFalse();
+        assertThat(due.comes(1, 900)).isFalse();
+        assertThat(due.comes(20, 881)).isFalse();
+        assertThat(due.comes(21, 880)).isTrue();
+        assertThat(due.comes(60, 841 + 600)).isFalse();
+        Due passed = new Due(900);
+        assertThat(passed.comes(0, 0)).isFalse();
+        assertThat(passed.comes(30, 0)).isFalse();
+    }
+
+    @Test
+    void aMomentThatMovesByMoreThanTenMinutes_isAnotherOne() {
+        for (boolean further : new boolean[] {true, false}) {
+            Due due = new Due(2000);
+            due.comes(0, 1000);
+            assertThat(due.comes(20, 980)).isTrue();
+            double leftS = further ? 1581 : 381;
+            assertThat(due.comes(20, leftS - 1)).isFalse();
+            assertThat(due.comes(41, leftS - 22)).isFalse();
+            due.comes(50, further ? 1551 : 349);
+            assertThat(due.comes(70, further ? 1531 : 329)).isTrue();
+        }
+    }
+
     @Test
     void aPanThatIsLongInTheTestWindow_isStillRemindedOfTheJars() {
         Reminders reminders = new Reminders();

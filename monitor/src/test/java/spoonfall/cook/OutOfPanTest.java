@@ -1,0 +1,213 @@
+package spoonfall.cook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spoonfall.alarm.Condition;
+
+/** A probe that leaves the pan, reading by reading. The limits are those of {@link OutOfPan}, judgements without a source. */
+final class OutOfPanTest {
+    private static final double BOILS_C = 102;
+    private static final int FALLS_S = 100;
+
+    private final OutOfPan leaving = new OutOfPan(100);
+    private Stage stage = Stage.ROLLING_BOIL;
+    private OptionalDouble panC = OptionalDouble.empty();
+    private double heightC = BOILS_C;
+    private double everyS = 1;
+    private double stepC = 0.1;
+    private double quickPerMinC = -3;
+    private Condition last = Condition.ABSENT;
+
+    /** After how many seconds of a fall the probe is first out; -1 if it is not within so many. */
+    private int out(int withinS, DoubleUnaryOperator fallC) {
+        int out = -1;
+        double nextT = 0;
+        for (int t = 0; t <= FALLS_S + withinS; t++) {
+            if (t >= nextT) {
+                leaving.accept(t, heightC - (t > FALLS_S ? fallC.applyAsDouble(t - FALLS_S) : 0));
+                nextT += everyS;
+            }
+            last = judge(t, heightC);
+            if (last == Condition.PRESENT && out < 0) {
+                out = t - FALLS_S;
+            }
+        }
+        return out;
+    }
+
+    private Condition judge(double t, double c) {
+        Signals moving = MadeSignals.moving(t, c, quickPerMinC);
+        Signals now = new Signals(t, c, c, moving.quick(), moving.steady(), c, c, 0, stepC);
+        return leaving.judge(t, stage, now, panC);
+    }
+
+    /** As a thermometer falls towards something so much colder, with a time constant of so many seconds. */
+    private static DoubleUnaryOperator cooling(double byC, double overS) {
+        return s -> byC * (1 - Math.exp(-s / overS));
+    }
+
+    @Test
+    void whatHasFallenByThirtyDegrees_isOut() {
+        assertThat(out(20, s -> Math.min(30.5, 10 * s))).isBetween(3, 6);
+        assertThat(new OutOfPanTest().out(20, s -> Math.min(29.5, 10 * s))).isEqualTo(-1);
+    }
+
+    @Test
+    void aFallTowardsSomethingFarColder_isSeenBeforeItIsThere() {
+        assertThat(out(30, cooling(70, 20))).isBetween(5, 12);
+    }
+
+    @ParameterizedTest(name = "{0} °C")
+    @CsvSource({"12, -1", "25, -1", "40, 1"})
+    void aCupOfColdWater_takesItDownByADozenDegrees(double byC, int out) {
+        assertThat(Integer.signum(out(30, cooling(byC, 8)))).isEqualTo(out);
+    }
+
+    @Test
+    void aFallThatHardlySlows_goesFar_butOneThatQuickensIsNoneOfAThermometer() {
+        assertThat(out(40, s -> Math.min(20, 0.6 * s))).isBetween(15, 25);
+        assertThat(new OutOfPanTest().out(23, s -> 0.02 * s * s)).isEqualTo(-1);
+    }
+
+    @ParameterizedTest(name = "{0} °C: {1}")
+    @CsvSource({"6.1, 51", "5.9, -1"})
+    void whatStaysDownForFiftySeconds_isInSteam(double byC, int expected) {
+        // seen to fall in the first second or two, and then it stays
+        int out = out(70, s -> byC);
+        assertThat(out < 0 ? -1 : Math.abs(out - expected) <= 2 ? expected : out)
+                .isEqualTo(expected);
+    }
+
+    @Test
+    void whatWarmsAgain_isInThePan() {
+        assertThat(out(100, s -> 8 - Math.max(0, s - 10) * 0.03)).isEqualTo(-1);
+    }
+
+    @Test
+    void whatWarmsByLessThanSevenTenths_mayBeInSteam() {
+        assertThat(out(100, s -> 8 - Math.min(0.6, Math.max(0, s - 10) * 0.03))).isPositive();
+    }
+
+    @ParameterizedTest(name = "from {0} °C, by {1} °C: {2}")
+    @CsvSource({"100.5, 24, -1", "100.5, 26, 1", "100.7, 8, 1", "100.5, 8, -1"})
+    void sugarThatGoesIntoFruit_takesItDownByTwentyFiveDegreesAtMost(double fromC, double byC, int out) {
+        heightC = fromC;
+        // at once, so that only its depth tells, and whether it stays there
+        assertThat(Integer.signum(out(60, s -> byC))).isEqualTo(out);
+    }
+
+    @ParameterizedTest(name = "from {0} °C, by {1} °C: {2}")
+    @CsvSource({"100.9, 44, false", "100.9, 46, true", "101, 29, false", "101, 31, true"})
+    void aPanWithoutMuchSugar_mustFallFurtherToBeSure(double fromC, double byC, boolean sure) {
+        heightC = fromC;
+        assertThat(out(40, s -> byC) >= 0).isEqualTo(sure);
+    }
+
+    @Test
+    void aPanThatWarms_isStirred() {
+        stage = Stage.WARMING;
+        heightC = 60;
+        assertThat(out(60, s -> 35)).isEqualTo(-1);
+        OutOfPanTest waiting = new OutOfPanTest();
+        waiting.stage = Stage.WAITING;
+        assertThat(waiting.out(60, s -> 35)).isEqualTo(-1);
+    }
+
+    @Test
+    void aBaseThatWasHotter_isNoHeightToFallFrom() {
+        panC = OptionalDouble.of(BOILS_C - 5);
+        // seven degrees down from the reading, three and a half from a degree and a half above the pan
+        assertThat(out(100, s -> 7)).isEqualTo(-1);
+        OutOfPanTest known = new OutOfPanTest();
+        known.panC = OptionalDouble.of(BOILS_C);
+        assertThat(known.out(100, s -> 7)).isPositive();
+    }
+
+    @Test
+    void whatFallsByLessThanFourDegreesInHalfAMinute_isNotLookedAt() {
+        assertThat(out(120, s -> Math.min(20, s * 0.12))).isEqualTo(-1);
+    }
+
+    @Test
+    void afterTwoMinutes_aFallIsForgotten() {
+        // it has warmed again, and only then stays down
+        assertThat(out(200, s -> s < 60 ? 7 - s * 0.04 : 4.5)).isEqualTo(-1);
+    }
+
+    @Test
+    void oneWildReading_isNotOut() {
+        assertThat(out(60, s -> s == 1 ? 80 : 0)).isEqualTo(-1);
+    }
+
+    @Test
+    void aThermometerThatSpeaksEveryTenSeconds_isTakenReadingByReading() {
+        everyS = 10;
+        assertThat(out(60, cooling(75, 15))).isBetween(10, 40);
+        OutOfPanTest cold = new OutOfPanTest();
+        cold.everyS = 10;
+        assertThat(cold.out(100, s -> 12 * (1 - Math.exp(-s / 15)) - Math.max(0, s - 20) * 0.1))
+                .isEqualTo(-1);
+    }
+
+    @ParameterizedTest(name = "{0} s after 10 s: {1}")
+    @CsvSource({"19, PRESENT", "21, ABSENT", "30, ABSENT"})
+    void readingsThatComeUnevenly_doNotTellHowFarAFallGoes(int laterS, Condition expected) {
+        everyS = 10;
+        out(0, s -> 0);
+        for (int i = 1; i <= 2; i++) {
+            leaving.accept(FALLS_S + 10 * i, BOILS_C - 5 * i);
+            assertThat(judge(FALLS_S + 10 * i, BOILS_C)).isEqualTo(Condition.ABSENT);
+        }
+        // at the same pace, so that it would go on for ever
+        double t = FALLS_S + 20 + laterS;
+        leaving.accept(t, BOILS_C - 10 - 0.5 * laterS);
+        assertThat(judge(t, BOILS_C)).isEqualTo(expected);
+    }
+
+    @Test
+    void itIsBack_whenItIsAlmostWhereItWas_orBoilsAgain() {
+        out(40, s -> 60);
+        assertThat(last).isEqualTo(Condition.PRESENT);
+        assertThat(back(99.9, -3)).as("two degrees and more below").isEqualTo(Condition.PRESENT);
+        assertThat(back(100.1, -3)).isEqualTo(Condition.ABSENT);
+        OutOfPanTest boils = new OutOfPanTest();
+        boils.heightC = 104;
+        boils.out(40, s -> 60);
+        assertThat(boils.back(100.3, 1.3)).as("it still moves").isEqualTo(Condition.PRESENT);
+        assertThat(boils.back(100.1, 0)).as("it does not boil").isEqualTo(Condition.PRESENT);
+        assertThat(boils.back(100.3, -1.1)).isEqualTo(Condition.ABSENT);
+    }
+
+    private double backT = FALLS_S + 40;
+
+    private Condition back(double c, double perMinC) {
+        quickPerMinC = perMinC;
+        for (int i = 0; i < 5; i++) {
+            backT++;
+            leaving.accept(backT, c);
+        }
+        return judge(backT, c);
+    }
+
+    @Test
+    void whileItIsOutAndSilent_nothingIsDecided() {
+        out(40, s -> 60);
+        assertThat(judge(FALLS_S + 60, BOILS_C)).isEqualTo(Condition.UNDECIDED);
+        assertThat(new OutOfPanTest().judge(60, BOILS_C)).isEqualTo(Condition.ABSENT);
+    }
+
+    @Test
+    void afterItIsBack_anotherFallIsSeenAnew() {
+        out(40, s -> 60);
+        back(102, 0);
+        for (int i = 0; i < 40; i++) {
+            back(102, 0);
+        }
+        assertThat(back(50, -3)).isEqualTo(Condition.PRESENT);
+    }
+}

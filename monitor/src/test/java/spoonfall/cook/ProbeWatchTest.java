@@ -1,0 +1,267 @@
+package spoonfall.cook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spoonfall.alarm.Condition;
+import spoonfall.probe.Quality;
+
+/** Whether the thermometer speaks and whether what it says can be. The limits are those of {@link ProbeWatch}, judgements. */
+final class ProbeWatchTest {
+    private static final OptionalDouble UNKNOWN = OptionalDouble.empty();
+
+    private final AlarmBoard board = new AlarmBoard();
+    private final List<CookEvent> events = new ArrayList<>();
+    private ProbeWatch probe = new ProbeWatch(MadePan.SETTINGS, Pace.BY_ITSELF);
+    private double t;
+
+    private void every(double everyS, int times) {
+        for (int i = 0; i < times; i++) {
+            probe.accept(t, 101 + 0.1 * (i % 3), true);
+            t += everyS;
+        }
+    }
+
+    private boolean is(AlarmName name, double atT) {
+        probe.watch(atT, board, UNKNOWN, () -> 0, 0.1, events);
+        return board.present(name);
+    }
+
+    @ParameterizedTest(name = "every {0} s: silent after {1} s")
+    @CsvSource({"0.1, 5", "1, 5", "1.25, 5", "2, 8", "10, 40"})
+    void itIsSilent_afterFourOfItsIntervals_orFiveSeconds(double everyS, double silentS) {
+        every(everyS, 8);
+        double heardT = t - everyS;
+        assertThat(probe.heardAt(heardT + silentS - 0.01)).isTrue();
+        assertThat(probe.heardAt(heardT + silentS + 0.01)).isFalse();
+        assertThat(probe.freshAt(heardT + silentS - 0.01)).isTrue();
+        assertThat(probe.freshAt(heardT + silentS + 0.01)).isFalse();
+        assertThat(probe.latest(heardT)).isEqualTo(Quality.GOOD);
+        assertThat(probe.latest(heardT + silentS + 0.01)).isEqualTo(Quality.SILENT);
+    }
+
+    @Test
+    void exactlyAtItsLimit_itIsNotSilentYet() {
+        every(1, 8);
+        assertThat(probe.heardAt(12)).isTrue();
+        assertThat(probe.freshAt(12)).isTrue();
+    }
+
+    @Test
+    void whosePaceIsNotKnownYet_hasHalfAMinute() {
+        assertThat(probe.heardAt(0)).isFalse();
+        every(1, 2);
+        assertThat(probe.heardAt(31)).isTrue();
+        assertThat(probe.heardAt(31.1)).isFalse();
+        every(1, 1);
+        assertThat(probe.heardAt(7)).isTrue();
+        assertThat(probe.heardAt(7.1)).isFalse();
+    }
+
+    @Test
+    void itsPace_isThatOfItsLastFiveIntervals() {
+        every(1, 10);
+        every(10, 4);
+        // of five intervals three are of ten seconds
+        assertThat(probe.heardAt(t - 10 + 40)).isTrue();
+        every(1, 3);
+        assertThat(probe.heardAt(t - 1 + 39)).isTrue();
+        every(1, 2);
+        assertThat(probe.heardAt(t - 1 + 6)).isFalse();
+    }
+
+    @ParameterizedTest(name = "every {0} s: silent after {1} s")
+    @CsvSource({"30, 180", "60, 180", "120, 300", "400, 600"})
+    void whoReadsByHand_hasTwoAndAHalfIntervalsAtLeastThreeAndAtMostTenMinutes(double everyS, double silentS) {
+        probe = new ProbeWatch(MadePan.SETTINGS, Pace.BY_HAND);
+        probe.accept(0, 101, true);
+        assertThat(probe.heardAt(300)).isTrue();
+        assertThat(probe.heardAt(301)).isFalse();
+        t = everyS;
+        every(everyS, 6);
+        assertThat(probe.heardAt(t - everyS + silentS)).isTrue();
+        assertThat(probe.heardAt(t - everyS + silentS + 1)).isFalse();
+    }
+
+    @Test
+    void whoTypesTwiceWithinTwentySeconds_hasLookedOnce() {
+        probe = new ProbeWatch(MadePan.SETTINGS, Pace.BY_HAND);
+        for (int i = 0; i < 8; i++) {
+            probe.accept(200 * i, 101, true);
+            probe.accept(200 * i + 19, 101, true);
+        }
+        // 181 s apart, and two and a half times that
+        assertThat(probe.heardAt(1419 + 452)).isTrue();
+        assertThat(probe.heardAt(1419 + 453)).isFalse();
+    }
+
+    @Test
+    void silence_isAnAlarm_andOverWithTheNextReading() {
+        assertThat(is(AlarmName.PROBE_SILENT, 100)).as("it was never heard").isFalse();
+        t = 100;
+        every(1, 8);
+        assertThat(is(AlarmName.PROBE_SILENT, 112)).isFalse();
+        assertThat(is(AlarmName.PROBE_SILENT, 113)).isTrue();
+        assertThat(((CookEvent.AlarmChanged) events.get(0)).alarm().title())
+                .isEqualTo("No word from the probe since {clock:107}.");
+        probe.accept(114, 101, true);
+        assertThat(is(AlarmName.PROBE_SILENT, 114)).isFalse();
+    }
+
+    @Test
+    void whatNobodyListenedTo_wasNotSilent() {
+        every(1, 8);
+        probe.listenSince(100);
+        assertThat(is(AlarmName.PROBE_SILENT, 105)).isFalse();
+        assertThat(is(AlarmName.PROBE_SILENT, 106)).isTrue();
+        probe.listenSince(200);
+        assertThat(is(AlarmName.PROBE_SILENT, 201)).as("it was before").isTrue();
+    }
+
+    @Test
+    void whatCannotBe_tellsNothingOfThePan() {
+        every(1, 8);
+        assertThat(probe.seen().orElseThrow()).isEqualTo(new CookStatus.Seen(7, 101.1));
+        assertThat(probe.accept(8, 180, true)).isFalse();
+        assertThat(probe.latest(8)).isEqualTo(Quality.SPIKE);
+        assertThat(probe.seen().orElseThrow().t()).isEqualTo(7);
+        assertThat(probe.accept(9, 101, true)).isTrue();
+        assertThat(probe.latest(9)).isEqualTo(Quality.GOOD);
+        probe.acceptBad(Quality.NOT_FINITE);
+        assertThat(probe.latest(9)).isEqualTo(Quality.NOT_FINITE);
+    }
+
+    @Test
+    void whatCannotBe_isAnAlarmWhileItIsHeard() {
+        every(1, 8);
+        for (int i = 8; i < 20; i++) {
+            probe.accept(i, 200, true);
+            is(AlarmName.PROBE_IMPLAUSIBLE, i);
+        }
+        assertThat(is(AlarmName.PROBE_IMPLAUSIBLE, 20)).isTrue();
+        assertThat(probe.heardAt(20)).isTrue();
+        assertThat(probe.freshAt(20)).isFalse();
+        for (int i = 21; i < 40; i++) {
+            is(AlarmName.PROBE_IMPLAUSIBLE, i);
+        }
+        assertThat(is(AlarmName.PROBE_IMPLAUSIBLE, 40)).isFalse();
+    }
+
+    /** A reading a second, each with its alarms. */
+    private void watch(int seconds, DoubleUnaryOperator c, OptionalDouble expectedPerMinC) {
+        for (int i = 0; i < seconds; i++) {
+            probe.accept(t, c.applyAsDouble(t), true);
+            probe.watch(t, board, expectedPerMinC, () -> 0, 0.1, events);
+            t++;
+        }
+    }
+
+    @Test
+    void aReadingThatShouldMoveAndDoesNot_isStuck_firstSuspectAndThenAnAlarm() {
+        probe.follow(Stage.ROLLING_BOIL, 0);
+        watch(60, t -> 101 + 0.1 * (t % 3), OptionalDouble.of(0.12));
+        assertThat(probe.suspectStuck()).isFalse();
+        // two steps of 0.1 °C take 100 s at 0.12 °C a minute
+        watch(60, t -> 101, OptionalDouble.of(0.12));
+        assertThat(probe.suspectStuck()).isTrue();
+        assertThat(board.present(AlarmName.PROBE_STUCK)).isFalse();
+        watch(45, t -> 101, OptionalDouble.of(0.12));
+        assertThat(board.present(AlarmName.PROBE_STUCK)).isTrue();
+        watch(10, t -> 101.2 + 0.1 * (t % 2), OptionalDouble.of(0.12));
+        assertThat(board.present(AlarmName.PROBE_STUCK)).isFalse();
+    }
+
+    @Test
+    void aReadingThatStoodAndLeapt_hasCaughtUp_onlyOnce() {
+        probe.follow(Stage.ROLLING_BOIL, 0);
+        watch(60, t -> 101 + 0.1 * (t % 3), OptionalDouble.of(0.12));
+        watch(60, t -> 101, OptionalDouble.of(0.12));
+        watch(1, t -> 101.2, OptionalDouble.of(0.12));
+        assertThat(probe.caughtUp()).isTrue();
+        assertThat(probe.caughtUp()).isFalse();
+    }
+
+    @Test
+    void whoReadsByHand_isNeverStuck() {
+        probe = new ProbeWatch(MadePan.SETTINGS, Pace.BY_HAND);
+        probe.follow(Stage.ROLLING_BOIL, 0);
+        watch(60, t -> 101 + 0.1 * (t % 3), OptionalDouble.of(0.12));
+        watch(200, t -> 101, OptionalDouble.of(0.12));
+        assertThat(probe.suspectStuck()).isFalse();
+        assertThat(board.present(AlarmName.PROBE_STUCK)).isFalse();
+        watch(1, t -> 101.2, OptionalDouble.of(0.12));
+        assertThat(probe.caughtUp()).isFalse();
+    }
+
+    @Test
+    void outOfThePan_nothingIsStuck() {
+        probe.follow(Stage.ROLLING_BOIL, 0);
+        watch(60, t -> 101 + 0.1 * (t % 3), OptionalDouble.of(0.12));
+        for (int i = 0; i < 2; i++) {
+            board.update(t + i, AlarmName.PROBE_OUT_OF_PAN, Condition.PRESENT, () -> AlarmText.NONE, events);
+        }
+        watch(200, t -> 101, OptionalDouble.of(0.12));
+        assertThat(board.present(AlarmName.PROBE_STUCK)).isFalse();
+    }
+
+    @Test
+    void whileItWarms_itsOwnPaceCounts() {
+        probe.follow(Stage.WARMING, 0);
+        for (int i = 0; i < 60; i++) {
+            probe.climbs(6);
+            watch(1, t -> 40 + 0.1 * t, UNKNOWN);
+        }
+        watch(59, t -> 46, UNKNOWN);
+        assertThat(board.present(AlarmName.PROBE_STUCK)).isFalse();
+        watch(3, t -> 46, UNKNOWN);
+        assertThat(board.present(AlarmName.PROBE_STUCK)).isTrue();
+        assertThat(((CookEvent.AlarmChanged) events.get(0)).alarm().title()).contains("though the pan is on its way");
+    }
+
+    @Test
+    void aPanThatCoolsWhileItWarms_orOneOfAnotherStage_isExpectedToDoNothing() {
+        for (Stage stage : new Stage[] {Stage.WARMING, Stage.SIMMERING}) {
+            ProbeWatchTest one = new ProbeWatchTest();
+            one.probe.follow(stage, 0);
+            for (int i = 0; i < 60; i++) {
+                one.probe.climbs(stage == Stage.WARMING ? -6 : 6);
+                one.watch(1, t -> 40 + 0.1 * t, UNKNOWN);
+            }
+            one.watch(300, t -> 46, UNKNOWN);
+            assertThat(one.board.present(AlarmName.PROBE_STUCK)).isFalse();
+        }
+    }
+
+    @Test
+    void aPaceThatIsSeenWhileTheReadingStands_countsNoMore() {
+        probe.follow(Stage.WARMING, 0);
+        watch(60, t -> 40 + 0.1 * t, UNKNOWN);
+        probe.climbs(0);
+        watch(11, t -> 46, UNKNOWN);
+        probe.climbs(6);
+        watch(200, t -> 46, UNKNOWN);
+        assertThat(board.present(AlarmName.PROBE_STUCK)).isFalse();
+    }
+
+    @Test
+    void whatStillnessTaught_isForgottenWithTheBoil() {
+        probe.follow(Stage.ROLLING_BOIL, 0);
+        watch(120, t -> 101 + 0.1 * (t % 4), UNKNOWN);
+        watch(65, t -> 101, UNKNOWN);
+        assertThat(board.present(AlarmName.PROBE_STUCK))
+                .as("it flickered before")
+                .isTrue();
+        probe.follow(Stage.TEST_WINDOW, t);
+        watch(5, t -> 101, UNKNOWN);
+        assertThat(board.present(AlarmName.PROBE_STUCK)).isTrue();
+        probe.follow(Stage.OFF_THE_HEAT, t);
+        watch(10, t -> 101, UNKNOWN);
+        assertThat(board.present(AlarmName.PROBE_STUCK)).isFalse();
+    }
+}

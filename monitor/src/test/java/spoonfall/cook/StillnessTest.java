@@ -1,0 +1,240 @@
+package spoonfall.cook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A reading that stays the same. The limits are those of {@link Stillness}, judgements without a source. */
+final class StillnessTest {
+    private static final double LOW_C = 101;
+
+    private final Stillness stillness = new Stillness();
+    private double everyS = 1;
+    private double stepC = 0.125;
+    private double highC = LOW_C + 0.3125;
+    private OptionalDouble perMinC = OptionalDouble.empty();
+    private double growsPerMin;
+    private boolean high;
+    private double t;
+
+    private void read(double c) {
+        stillness.accept(t, c);
+        stillness.expect(perMinC, () -> growsPerMin, stepC);
+        t += everyS;
+    }
+
+    /** So many runs of the same value, each so long, to and fro between two heights. */
+    private void flicker(int runs, double lengthS) {
+        for (int i = 0; i < runs; i++) {
+            for (double s = 0; s < lengthS; s += everyS) {
+                read(high ? highC : LOW_C);
+            }
+            high = !high;
+        }
+    }
+
+    /** Boils, flickers, and then stays at another value; after how many seconds of that it is stuck, or -1. */
+    private double stuckAfterS(int runs, double lengthS) {
+        stillness.newRegime(true);
+        flicker(runs, lengthS);
+        return stuckAfterS();
+    }
+
+    private double stuckAfterS() {
+        double sinceT = t;
+        while (t < sinceT + 1000) {
+            read(LOW_C + 0.2);
+            if (stillness.stuck()) {
+                assertThat(stillness.runS()).isEqualTo(t - everyS - sinceT);
+                return stillness.runS();
+            }
+        }
+        return -1;
+    }
+
+    @Test
+    void aReadingThatWasNeverHeard_doesNotStand() {
+        assertThat(stillness.runS()).isZero();
+        assertThat(stillness.stuck()).isFalse();
+        read(LOW_C);
+        assertThat(stillness.runS()).isZero();
+        read(LOW_C);
+        read(LOW_C + 1e-7);
+        assertThat(stillness.runS()).isEqualTo(2);
+        read(LOW_C + 1e-5);
+        assertThat(stillness.runS()).isZero();
+    }
+
+    @ParameterizedTest(name = "{0} runs of {1} s: {2} s")
+    @CsvSource({"40, 1, 60", "12, 1, 60", "11, 1, -1", "12, 20, 100", "30, 20, 83", "14, 15, 75", "100, 5, 60"})
+    void aReadingThatFlickered_isStuckWhenItStaysFarLongerThanItDid(int runs, double lengthS, double expectedS) {
+        assertThat(stuckAfterS(runs, lengthS)).isEqualTo(expectedS);
+    }
+
+    @Test
+    void afterManyRuns_itIsStuckAfterALittleMoreThanTwiceTheLongest() {
+        stillness.newRegime(true);
+        flicker(1000, 1);
+        flicker(2, 40);
+        assertThat(stuckAfterS()).isEqualTo(88);
+    }
+
+    @Test
+    void theLongestRun_isThatOfTheLastTenMinutes() {
+        stillness.newRegime(true);
+        flicker(2, 60);
+        flicker(595, 1);
+        flicker(2, 1);
+        assertThat(stuckAfterS()).isEqualTo(132);
+        StillnessTest later = new StillnessTest();
+        later.stillness.newRegime(true);
+        later.flicker(2, 60);
+        later.flicker(602, 1);
+        assertThat(later.stuckAfterS()).isEqualTo(60);
+    }
+
+    @Test
+    void theLongestOfSeveralRuns_counts_whicheverCameFirst() {
+        stillness.newRegime(true);
+        flicker(20, 1);
+        flicker(1, 20);
+        flicker(9, 10);
+        // of 30 runs the longest lasts 20 s
+        assertThat(stuckAfterS()).isEqualTo(83);
+        StillnessTest other = new StillnessTest();
+        other.stillness.newRegime(true);
+        other.flicker(20, 1);
+        other.flicker(9, 10);
+        other.flicker(1, 20);
+        assertThat(other.stuckAfterS()).isEqualTo(83);
+    }
+
+    @Test
+    void aPanThatDoesNotBoil_doesNotFlicker() {
+        flicker(40, 1);
+        assertThat(stuckAfterS()).isEqualTo(-1);
+    }
+
+    @ParameterizedTest(name = "{0} °C in steps of 0.125 °C: {1}")
+    @CsvSource({"0.3125, 60", "0.3, -1"})
+    void itsFlicker_isSeenOverTwoAndAHalfSteps(double overC, double expectedS) {
+        highC = LOW_C + overC;
+        assertThat(stuckAfterS(40, 1)).isEqualTo(expectedS);
+    }
+
+    @Test
+    void sevenReadings_mustBeTheSame() {
+        everyS = 12;
+        // five times twelve seconds are six readings
+        assertThat(stuckAfterS(40, 12)).isEqualTo(72);
+    }
+
+    @Test
+    void aCoarseReading_mustAlmostHaveHadAStepToTake() {
+        stepC = 0.25;
+        highC = LOW_C + 1;
+        assertThat(stuckAfterS(40, 1)).isEqualTo(-1);
+        StillnessTest climbing = new StillnessTest();
+        climbing.stepC = 0.25;
+        climbing.highC = LOW_C + 1;
+        climbing.perMinC = OptionalDouble.of(0.15);
+        // nine tenths of a step
+        assertThat(climbing.stuckAfterS(40, 1)).isEqualTo(90);
+    }
+
+    @ParameterizedTest(name = "{0} °C a minute, growing by {1} a minute: {2} s")
+    @CsvSource({"0.15, 0, 100", "0.15, 0.1, 93", "0.15, -0.5, 100", "3, 0, 60", "0.24, 0, 63", "-0.15, 0, -1"})
+    void aReadingThatShouldHaveTakenTwoSteps_isStuckThoughItNeverFlickered(
+            double perMin, double grows, double expectedS) {
+        perMinC = OptionalDouble.of(perMin);
+        growsPerMin = grows;
+        assertThat(stuckAfterS(1, 1)).isEqualTo(expectedS);
+    }
+
+    @ParameterizedTest(name = "{0} runs of {1} s: {2} s")
+    @CsvSource({"4, 1, 70", "3, 1, 100", "4, 35, 70", "4, 40, 80", "4, 60, 100", "4, 110, 110"})
+    void oneThatStaysTwiceAsLongAsEver_isStuckAlmostAStepSooner_andNoneBeforeItStoodAsLong(
+            int runs, double lengthS, double expectedS) {
+        perMinC = OptionalDouble.of(0.15);
+        assertThat(stuckAfterS(runs, lengthS)).isEqualTo(expectedS);
+    }
+
+    @Test
+    void thePaceWhenItBeganToStand_counts() {
+        read(LOW_C);
+        perMinC = OptionalDouble.of(60);
+        for (int i = 1; i < 5; i++) {
+            read(LOW_C);
+        }
+        perMinC = OptionalDouble.of(0.15);
+        read(LOW_C);
+        perMinC = OptionalDouble.of(60);
+        for (int i = 6; i < 100; i++) {
+            read(LOW_C);
+            assertThat(stillness.stuck()).isFalse();
+        }
+        read(LOW_C);
+        assertThat(stillness.stuck()).isTrue();
+        read(LOW_C + 0.125);
+        assertThat(stillness.stuck()).isFalse();
+    }
+
+    @ParameterizedTest(name = "runs of {0} s, {1} s of silence: {2}")
+    @CsvSource({"1, 15, false", "1, 16, true", "10, 20, false", "10, 21, true"})
+    void afterASilence_itStandsAnew(double lengthS, double silentS, boolean anew) {
+        stillness.newRegime(true);
+        flicker(4, lengthS);
+        read(LOW_C + 0.2);
+        double heardT = t - 1;
+        t = heardT + silentS;
+        read(LOW_C + 0.2);
+        assertThat(stillness.runS()).isEqualTo(anew ? 0 : silentS);
+        read(LOW_C + 0.2);
+        assertThat(stillness.runS()).isEqualTo(anew ? 1 : silentS + 1);
+    }
+
+    @Test
+    void itIsSuspect_afterFourTenthsOfTheTime() {
+        stillness.newRegime(true);
+        flicker(40, 1);
+        for (int i = 0; i < 24; i++) {
+            read(LOW_C + 0.2);
+            assertThat(stillness.suspect()).isFalse();
+        }
+        read(LOW_C + 0.2);
+        assertThat(stillness.suspect()).isTrue();
+        assertThat(stillness.stuck()).isFalse();
+    }
+
+    @ParameterizedTest(name = "after {0} s by {1} °C: {2}")
+    @CsvSource({"30, 0.2, true", "30, 0.18, false", "30, -0.3, false", "20, 0.3, false"})
+    void whatWasSuspectAndLeapsUp_hasCaughtUp(int standsS, double byC, boolean caughtUp) {
+        stillness.newRegime(true);
+        flicker(40, 1);
+        for (int i = 0; i < standsS; i++) {
+            read(LOW_C + 0.2);
+        }
+        read(LOW_C + 0.2 + byC);
+        assertThat(stillness.caughtUp()).isEqualTo(caughtUp);
+        assertThat(stillness.caughtUp()).isFalse();
+    }
+
+    @Test
+    void whatWasLearntOfOneRegime_saysNothingOfTheNext() {
+        stillness.newRegime(true);
+        flicker(40, 1);
+        flicker(2, 200);
+        flicker(1, 1);
+        stillness.newRegime(true);
+        flicker(40, 1);
+        assertThat(stuckAfterS()).isEqualTo(60);
+        StillnessTest other = new StillnessTest();
+        other.stillness.newRegime(true);
+        other.flicker(40, 1);
+        other.stillness.newRegime(true);
+        assertThat(other.stuckAfterS()).isEqualTo(-1);
+    }
+}
