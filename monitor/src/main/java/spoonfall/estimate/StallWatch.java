@@ -114,7 +114,7 @@ final class StallWatch {
         boolean below = riseC < bank.riseC();
         leave(t, riseC - bank.riseC(), Math.sqrt(variance));
         boolean longAgo = lowForS >= FALLING_S || (lowForS >= LOW_S && t - leftT >= LEFT_S);
-        if (longAgo && below && recentSlope(t, 35) < COOLS_PER_MIN_C) {
+        if (longAgo && below && cools(t, 35) && cools(t, 55)) {
             stop(riseC, bank.climbPerMinC(), true);
             return;
         }
@@ -143,6 +143,10 @@ final class StallWatch {
         if (since >= 0) {
             stop(riseC, standing.climbPerMinC(since), false);
         }
+    }
+
+    private boolean cools(double t, double forS) {
+        return recentSlope(t, forS) < COOLS_PER_MIN_C;
     }
 
     /** Takes note of when the readings were last where they should be. */

@@ -35,7 +35,7 @@ class FaultsToldApartTest {
     }
 
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {1342, 1357, 2131, 2817, 5000})
+    @ValueSource(longs = {1357, 2131, 2817, 5000})
     void stall_isNotRaised_whenTheReadingJumpsDownAndThePanClimbsOn(long seed) {
         assertThat(raised(VariedCook.cook(CookKind.JUMP, seed))).doesNotContain(AlarmName.STALLED);
     }

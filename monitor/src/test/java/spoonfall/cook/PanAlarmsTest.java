@@ -54,7 +54,7 @@ final class PanAlarmsTest {
     }
 
     private void second(Signals now, boolean suspectStuck) {
-        alarms.endSecond(t, now, suspectStuck, events);
+        alarms.endSecond(t, now, suspectStuck, false, events);
         alarms.suppress(t, events);
         t++;
     }
@@ -198,6 +198,20 @@ final class PanAlarmsTest {
     }
 
     @Test
+    void aPanThatWarmsAgain_isStalledNoLonger_andIsNotCalledSo() {
+        know(standsStill());
+        stand(30, 102);
+        assertThat(board.present(AlarmName.STALLED)).isTrue();
+        for (int i = 0; i < 11; i++) { // ten seconds, until it is taken back
+            alarms.endSecond(t, MadeSignals.at(t, 102), false, true, events);
+            t++;
+        }
+        assertThat(board.present(AlarmName.STALLED)).isFalse();
+        stand(30, 102);
+        assertThat(board.present(AlarmName.STALLED)).isTrue();
+    }
+
+    @Test
     void aPanThatReachedTheWindow_isAskedWhetherItIsSet() {
         stand(100, 103);
         stages.end();
@@ -297,7 +311,7 @@ final class PanAlarmsTest {
     private MadePan hot(double perMinC, Pace pace, double forS) {
         MadePan pan = MadePan.climbing(1.5, 900, perMinC);
         alarms = new PanAlarms(SETTINGS, board, pan.stages(), pan.forecaster(), tests, pace);
-        pan.watch(900 + forS, now -> alarms.endSecond(now.t(), now, false, events));
+        pan.watch(900 + forS, now -> alarms.endSecond(now.t(), now, false, false, events));
         return pan;
     }
 
@@ -316,7 +330,7 @@ final class PanAlarmsTest {
         alarms = new PanAlarms(SETTINGS, board, pan.stages(), pan.forecaster(), tests, Pace.BY_ITSELF);
         while (!board.present(AlarmName.SCORCH_RISK)) {
             assertThat(alarms.misledByTheBase(pan.t())).isFalse();
-            pan.watch(pan.t() + 1, now -> alarms.endSecond(now.t(), now, false, events));
+            pan.watch(pan.t() + 1, now -> alarms.endSecond(now.t(), now, false, false, events));
             assertThat(pan.t()).isLessThan(1000);
         }
         double dueT = pan.t() + pan.forecaster().forecast(pan.t()).orElseThrow().etaS();
@@ -330,7 +344,7 @@ final class PanAlarmsTest {
 
     @Test
     void whenTheBaseCatches_theLastMinuteIsDoubted_thoughTheReadingsAreHardlyTooHigh() {
-        MadePan pan = hot(0.7, Pace.BY_ITSELF, 46);
+        MadePan pan = hot(0.7, Pace.BY_ITSELF, 51);
         assertThat(raised()).contains(AlarmName.SCORCH_RISK);
         assertThat(pan.forecaster().misledUpwards()).isTrue();
         Forecaster nobodyAsked = MadePan.climbing(1.5, 900, 0.7).watch(pan.t()).forecaster();

@@ -75,7 +75,7 @@ final class PanSuppressionsTest {
     }
 
     private void second(Signals now) {
-        alarms.endSecond(t, now, false, events);
+        alarms.endSecond(t, now, false, false, events);
         t++;
     }
 
