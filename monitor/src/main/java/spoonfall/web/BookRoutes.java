@@ -63,11 +63,20 @@ final class BookRoutes {
 
     private void picture(Context ctx) {
         Optional<BookPage> beside =
-                parameter(ctx, "beside").map(BookRoutes::whole).map(other -> book().page(other));
+                parameter(ctx, "beside").map(BookRoutes::whole).flatMap(this::found);
         ZoneId zone = parameter(ctx, "zone").map(BookRoutes::zone).orElse(ZoneId.systemDefault());
         boolean fahrenheit = parameter(ctx, "unit").filter("F"::equals).isPresent();
         String svg = FirstPicture.of(book().page(id(ctx)), beside, fahrenheit, zone);
         ctx.header("Cache-Control", "no-store").contentType("image/svg+xml").result(svg);
+    }
+
+    /** A cook that is gone leaves the other's picture as it is; the page says so. */
+    private Optional<BookPage> found(long other) {
+        try {
+            return Optional.of(book().page(other));
+        } catch (BatchBook.NoSuchCook e) {
+            return Optional.empty();
+        }
     }
 
     private static ZoneId zone(String name) {

@@ -117,8 +117,10 @@ final class BookRoutesTest {
     @Test
     void aPicture_isRefusedInWords_whereThereIsNone() {
         assertThat(ask("GET", "/api/book/99/picture.svg", "").statusCode()).isEqualTo(404);
-        assertThat(ask("GET", "/api/book/1/picture.svg?beside=99", "").statusCode())
-                .isEqualTo(404);
+        assertThat(ask("GET", "/api/book/1/picture.svg?beside=99", "").body())
+                .as("the other one is gone")
+                .contains("class=\"climb\"")
+                .doesNotContain("class=\"beside\"");
         assertThat(ask("GET", "/api/book/1/picture.svg?beside=%3Csvg%3E", "").body())
                 .contains("whole number");
         HttpResponse<String> nowhere = ask("GET", "/api/book/1/picture.svg?zone=%3Cscript%3E", "");
