@@ -22,6 +22,7 @@ import spoonfall.kitchen.TypedBase;
 /** The calls that check a thermometer and say where water boils. Each answers with the snapshot afterwards. */
 final class TrustRoutes {
     private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final int LONGEST_REPEATED = 100;
     private static final int LONGEST_TEXT = 100;
 
     private final Kitchens kitchens;
@@ -93,15 +94,21 @@ final class TrustRoutes {
             if (MAPPER.readTree(ctx.body()) instanceof ObjectNode asked) {
                 asked.fieldNames().forEachRemaining(name -> {
                     if (!known.contains(name)) {
-                        throw new Refusal("\"" + name + "\" is not known here; it can be " + String.join(", ", known));
+                        throw new Refusal(
+                                "\"" + brief(name) + "\" is not known here; it can be " + String.join(", ", known));
                     }
                 });
                 return asked;
             }
         } catch (JsonProcessingException e) {
-            throw new Refusal("that is no JSON: " + e.getOriginalMessage(), e);
+            throw new Refusal("that is no JSON: " + brief(e.getOriginalMessage()), e);
         }
         throw new Refusal("a JSON object is needed, with " + String.join(", ", known));
+    }
+
+    /** What was sent, or repeats it, is not sent back whole. */
+    private static String brief(String words) {
+        return words.length() <= LONGEST_REPEATED ? words : words.substring(0, LONGEST_REPEATED) + "…";
     }
 
     /** A text that must have been sent. */
