@@ -20,7 +20,6 @@
     'elements.js',
     'later.js',
     'kept.js',
-    'sections.js',
   ];
 
   /** What the page needs besides: all at once, rather than one for the sake of another. */
@@ -54,6 +53,7 @@
     'test-words.js',
     'tests.js',
     'test-drawings.js',
+    'sections.js',
     'views.js',
     'lesson-words.js',
   ];
@@ -123,7 +123,7 @@
     run('book-first.js', goOn);
   }
 
-  globalThis.ahead = { asked, hash: location.hash, goOn };
+  globalThis.ahead = { asked, hash: location.hash, goOn, painted };
   if (cooks.length > 0) {
     document.documentElement.hidden = true;
     const coming = picture();

@@ -2,19 +2,15 @@
 
 import { mountBook } from './book.js';
 import { rememberedUnit } from './kept.js';
-import { showView } from './sections.js';
 
 /** The picture keeps the rest of the page waiting for no longer. */
 const LONGEST_MS = 2000;
 
-const frame = () => new Promise((drawn) => requestAnimationFrame(drawn));
 const late = new Promise((over) => setTimeout(over, LONGEST_MS));
 
 async function show() {
-  showView('book');
   await mountBook(document.querySelector('[data-testid="book"]'))(rememberedUnit());
-  await frame();
-  await frame();
+  await globalThis.ahead.painted();
 }
 
 Promise.race([show(), late]).then(globalThis.ahead.goOn, globalThis.ahead.goOn);

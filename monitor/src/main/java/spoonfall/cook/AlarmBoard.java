@@ -18,7 +18,6 @@ final class AlarmBoard {
     private static final AlarmName[] NAMES = AlarmName.values();
 
     private final Map<AlarmName, Alarm> alarms = new EnumMap<>(AlarmName.class);
-
     private final Map<AlarmName, AlarmText> texts = new EnumMap<>(AlarmName.class);
     private final Map<AlarmName, Suppression> suppressions = new EnumMap<>(AlarmName.class);
 

@@ -44,11 +44,8 @@ final class Senses {
 
     /** Forgets the way here: what comes does not go on from it, as when the probe is back in the pan. */
     void restart() {
-        points.clear();
-        earlierUntilT = Double.NEGATIVE_INFINITY;
+        newRegime();
         seconds.clear();
-        quick = Optional.empty();
-        steady = Optional.empty();
     }
 
     /** The pan moves otherwise from now on: no line goes on from before. */

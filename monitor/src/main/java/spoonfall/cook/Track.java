@@ -82,7 +82,7 @@ final class Track {
     /** The largest value from {@code sinceT} to {@code untilT}. */
     OptionalDouble highestBetween(double sinceT, double untilT) {
         int first = firstSince(sinceT);
-        int end = untilT == Double.POSITIVE_INFINITY ? to : firstAfter(untilT);
+        int end = firstAfter(untilT);
         return first >= end ? OptionalDouble.empty() : OptionalDouble.of(Selection.highest(values, first, end));
     }
 
@@ -146,17 +146,7 @@ final class Track {
     }
 
     private int firstAfter(double untilT) {
-        int low = from;
-        int high = to;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (times[middle] > untilT) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return low;
+        return firstSince(Math.nextUp(untilT));
     }
 
     private void makeRoom() {

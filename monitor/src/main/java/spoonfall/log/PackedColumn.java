@@ -1,6 +1,7 @@
 package spoonfall.log;
 
-import java.util.Arrays;
+import java.io.ByteArrayOutputStream;
+import java.nio.ByteBuffer;
 
 /**
  * Numbers that lie near each other, in little room and without loss: whole multiples of the largest of 1, 0.1, 0.01, 0.001 and 0.0001 that
@@ -10,7 +11,6 @@ import java.util.Arrays;
 final class PackedColumn {
     private static final double[] PARTS = {1, 10, 100, 1_000, 10_000};
     private static final int BITS = PARTS.length;
-    private static final int LONGEST_BYTES = 10;
 
     private final int parts;
     private final boolean regular;
@@ -32,34 +32,25 @@ final class PackedColumn {
         while (parts < BITS && !exactIn(parts, values)) {
             parts++;
         }
-        byte[] bytes = new byte[LONGEST_BYTES * values.length];
-        int size = 0;
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(2 * values.length);
         long before = 0;
         long step = 0;
         for (double value : values) {
             long units = units(value, parts);
-            size = put(units - before - step, bytes, size);
+            Varint.putSigned(units - before - step, bytes);
             step = regular ? units - before : 0;
             before = units;
         }
-        return new PackedColumn(parts, regular, Arrays.copyOf(bytes, size));
+        return new PackedColumn(parts, regular, bytes.toByteArray());
     }
 
     /** Unpacks the numbers, as many as there is room for in {@code values}: no more than were packed. */
     void unpack(double[] values) {
-        int at = 0;
+        ByteBuffer packed = ByteBuffer.wrap(bytes);
         long before = 0;
         long step = 0;
         for (int i = 0; i < values.length; i++) {
-            long folded = 0;
-            int shift = 0;
-            byte next;
-            do {
-                next = bytes[at++];
-                folded |= (long) (next & 0x7F) << shift;
-                shift += 7;
-            } while (next < 0);
-            long units = before + step + ((folded >>> 1) ^ -(folded & 1));
+            long units = before + step + Varint.getSigned(packed);
             step = regular ? units - before : 0;
             before = units;
             values[i] = value(units, parts);
@@ -87,17 +78,5 @@ final class PackedColumn {
 
     private static double value(long units, int parts) {
         return parts == BITS ? Double.longBitsToDouble(units) : units / PARTS[parts];
-    }
-
-    /** Small numbers of either sign become small ones without, then seven bits a byte, the lowest first. */
-    private static int put(long difference, byte[] bytes, int from) {
-        int at = from;
-        long rest = (difference << 1) ^ (difference >> 63);
-        while ((rest & ~0x7FL) != 0) {
-            bytes[at++] = (byte) ((rest & 0x7F) | 0x80);
-            rest >>>= 7;
-        }
-        bytes[at++] = (byte) rest;
-        return at;
     }
 }

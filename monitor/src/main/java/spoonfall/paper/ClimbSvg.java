@@ -1,6 +1,5 @@
 package spoonfall.paper;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import spoonfall.book.RiseLine;
@@ -82,28 +81,16 @@ final class ClimbSvg {
     }
 
     private void line() {
-        StringBuilder fill = new StringBuilder();
-        StringBuilder stroke = new StringBuilder();
-        List<RiseLine.Point> points = page.line().thinned(MOST_POINTS).stream()
-                .filter(point -> point.t() >= fromS)
-                .toList();
-        double lastX = LEFT;
-        boolean pen = false;
-        for (RiseLine.Point point : points) {
-            if (point.riseC().isEmpty()) {
-                fill.append(pen ? format("L%.1f %.1fZ", lastX, y(0)) : "");
-                pen = false;
+        Outline outline = new Outline(y(0));
+        for (RiseLine.Point point : page.line().thinned(MOST_POINTS)) {
+            if (point.t() < fromS) {
                 continue;
             }
-            double pointX = x(point.t());
-            double pointY = y(point.riseC().getAsDouble());
-            fill.append(pen ? "" : format("M%.1f %.1f", pointX, y(0))).append(format("L%.1f %.1f", pointX, pointY));
-            stroke.append(format(pen ? "L%.1f %.1f" : "M%.1f %.1f", pointX, pointY));
-            pen = true;
-            lastX = pointX;
+            point.riseC().ifPresentOrElse(riseC -> outline.to(x(point.t()), y(riseC)), outline::lift);
         }
-        fill.append(pen ? format("L%.1f %.1fZ", lastX, y(0)) : "");
-        svg.raw("<path class=\"syrup\" d=\"" + fill + "\"/>\n<path class=\"climb\" d=\"" + stroke + "\"/>\n");
+        outline.lift();
+        svg.raw("<path class=\"syrup\" d=\"" + outline.fill() + "\"/>\n<path class=\"climb\" d=\"" + outline.stroke()
+                + "\"/>\n");
     }
 
     private void axes() {
@@ -111,10 +98,7 @@ final class ClimbSvg {
             words(LEFT - 8, y(riseC) + 5, "end", "+" + riseC + "°");
         }
         double minutes = (toS - fromS) / 60;
-        int step = STEPS_MIN[STEPS_MIN.length - 1];
-        for (int i = STEPS_MIN.length - 1; i >= 0 && minutes / STEPS_MIN[i] <= MOST_STEPS; i--) {
-            step = STEPS_MIN[i];
-        }
+        int step = Steps.of(STEPS_MIN, each -> minutes / each <= MOST_STEPS);
         for (double t = Math.ceil(fromS / (60.0 * step)) * 60 * step; t <= toS; t += 60 * step) {
             words(x(t), HEIGHT - BOTTOM + 24, "middle", Plain.clock(t));
         }

@@ -142,47 +142,29 @@ public final class FirstPicture {
     }
 
     private void line(BookPage one, String style, boolean filled) {
-        StringBuilder stroke = new StringBuilder();
-        StringBuilder fill = new StringBuilder();
-        int begun = -1;
-        int lastX = 0;
+        Outline outline = new Outline(SIDE);
         for (RiseLine.Point point : one.line().thinned(MOST_POINTS)) {
             double minutes = lineup.minutes(one, point.t());
             if (minutes < fromMin) {
                 continue;
             }
             if (point.riseC().isEmpty()) {
-                close(fill, begun, lastX);
-                begun = -1;
+                outline.lift();
                 continue;
             }
-            int x = (int) Math.round(SIDE * (minutes - fromMin) / (toMin - fromMin));
-            int y = (int) Math.round(SIDE * heightPart(point.riseC().getAsDouble()) / 100);
-            stroke.append(begun < 0 ? 'M' : 'L').append(x).append(' ').append(y);
-            fill.append(begun < 0 ? 'M' : 'L').append(x).append(' ').append(y);
-            begun = begun < 0 ? x : begun;
-            lastX = x;
+            double x = SIDE * (minutes - fromMin) / (toMin - fromMin);
+            outline.to(Math.rint(x), Math.rint(SIDE * heightPart(point.riseC().getAsDouble()) / 100));
         }
-        close(fill, begun, lastX);
+        outline.lift();
         if (filled) {
-            svg.raw("<path class=\"syrup\" d=\"" + fill + "\"/>\n");
+            svg.raw("<path class=\"syrup\" d=\"" + outline.fill() + "\"/>\n");
         }
-        svg.raw("<path class=\"" + style + "\" d=\"" + stroke + "\"/>\n");
-    }
-
-    private static void close(StringBuilder fill, int fromX, int toX) {
-        if (fromX >= 0) {
-            fill.append('L').append(toX).append(' ').append(SIDE);
-            fill.append('L').append(fromX).append(' ').append(SIDE).append('Z');
-        }
+        svg.raw("<path class=\"" + style + "\" d=\"" + outline.stroke() + "\"/>\n");
     }
 
     private void heights() {
         double top = topC * (fahrenheit ? FAHRENHEIT : 1);
-        int step = STEPS[STEPS.length - 1];
-        for (int i = STEPS.length - 1; i >= 0 && top / STEPS[i] <= MOST_HEIGHTS + 1; i--) {
-            step = STEPS[i];
-        }
+        int step = Steps.of(STEPS, degrees -> top / degrees <= MOST_HEIGHTS + 1);
         for (int rise = step; rise < top; rise += step) {
             svg.raw(format(
                     "<text x=\"-8\" y=\"%.2f%%\" dy=\"5\" text-anchor=\"end\">+%d°</text>\n",
@@ -191,10 +173,7 @@ public final class FirstPicture {
     }
 
     private void times(Width width) {
-        int step = STEPS_MIN[STEPS_MIN.length - 1];
-        for (int i = STEPS_MIN.length - 1; i >= 0 && STEPS_MIN[i] * width.px() >= STEP_PX * (toMin - fromMin); i--) {
-            step = STEPS_MIN[i];
-        }
+        int step = Steps.of(STEPS_MIN, minutes -> minutes * width.px() >= STEP_PX * (toMin - fromMin));
         svg.raw("<g class=\"" + width.name() + "\">");
         for (double at = Math.ceil(fromMin / step) * step; at <= toMin; at += step) {
             svg.raw(format(

@@ -66,9 +66,7 @@ final class Listeners {
         ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
         connector.setHost(host);
         connector.setPort(port);
-        connector.setAcceptQueueSize(MOST_AT_THE_DOOR);
-        connector.setAcceptedSendBufferSize(SEND_BUFFER_BYTES);
-        connector.setShutdownIdleTimeout(LAST_IDLE_MILLIS);
+        limit(connector);
         return connector;
     }
 
@@ -80,13 +78,17 @@ final class Listeners {
         ServerConnector connector =
                 door.tls().map(key -> secure(server, http, key)).orElseGet(() -> plain(server, http));
         connector.setPort(door.port());
-        connector.setAcceptQueueSize(MOST_AT_THE_DOOR);
-        connector.setAcceptedSendBufferSize(SEND_BUFFER_BYTES);
         connector.setName(NETWORK);
-        connector.setShutdownIdleTimeout(LAST_IDLE_MILLIS);
+        limit(connector);
         ConnectionWatch watch = new ConnectionWatch(connector, door.devices()::refresh);
         connector.addBean(watch);
         return connector;
+    }
+
+    private static void limit(ServerConnector connector) {
+        connector.setAcceptQueueSize(MOST_AT_THE_DOOR);
+        connector.setAcceptedSendBufferSize(SEND_BUFFER_BYTES);
+        connector.setShutdownIdleTimeout(LAST_IDLE_MILLIS);
     }
 
     private static ServerConnector plain(Server server, HttpConfiguration http) {

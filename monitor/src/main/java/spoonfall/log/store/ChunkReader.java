@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.zip.CRC32;
 import spoonfall.log.CookInput;
+import spoonfall.log.Varint;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 
@@ -72,11 +73,11 @@ final class ChunkReader {
         int mode = tag & ((1 << Packing.MODE_BITS) - 1);
         int probe = tag >> Packing.MODE_BITS;
         if (probe == Packing.MANY_PROBES) {
-            probe = (int) varint();
+            probe = (int) Varint.get(bytes);
         }
         Packing before = last[probe];
-        long takenMillis = before.expectedMillis() + zigzag();
-        long atMillis = probe > 0 ? takenMillis - zigzag() : takenMillis;
+        long takenMillis = before.expectedMillis() + Varint.getSigned(bytes);
+        long atMillis = probe > 0 ? takenMillis - Varint.getSigned(bytes) : takenMillis;
         Packing.Value value = new Packing.Value(mode, 0);
         OptionalDouble shownC = OptionalDouble.empty();
         Quality quality = Quality.GOOD;
@@ -85,7 +86,7 @@ final class ChunkReader {
         } else if (mode == Packing.EXACT) {
             shownC = OptionalDouble.of(bytes.getDouble());
         } else {
-            value = new Packing.Value(mode, (mode == before.mode() ? before.units() : 0) + zigzag());
+            value = new Packing.Value(mode, (mode == before.mode() ? before.units() : 0) + Varint.getSigned(bytes));
             shownC = OptionalDouble.of(Packing.temperatureC(mode, value.units()));
         }
         if (shownC.isPresent() && Reading.qualityOf(shownC.getAsDouble()) != Quality.GOOD) {
@@ -96,7 +97,7 @@ final class ChunkReader {
     }
 
     private Quality quality() {
-        byte[] ascii = new byte[(int) Math.max(0, Math.min(64, varint()))];
+        byte[] ascii = new byte[(int) Math.max(0, Math.min(64, Varint.get(bytes)))];
         bytes.get(ascii);
         String name = new String(ascii, StandardCharsets.US_ASCII);
         for (Quality quality : Quality.values()) {
@@ -105,22 +106,5 @@ final class ChunkReader {
             }
         }
         throw new IllegalArgumentException("no reading is \"" + name + "\"");
-    }
-
-    private long zigzag() {
-        long value = varint();
-        return (value >>> 1) ^ -(value & 1);
-    }
-
-    private long varint() {
-        long value = 0;
-        for (int shift = 0; shift < Long.SIZE; shift += 7) {
-            byte next = bytes.get();
-            value |= (long) (next & 0x7F) << shift;
-            if (next >= 0) {
-                return value;
-            }
-        }
-        throw new IllegalArgumentException("a number of a chunk has no end");
     }
 }

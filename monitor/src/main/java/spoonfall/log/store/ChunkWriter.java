@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.zip.CRC32;
 import spoonfall.log.CookInput;
+import spoonfall.log.Varint;
 
 /**
  * Packs the readings of about a minute into bytes, three or so each: what a thermometer sends next is mostly near what
@@ -46,11 +47,11 @@ final class ChunkWriter {
         int tag = (Math.min(probe, Packing.MANY_PROBES) << Packing.MODE_BITS) | value.mode();
         bytes.write(tag);
         if (probe >= Packing.MANY_PROBES) {
-            varint(probe);
+            Varint.put(probe, bytes);
         }
-        zigzag(heard.takenMillis() - before.expectedMillis());
+        Varint.putSigned(heard.takenMillis() - before.expectedMillis(), bytes);
         if (probe > 0) {
-            zigzag(heard.takenMillis() - heard.atMillis());
+            Varint.putSigned(heard.takenMillis() - heard.atMillis(), bytes);
         }
         switch (value.mode()) {
             case Packing.BAD -> word(heard.quality().wireName());
@@ -58,7 +59,7 @@ final class ChunkWriter {
                 bytes.writeBytes(ByteBuffer.allocate(Double.BYTES)
                         .putDouble(heard.shownC().orElseThrow())
                         .array());
-            default -> zigzag(value.units() - (value.mode() == before.mode() ? before.units() : 0));
+            default -> Varint.putSigned(value.units() - (value.mode() == before.mode() ? before.units() : 0), bytes);
         }
         last[probe] = before.next(heard.takenMillis(), value);
     }
@@ -87,20 +88,7 @@ final class ChunkWriter {
 
     private void word(String text) {
         byte[] ascii = text.getBytes(StandardCharsets.US_ASCII);
-        varint(ascii.length);
+        Varint.put(ascii.length, bytes);
         bytes.writeBytes(ascii);
-    }
-
-    private void zigzag(long value) {
-        varint((value << 1) ^ (value >> 63));
-    }
-
-    private void varint(long value) {
-        long rest = value;
-        while ((rest & ~0x7FL) != 0) {
-            bytes.write((int) ((rest & 0x7F) | 0x80));
-            rest >>>= 7;
-        }
-        bytes.write((int) rest);
     }
 }
