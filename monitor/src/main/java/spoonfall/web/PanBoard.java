@@ -13,7 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.eclipse.jetty.util.thread.Scheduler;
 import spoonfall.alarm.AlarmState;
 import spoonfall.cook.CookStatus;
 import spoonfall.kitchen.Canner;
@@ -29,14 +32,24 @@ import spoonfall.kitchen.PanView;
  * reads is told under the board's lock, hence in order, and must only hand over.
  */
 final class PanBoard {
+    /**
+     * For so long after the board was told, what changes is gathered and told together: sixty pans that say something else in the same
+     * second are sixty messages to each of five hundred pages otherwise.
+     */
+    private static final long GATHER_MILLIS = 100;
+
     private final Kitchens kitchens;
+    private final Supplier<Scheduler> scheduler;
     private final Map<String, ObjectNode> rows = new LinkedHashMap<>();
     private final List<Consumer<String>> readers = new ArrayList<>();
     private final Map<String, ObjectNode> told = new HashMap<>();
     private Optional<ObjectNode> toldCanner = Optional.empty();
+    private boolean gathers;
 
-    PanBoard(Kitchens kitchens) {
+    /** The board of these pans; {@code scheduler} runs once the board listens. */
+    PanBoard(Kitchens kitchens, Supplier<Scheduler> scheduler) {
         this.kitchens = kitchens;
+        this.scheduler = scheduler;
         kitchens.names().forEach(pan -> rows.put(pan, row(kitchens, pan)));
     }
 
@@ -78,6 +91,13 @@ final class PanBoard {
         if (!row.equals(rows.get(pan))) {
             rows.put(pan, row);
         }
+        if (!gathers) {
+            publish();
+        }
+    }
+
+    private synchronized void publishGathered() {
+        gathers = false;
         publish();
     }
 
@@ -100,6 +120,8 @@ final class PanBoard {
             message.set("canner", canner.<JsonNode>map(node -> node).orElse(NullNode.instance));
             String text = Views.text(message);
             readers.forEach(reader -> reader.accept(text));
+            gathers = true;
+            scheduler.get().schedule(this::publishGathered, GATHER_MILLIS, TimeUnit.MILLISECONDS);
         }
     }
 

@@ -93,7 +93,7 @@ public final class WebServer implements AutoCloseable {
         this.network = network;
         guests = network.map(door -> new Guests(door.devices()));
         asked = new AskedPan(kitchens);
-        board = new PanBoard(kitchens);
+        board = new PanBoard(kitchens, () -> jetty().getScheduler());
         snapshots = new Snapshots(runName(), board);
         LiveCounts counts = new LiveCounts(registry);
         WaitingPages waiting = new WaitingPages(() -> jetty().getScheduler());

@@ -180,8 +180,7 @@ final class AfternoonTest {
     void theKeyboardAlone_tapsAndUndoes() {
         serveTaps(1, UsualAfternoon.notes());
         Page page = page(1180, 820, ColorScheme.LIGHT, "");
-        page.getByTestId("to-afternoon").focus();
-        page.keyboard().press("Enter");
+        Browsers.press(page.getByTestId("to-afternoon"), "Enter");
         assertThat(part(page, "state")).isFocused();
         assertThat(part(page, "act")).hasText("I have begun");
         page.keyboard().press(" ");

@@ -6,8 +6,10 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -72,6 +74,14 @@ final class Browsers implements AutoCloseable {
     static void isAccessibleAndFits(Page page) {
         axeFindsNothing(page);
         nothingSticksOut(page);
+    }
+
+    /** Presses a key on what has the keyboard's focus, once it is there to have it. */
+    static void press(Locator control, String key) {
+        PlaywrightAssertions.assertThat(control).isVisible();
+        control.focus();
+        PlaywrightAssertions.assertThat(control).isFocused();
+        control.page().keyboard().press(key);
     }
 
     static void axeFindsNothing(Page page) {

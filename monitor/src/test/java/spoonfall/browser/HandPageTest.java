@@ -157,6 +157,7 @@ final class HandPageTest {
     @Test
     void aKeyboard_typesWithoutTouchingThePad() {
         Page page = page(1440, 900, ColorScheme.DARK);
+        assertThat(key(page, "same")).isVisible();
         page.keyboard().type("97,5");
         assertThat(part(page, "temperature").locator(".digits")).hasText("97.5");
         page.keyboard().press("Enter");

@@ -147,8 +147,7 @@ final class JarsTest {
         passes(12 * 3600 + 60);
         assertThat(part(page, "state")).hasText("Check the seals.");
         quieter(page, "1-1-yes").click();
-        quieter(page, "1-2-no").focus();
-        page.keyboard().press("Enter");
+        Browsers.press(quieter(page, "1-2-no"), "Enter");
         assertThat(part(other, "load-1")).containsText("Jar 2 did not seal. Refrigerate what did not seal");
         assertThat(quieter(page, "1-2-no")).isFocused();
         Browsers.isAccessibleAndFits(page);
@@ -189,24 +188,18 @@ final class JarsTest {
     @Test
     void aLoad_isProcessedByKeyboardAlone() {
         Page page = page(1180, 820, ColorScheme.LIGHT);
-        page.getByTestId("to-jars").focus();
-        page.keyboard().press("Enter");
+        Browsers.press(page.getByTestId("to-jars"), "Enter");
+        assertThat(part(page, "state")).isFocused();
         assertThat(part(page, "elevation")).hasValue("1240m");
-        part(page, "headspace").focus();
-        page.keyboard().type("1"); // the first choice that begins with it
+        Browsers.press(part(page, "headspace"), "1"); // the first choice that begins with it
         assertThat(part(page, "headspace")).hasValue("1/4in");
-        part(page, "elevation").focus();
-        page.keyboard().press("Enter");
-        assertThat(part(page, "put")).isVisible();
-        part(page, "put").focus();
-        page.keyboard().press("Enter");
+        Browsers.press(part(page, "elevation"), "Enter");
+        Browsers.press(part(page, "put"), "Enter");
         assertThat(part(page, "state")).hasText("Waiting for the boil.");
         page.waitForTimeout(450);
-        part(page, "main").focus();
-        page.keyboard().press("Enter");
+        Browsers.press(part(page, "main"), "Enter");
         assertThat(part(page, "timer")).hasText("10:00");
-        quieter(page, "boil-lost").focus();
-        page.keyboard().press("Enter");
+        Browsers.press(quieter(page, "boil-lost"), "Enter");
         assertThat(part(page, "state")).hasText("The boil stopped.");
     }
 

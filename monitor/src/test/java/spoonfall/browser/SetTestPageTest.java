@@ -151,8 +151,7 @@ final class SetTestPageTest {
         assertThat(part(page, "acknowledge")).isFocused();
         page.keyboard().press("Enter");
         assertThat(part(page, "call")).isHidden();
-        part(page, "test-begin").focus();
-        page.keyboard().press("Enter");
+        Browsers.press(part(page, "test-begin"), "Enter");
         assertThat(part(page, "test-title")).isFocused();
         page.keyboard().press("Tab");
         assertThat(part(page, "seen-separate-drops")).isFocused();

@@ -121,17 +121,14 @@ final class ThermometerTest {
     void aThermometer_isCorrectedAndThatIsTakenBack_byKeyboardAlone() {
         pan.say(80, 5);
         Page page = page(1180, 820, ColorScheme.DARK);
-        part(page, "to-thermometer").focus();
-        page.keyboard().press("Enter");
-        part(page, "check-act").focus();
-        page.keyboard().press("Enter");
+        Browsers.press(part(page, "to-thermometer"), "Enter");
+        assertThat(part(page, "check-state")).isFocused();
+        Browsers.press(part(page, "check-act"), "Enter");
         assertThat(quieter(page, "stop")).isVisible();
         pan.say(95.4, 70);
-        quieter(page, "correct").focus();
-        page.keyboard().press("Enter");
+        Browsers.press(quieter(page, "correct"), "Enter");
         assertThat(part(page, "check-trust")).hasText("Corrected by +0.5°, checked in boiling water today.");
-        quieter(page, "undo").focus();
-        page.keyboard().press("Enter");
+        Browsers.press(quieter(page, "undo"), "Enter");
         assertThat(part(page, "check-trust")).containsText("Never checked in boiling water");
     }
 
