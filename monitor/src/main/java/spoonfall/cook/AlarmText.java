@@ -43,12 +43,13 @@ record AlarmText(String title, String act) {
         return new AlarmText(title, "Is a lid on, or the heat too low?");
     }
 
-    /** It climbs by {@code perMinC} a minute where the water that leaves allows {@code allowedPerMinC}. */
-    static AlarmText scorchRisk(double perMinC, double allowedPerMinC) {
+    /** It climbs by {@code perMinC} a minute where the water that leaves allows {@code allowedPerMinC}; {@code shakes} if it scatters more besides. */
+    static AlarmText scorchRisk(double perMinC, double allowedPerMinC, boolean shakes) {
         String title = String.format(
                 Locale.ROOT,
-                "The base may be catching: it climbs {diff:%.1f} a minute; the water that leaves allows {diff:%.1f}.",
+                "The base may be catching: it climbs {diff:%.1f} a minute%s; the water that leaves allows {diff:%.1f}.",
                 perMinC,
+                shakes ? " and jumps about more than before" : "",
                 Math.max(0.1, allowedPerMinC));
         return new AlarmText(title, "Stir down to the base, and turn the heat down.");
     }

@@ -5,14 +5,16 @@ import spoonfall.alarm.Condition;
 
 /**
  * Tells a base that begins to catch: the reading climbs to new heights faster than water could be leaving. What the water allows
- * is taken from what was known two minutes ago, for a base that catches drags along what is known of the pan. The numbers are
- * common practice, no source.
+ * is taken from what was known two minutes ago, for a base that catches drags along what is known of the pan. Where the readings have
+ * grown restless besides, less is asked of the climb. The numbers are common practice, no source.
  */
 final class Scorching {
     private static final double SETTLE_S = 180;
     private static final double TIMES = 3;
+    private static final double RESTLESS_TIMES = 2;
     private static final double SIGMAS = 1;
     private static final double LEAST_PER_MIN_C = 0.6;
+    private static final double RESTLESS_LEAST_PER_MIN_C = 0.5;
 
     /** A climb of so many of the thermometer's steps a minute is more than one step seen in a short while. */
     private static final double STEPS = 4;
@@ -44,8 +46,10 @@ final class Scorching {
     private final Track levels = new Track(REMEMBERS_S);
     private double stoodT = Double.NEGATIVE_INFINITY;
     private double agreedT = Double.NEGATIVE_INFINITY;
+    private final Restless restless = new Restless();
     private double climbsPerMinC;
     private double allowedPerMinC;
+    private boolean shakes;
 
     /** {@code waterBoilC} is where plain water boils. */
     Scorching(double waterBoilC) {
@@ -55,12 +59,14 @@ final class Scorching {
     /** Forgets the way here. */
     void restart() {
         foreseen.forget(); // what is older than that is not asked for again
+        restless.restart();
     }
 
     /** Whether the base catches; to be asked once a second. {@code stands} says whether the pan stands or cools. */
     Condition judge(Stages stages, Signals now, Forecaster forecaster, boolean stands) {
         double t = now.t();
         levels.add(t, now.levelC());
+        restless.endSecond(now);
         stoodT = stands ? t : stoodT;
         if (!stages.stage().boiling()) {
             foreseen.forget();
@@ -80,8 +86,11 @@ final class Scorching {
         double least = Math.max(LEAST_PER_MIN_C, (coarse ? COARSE_STEPS : STEPS) * now.stepC());
         allowedPerMinC = allowed.getAsDouble();
         climbsPerMinC = Signals.perMinute(line);
-        double limit = Math.max(TIMES * allowedPerMinC, least);
+        double calmLimit = Math.max(TIMES * allowedPerMinC, least);
+        double restlessLimit = Math.max(RESTLESS_TIMES * allowedPerMinC, RESTLESS_LEAST_PER_MIN_C);
         double surelyPerMinC = climbsPerMinC - SIGMAS * 60 * line.slopeError();
+        shakes = surelyPerMinC > restlessLimit && restless.grown(now);
+        double limit = shakes ? restlessLimit : calmLimit;
         Condition tooFast = Condition.above(surelyPerMinC, limit, limit / 2);
         if (tooFast != Condition.PRESENT) {
             return tooFast;
@@ -127,6 +136,6 @@ final class Scorching {
 
     /** What to say of the climb that was judged last. */
     AlarmText text() {
-        return AlarmText.scorchRisk(climbsPerMinC, allowedPerMinC);
+        return AlarmText.scorchRisk(climbsPerMinC, allowedPerMinC, shakes);
     }
 }

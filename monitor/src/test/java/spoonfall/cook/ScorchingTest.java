@@ -17,6 +17,7 @@ final class ScorchingTest {
 
     private final Scorching scorching = new Scorching(100);
     private Condition last = Condition.ABSENT;
+    private String said = "";
 
     private static double since(double t) {
         return Math.max(0, t - FAULT_S);
@@ -35,6 +36,7 @@ final class ScorchingTest {
             assertThat(last == Condition.PRESENT && now.t() <= FAULT_S).isFalse();
             if (last == Condition.PRESENT && caught[0] < 0) {
                 caught[0] = (int) (now.t() - FAULT_S);
+                said = scorching.text().title();
             }
         });
         return caught[0];
@@ -58,6 +60,31 @@ final class ScorchingTest {
         assertThat(scorching.text().title())
                 .isEqualTo("The base may be catching: it climbs {diff:3.1} a minute; "
                         + "the water that leaves allows {diff:0.1}.");
+    }
+
+    @Test
+    void aSlowerClimb_isNotSeen_whereTheReadingsStayCalm() {
+        assertThat(caught(120, ScorchingTest::slowly)).isEqualTo(-1);
+    }
+
+    @Test
+    void aSlowerClimb_thatGrowsRestless_isSeen_andSaysSo() {
+        assertThat(caught(120, t -> slowly(t) + (t > FAULT_S ? 1 : 0.2) * restless(t)))
+                .isBetween(20, 120);
+        assertThat(said).contains("a minute and jumps about more than before; the water");
+    }
+
+    @Test
+    void aSlowerClimb_thatWasAlwaysRestless_isNot() {
+        assertThat(caught(120, t -> slowly(t) + restless(t))).isEqualTo(-1);
+    }
+
+    private static double slowly(double t) {
+        return 0.45 * since(t) / 60;
+    }
+
+    private static double restless(double t) {
+        return 0.1 * Math.sin(0.37 * t) + 0.07 * Math.sin(0.9 * t);
     }
 
     @Test
