@@ -59,7 +59,7 @@ public final class LabelPrinter {
     }
 
     /**
-     * One page as an SVG.
+     * One page as an SVG. Each line says how long it is: where its letters are missing others take their place, which may be wider.
      *
      * @throws IllegalArgumentException if they do not fit on one page
      */
@@ -81,10 +81,12 @@ public final class LabelPrinter {
             for (int i = 0; i < sheet.count(); i++) {
                 for (Lettering.Line line : lines) {
                     svg.raw(format(
-                                    "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\">",
+                                    "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" textLength=\"%.2f\""
+                                            + " lengthAdjust=\"spacingAndGlyphs\">",
                                     sheet.leftMm(i) + sheet.widthMm() / 2,
                                     sheet.topMm(i) + INSIDE_MM + line.baseMm(),
-                                    line.sizeMm()))
+                                    line.sizeMm(),
+                                    letters.widthMm(line.text(), line.sizeMm())))
                             .text(line.text())
                             .raw("</text>\n");
                 }
