@@ -174,4 +174,19 @@ final class WayBackLimitsTest {
         stand(5, 102).to(102.4, 3);
         assertThat(way.warms()).as("it has not turned since").isFalse();
     }
+
+    @Test
+    void readingsThatBeginAnew_haveNoPaceBefore() {
+        stand(10, BOILED_C).to(100, -6).to(100.8, 3);
+        way.restart();
+        stand(4, 101).stand(4, 101.6);
+        assertThat(way.warms()).isFalse();
+    }
+
+    @ParameterizedTest(name = "{0} °C: {1}")
+    @CsvSource({"102.75, false", "102.76, true"})
+    void itIsBack_withinAQuarterOfADegree(double standsC, boolean back) {
+        stand(10, BOILED_C).to(100, -6).to(102.7, 3).stand(30, standsC);
+        assertThat(way.warms()).as("for a minute, if it is").isEqualTo(back);
+    }
 }
