@@ -47,6 +47,15 @@ final class MisledPanTest {
     }
 
     @Test
+    void aReadingThatStandsWhileThePanWarms_isStuck() {
+        MadeCook cook = MadeCook.begun().watch(400, t -> 30 + 0.05 * t).watch(120, t -> 50);
+        assertThat(cook.raised()).containsExactly(AlarmName.PROBE_STUCK);
+        assertThat(cook.monitor().alarms())
+                .singleElement()
+                .satisfies(alarm -> assertThat(alarm.title()).endsWith("though the pan is on its way."));
+    }
+
+    @Test
     void aCoarseReadingOfAThinPan_mayStayTheSame() {
         MadeCook cook = MadeCook.begun(FIRM).watch(500, coarse(t -> MadeCook.boilsC(t) - 1.3));
         cook.watch(1200, t -> 100.5);
@@ -123,23 +132,29 @@ final class MisledPanTest {
                         event instanceof CookEvent.AlarmChanged changed && changed.change() == AlarmChange.SUPPRESSED);
     }
 
-    /** Typed every so many seconds, in steps of half a degree. */
+    /** Typed every so many seconds. */
     private static MadeCook typed(MadeCook cook, int everyS, int untilS, DoubleUnaryOperator shownC) {
         while (cook.t() < untilS) {
-            cook.watch(1, coarse(shownC)).silent(everyS - 1);
+            cook.watch(1, shownC).silent(everyS - 1);
         }
         return cook;
     }
 
     private static double warmsUpC(double t) {
-        return t < 600 ? 101.5 - (600 - t) * 0.08 : MadeCook.boilsC(t - 600);
+        return t < 600 ? 101.5 - (600 - t) * 0.04 : MadeCook.boilsC(t - 600);
     }
 
     @Test
     void readByHand_theWayUpToTheBoil_isNoClimbOfThePan() {
-        MadeCook cook = typed(MadeCook.byHand(), 30, 1020, MisledPanTest::warmsUpC);
-        assertThat(cook.status().stage()).isEqualTo(Stage.ROLLING_BOIL);
-        assertThat(cook.status().ratePerMinC().orElseThrow()).isLessThan(0.5);
+        MadeCook cook = MadeCook.byHand();
+        for (int untilS = 750; untilS <= 1110; untilS += 60) {
+            typed(cook, 30, untilS, coarse(MisledPanTest::warmsUpC));
+            assertThat(cook.status().stage()).isEqualTo(Stage.ROLLING_BOIL);
+            assertThat(cook.status().ratePerMinC().orElse(0))
+                    .as("at %d s", untilS)
+                    .isLessThan(0.5);
+        }
+        assertThat(cook.status().ratePerMinC()).isPresent();
     }
 
     @Test
@@ -152,8 +167,9 @@ final class MisledPanTest {
     @Test
     void readByHand_thePanIsTakenToGoOn_forTwoAndAHalfMinutes() {
         DoubleUnaryOperator climbs = t -> MadeCook.boilsC(t) - 0.65;
-        MadeCook cook =
-                typed(MadeCook.byHand(), 200, 1000, climbs).watch(1, climbs).silent(350);
+        MadeCook cook = typed(MadeCook.byHand(), 200, 1000, coarse(climbs))
+                .watch(1, climbs)
+                .silent(350);
         assertThat(cook.status().fresh()).isTrue();
         assertThat(cook.status().forecast().orElseThrow().windowS()).isZero();
         assertThat(cook.status().stage()).as("it was not read there").isEqualTo(Stage.ROLLING_BOIL);
@@ -161,14 +177,19 @@ final class MisledPanTest {
     }
 
     @Test
-    void readByHand_thePanIsCalledBeforeItIsReadThere_butIsNotPastBeforeItIs() {
+    void readByHand_theGelPointIsCalledBeforeItIsRead() {
         MadeCook cook = typed(MadeCook.byHand(), 60, 1380, MadeCook::boilsC);
-        assertThat(cook.raised()).doesNotContain(AlarmName.GEL_POINT);
-        MadeCook late = typed(MadeCook.byHand(), 60, 1980, MadeCook::boilsC)
-                .watch(1, t -> 104.9)
-                .silent(150);
-        assertThat(late.raised()).contains(AlarmName.GEL_POINT).doesNotContain(AlarmName.PAST_GEL_POINT);
-        late.watch(1, t -> 105.1).silent(5);
-        assertThat(late.raised()).contains(AlarmName.PAST_GEL_POINT);
+        assertThat(cook.raised()).containsExactly(AlarmName.START_SET_TESTS);
+        cook.watch(1, MadeCook::boilsC).silent(150);
+        assertThat(cook.raised()).containsExactly(AlarmName.START_SET_TESTS, AlarmName.GEL_POINT);
+    }
+
+    @Test
+    void readByHand_itIsNotPast_beforeThatIsRead() {
+        MadeCook cook = typed(MadeCook.byHand(), 60, 1980, MadeCook::boilsC);
+        cook.watch(1, t -> 104.9).silent(150);
+        assertThat(cook.raised()).contains(AlarmName.GEL_POINT).doesNotContain(AlarmName.PAST_GEL_POINT);
+        cook.watch(1, t -> 105.1).silent(5);
+        assertThat(cook.raised()).contains(AlarmName.PAST_GEL_POINT);
     }
 }

@@ -179,6 +179,15 @@ final class PanWatchTest {
     }
 
     @Test
+    void whileItStandsOffTheHeatForATest_noWaterLeaves() {
+        MadeCook cook = MadeCook.boiling(700).say(TestWord.begun("a", 90));
+        cook.watch(180, t -> MadeCook.boilsC(700) - Math.min(5, (t - 700) * 0.05));
+        cook.watch(100, t -> MadeCook.boilsC(t - 180));
+        double undisturbedS = forecast(MadeCook.boiling(800)).orElseThrow().etaS();
+        assertThat(forecast(cook).orElseThrow().etaS()).isCloseTo(undisturbedS, Offset.offset(40.0));
+    }
+
+    @Test
     void aPanThatStandsStill_isSaidToBeStalled_andHasNoForecast() {
         MadeCook cook = MadeCook.boiling(900).watch(600, t -> MadeCook.boilsC(900) + 0.02 * Math.sin(1.7 * t));
         assertThat(raisedSince(cook, 900)).contains(AlarmName.STALLED);
