@@ -97,7 +97,7 @@ final class PanTalkTest {
     void whatIsTakenBack_doesNotGoOnFromTheReadingsBefore() {
         MadeCook cook = MadeCook.boiling(900);
         begin(cook);
-        cook.say(TestWord.seen("a", TestAnswer.WRINKLES)).watch(300, t -> 101);
+        cook.say(TestWord.seen("a", TestAnswer.WRINKLES)).watch(300, t -> MadeCook.boilsC(t) - 2.5);
         cook.say(TestWord.unseen("a")).watch(10, MadeCook::boilsC);
         assertThat(cook.status().ratePerMinC())
                 .as("a line through both would tell nothing of the pan")
@@ -106,7 +106,7 @@ final class PanTalkTest {
 
     @Test
     void notYet_aimsHigher_andTheStageIsJudgedAnew() {
-        MadeCook cook = MadeCook.boiling(1500);
+        MadeCook cook = MadeCook.boiling(1200);
         assertThat(cook.raised()).contains(AlarmName.START_SET_TESTS);
         double before = cook.monitor().tests().aim().riseC();
         begin(cook);
@@ -114,7 +114,7 @@ final class PanTalkTest {
         CookSettings aim = cook.monitor().tests().aim();
         assertThat(aim.riseC()).isGreaterThan(before);
         assertThat(cook.monitor().tests().nextRiseC()).isEqualTo(aim.riseC());
-        assertThat(stagesSince(cook, 1500)).containsExactly(Stage.ROLLING_BOIL);
+        assertThat(stagesSince(cook, 1200)).containsExactly(Stage.ROLLING_BOIL);
         Forecast forecast = cook.watch(60, MadeCook::boilsC).status().forecast().orElseThrow();
         assertThat(cook.monitor().alarms())
                 .as("what was called for the old aim is settled")
