@@ -76,7 +76,7 @@ final class WayBackLimitsTest {
     @CsvSource({"0.89, 0.1, false", "0.91, 0.1, true", "1.1, 0.6, false", "1.3, 0.6, true", "0.91, 1, true"})
     void whatFellByLess_boilsOnOrWasStirred(double byC, double steps, boolean warms) {
         stepC = steps;
-        stand(10, BOILED_C).stand(20, BOILED_C - byC).to(BOILED_C - 0.26, 2);
+        stand(10, BOILED_C).stand(20, BOILED_C - byC).to(BOILED_C - 0.26, 1.5);
         // a coarse thermometer must show a step and a half before it has turned
         assertThat(way.warms()).isEqualTo(warms && byC - 0.26 > (steps < 1 ? 1.5 * steps : 0.5));
     }
