@@ -86,6 +86,8 @@ final class RobustLineTest {
         assertThat(line.scatter()).isCloseTo(1.4826 * off[2], within(EXACT));
         // sum of squares of x about its mean: 4 + 1 + 0 + 1 + 4
         assertThat(line.slopeError()).isCloseTo(line.scatter() / Math.sqrt(10), within(EXACT));
+        double[] laterX = Arrays.stream(x).map(one -> one + 100).toArray();
+        assertThat(line(laterX, y, 0, 5, 104).orElseThrow().slopeError()).isCloseTo(line.slopeError(), within(EXACT));
     }
 
     @Test

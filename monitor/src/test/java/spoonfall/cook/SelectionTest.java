@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -38,5 +39,41 @@ final class SelectionTest {
         }
         assertThat(Selection.median(up, count)).isEqualTo((count - 1) / 2.0);
         assertThat(Selection.median(down, count)).isEqualTo((count - 1) / 2.0);
+    }
+
+    /** Where the median lies just between the limits, on one of them, or outside: all its values lie on a grid, and so do they. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void median_isTheSame_whereverItIsLookedFor(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int run = 0; run < 2000; run++) {
+            double[] values = random.ints(random.nextInt(1, 30), 0, random.nextInt(1, 20))
+                    .asDoubleStream()
+                    .toArray();
+            double low = random.nextInt(-2, 20);
+            double high = low + random.nextInt(10);
+            double expected = Selection.median(values.clone(), values.length);
+            assertThat(Selection.median(values.clone(), values.length, low, high))
+                    .as("seed %d, run %d: %s within %f to %f", seed, run, Arrays.toString(values), low, high)
+                    .isEqualTo(expected);
+            assertThat(Selection.median(values, values.length, Double.NaN, Double.NaN))
+                    .isEqualTo(expected);
+        }
+    }
+
+    @Test
+    void highest_isOfItsPartAlone() {
+        for (int from = 0; from < 6; from++) {
+            for (int to = from + 1; to <= 12; to++) {
+                for (int at = from; at < to; at++) {
+                    double[] values = new double[14];
+                    Arrays.fill(values, -3);
+                    Arrays.fill(values, 0, from, 9);
+                    Arrays.fill(values, to, 14, 9);
+                    values[at] = -2;
+                    assertThat(Selection.highest(values, from, to)).isEqualTo(-2);
+                }
+            }
+        }
     }
 }

@@ -60,6 +60,9 @@ final class TrackTest {
         int least = (int) limit;
         List<Point> latest = list.subList(Math.max(0, list.size() - Math.max(since.size(), least)), list.size());
         assertThat(track.newestT()).hasValue(nowT);
+        assertThat(track.oldestT()).hasValue(list.get(0).t());
+        assertThat(track.nextAfter(sinceT)).isEqualTo(firstAfter(list, sinceT));
+        assertThat(track.nextAfter(nowT)).isInfinite();
         assertThat(track.highestSince(sinceT)).isEqualTo(highest(since));
         assertThat(track.highestBetween(sinceT, untilT)).isEqualTo(highest(within));
         assertThat(track.middleBetween(sinceT, untilT)).isEqualTo(middle(later));
@@ -71,6 +74,14 @@ final class TrackTest {
         boolean covered = !since.isEmpty() && nowT - since.get(0).t() >= (nowT - sinceT) / 2;
         assertThat(track.lineSince(sinceT, nowT, Optional.empty()))
                 .isEqualTo(covered ? line(since, nowT) : Optional.empty());
+    }
+
+    private static double firstAfter(List<Point> points, double t) {
+        return points.stream()
+                .mapToDouble(Point::t)
+                .filter(pointT -> pointT > t)
+                .findFirst()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private static OptionalDouble highest(List<Point> points) {
@@ -91,6 +102,8 @@ final class TrackTest {
         }
         track.clear();
         assertThat(track.newestT()).isEmpty();
+        assertThat(track.oldestT()).isEmpty();
+        assertThat(track.nextAfter(0)).isInfinite();
         assertThat(track.highestSince(0)).isEmpty();
         assertThat(track.lineSince(0, 200, Optional.empty())).isEmpty();
         assertThat(track.middleSince(0, 3)).isEmpty();

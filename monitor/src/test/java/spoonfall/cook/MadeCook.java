@@ -1,0 +1,98 @@
+package spoonfall.cook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import spoonfall.probe.Reading;
+
+/**
+ * A whole cook whose readings are drawn by hand, one a second. Water boils at 100 °C and the preserve sets at 104 °C, as in
+ * {@link MadePan}.
+ */
+final class MadeCook {
+    private final CookMonitor monitor;
+    private final List<CookEvent> events = new ArrayList<>();
+    private int t;
+
+    private MadeCook(CookSettings settings, ProbeTrust probe) {
+        monitor = new CookMonitor(settings, 0, List.of(probe));
+    }
+
+    /** A cook in which nothing was read yet. */
+    static MadeCook begun() {
+        return begun(MadePan.SETTINGS);
+    }
+
+    /** The same of another preserve. */
+    static MadeCook begun(CookSettings settings) {
+        return new MadeCook(settings, ProbeTrust.unchecked("pan"));
+    }
+
+    /** The same with a thermometer that somebody reads by hand. */
+    static MadeCook byHand() {
+        return new MadeCook(MadePan.SETTINGS, ProbeTrust.byHand("pan"));
+    }
+
+    /** A pan that has been boiling for so many seconds. */
+    static MadeCook boiling(int seconds) {
+        return begun().watch(seconds, MadeCook::boilsC);
+    }
+
+    /** Where a pan boils that began 1.5 °C above water and climbs by 0.1 °C a minute, with its bubbles. */
+    static double boilsC(double t) {
+        return 101.5 + MadePan.CLIMBS_PER_MIN_C * t / 60 + 0.02 * Math.sin(1.7 * t);
+    }
+
+    /** Lets so many seconds pass, with a reading at the beginning of each, by the second of the cook. */
+    MadeCook watch(int seconds, DoubleUnaryOperator readC) {
+        for (int i = 0; i < seconds; i++) {
+            events.addAll(monitor.accept(Reading.good("pan", nanos(), readC.applyAsDouble(t), "")));
+            t++;
+        }
+        events.addAll(monitor.advanceTo(nanos()));
+        return this;
+    }
+
+    /** Lets so many seconds pass without a reading. */
+    MadeCook silent(int seconds) {
+        t += seconds;
+        events.addAll(monitor.advanceTo(nanos()));
+        return this;
+    }
+
+    /** Somebody says something of a set test. */
+    MadeCook say(TestWord word) {
+        events.addAll(monitor.say(word, nanos()));
+        return this;
+    }
+
+    long nanos() {
+        return t * 1_000_000_000L;
+    }
+
+    int t() {
+        return t;
+    }
+
+    CookMonitor monitor() {
+        return monitor;
+    }
+
+    CookStatus status() {
+        return monitor.status();
+    }
+
+    /** Everything that happened. */
+    List<CookEvent> events() {
+        return events;
+    }
+
+    /** What happened since {@code sinceT}. */
+    List<CookEvent> eventsSince(double sinceT) {
+        return events.stream().filter(event -> event.t() >= sinceT).toList();
+    }
+
+    List<AlarmName> raised() {
+        return Cooks.raised(events);
+    }
+}

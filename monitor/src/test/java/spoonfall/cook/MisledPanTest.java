@@ -1,0 +1,195 @@
+package spoonfall.cook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import spoonfall.alarm.AlarmChange;
+import spoonfall.probe.Quality;
+
+/**
+ * A pan whose readings are not its own for a while, drawn by hand: a probe in the air, one that is stuck, a base that catches, and
+ * one that is read by hand. What was made of it before must not tell afterwards.
+ */
+final class MisledPanTest {
+    private static final CookSettings FIRM = new CookSettings(MadePan.SETTINGS.waterBoil(), 8);
+
+    private static List<AlarmName> raisedSince(MadeCook cook, double sinceT) {
+        return Cooks.raised(cook.eventsSince(sinceT));
+    }
+
+    private static OptionalDouble stirredT(MadeCook cook) {
+        return cook.events().stream()
+                .filter(event ->
+                        event instanceof CookEvent.Reminded reminded && reminded.reminder() == ReminderName.STIR)
+                .mapToDouble(CookEvent::t)
+                .findFirst();
+    }
+
+    private static DoubleUnaryOperator coarse(DoubleUnaryOperator readC) {
+        return t -> Math.rint(2 * readC.applyAsDouble(t)) / 2;
+    }
+
+    @Test
+    void aCoarseReading_isStuck_onceItShouldHaveTakenTwoSteps() {
+        MadeCook cook = MadeCook.begun(FIRM).watch(900, coarse(MadeCook::boilsC));
+        assertThat(cook.raised()).isEmpty();
+        cook.watch(720, t -> 103);
+        assertThat(Cooks.raisedT(cook.events(), AlarmName.PROBE_STUCK).orElseThrow())
+                .isBetween(1200.0, 1620.0);
+        assertThat(cook.monitor().alarms())
+                .filteredOn(alarm -> alarm.name() == AlarmName.PROBE_STUCK)
+                .singleElement()
+                .satisfies(alarm -> assertThat(alarm.title()).endsWith("though the pan boils."));
+    }
+
+    @Test
+    void aReadingThatStandsWhileThePanWarms_isStuck() {
+        MadeCook cook = MadeCook.begun().watch(400, t -> 30 + 0.05 * t).watch(120, t -> 50);
+        assertThat(cook.raised()).containsExactly(AlarmName.PROBE_STUCK);
+        assertThat(cook.monitor().alarms())
+                .singleElement()
+                .satisfies(alarm -> assertThat(alarm.title()).endsWith("though the pan is on its way."));
+    }
+
+    @Test
+    void aCoarseReadingOfAThinPan_mayStayTheSame() {
+        MadeCook cook = MadeCook.begun(FIRM).watch(500, coarse(t -> MadeCook.boilsC(t) - 1.3));
+        cook.watch(1200, t -> 100.5);
+        assertThat(cook.raised()).doesNotContain(AlarmName.PROBE_STUCK);
+    }
+
+    @Test
+    void aCoarseReadingThatFellAndStays_isNotStuck() {
+        MadeCook cook = MadeCook.begun(FIRM).watch(900, coarse(MadeCook::boilsC));
+        cook.watch(900, t -> 101);
+        assertThat(cook.raised()).doesNotContain(AlarmName.PROBE_STUCK);
+    }
+
+    @Test
+    void whatIsReadInTheAir_isNoWayToWhereThePanIs() {
+        MadeCook cook = MadeCook.boiling(600).watch(60, t -> 40).watch(30, MadeCook::boilsC);
+        assertThat(cook.status().quality()).isEqualTo(Quality.GOOD);
+        assertThat(cook.status().ratePerMinC()).isEmpty();
+        double undisturbedS =
+                MadeCook.boiling(690).status().forecast().orElseThrow().etaS();
+        assertThat(cook.status().forecast().orElseThrow().etaS()).isCloseTo(undisturbedS, Offset.offset(20.0));
+    }
+
+    @Test
+    void aProbeThatWasInSteam_isNoPanIntoWhichSomethingColdWent() {
+        MadeCook cook = MadeCook.boiling(600).watch(90, t -> MadeCook.boilsC(600) - 8);
+        assertThat(raisedSince(cook, 600)).contains(AlarmName.PROBE_OUT_OF_PAN);
+        cook.watch(60, t -> MadeCook.boilsC(600) - 1);
+        assertThat(cook.status().quality()).isEqualTo(Quality.GOOD);
+        assertThat(cook.status().coldAdded()).isFalse();
+    }
+
+    @Test
+    void whoCannotBeSeenToStir_isNotRemindedSoonAfterwards() {
+        DoubleUnaryOperator thick = t -> MadeCook.boilsC(t) + 1.5;
+        double saidT = stirredT(MadeCook.begun(FIRM).watch(700, thick)).orElseThrow();
+        MadeCook cook = MadeCook.begun(FIRM).watch((int) saidT - 60, thick).watch(30, t -> 40);
+        cook.watch(600, thick);
+        assertThat(stirredT(cook).orElseThrow()).isBetween(saidT + 180, saidT + 300);
+    }
+
+    @Test
+    void whatClimbsTooFast_isHeldBelowTheWindow() {
+        DoubleUnaryOperator leaps = t -> MadeCook.boilsC(t) + Math.min(1, Math.max(0, t - 700) * 0.02);
+        assertThat(Cooks.stages(MadeCook.boiling(640).watch(140, leaps).events()))
+                .doesNotContain(Stage.TEST_WINDOW);
+    }
+
+    @Test
+    void overABaseThatCatches_thePanIsNotInItsWindow() {
+        MadeCook cook = MadeCook.boiling(400).watch(240, t -> MadeCook.boilsC(t) + (t - 400) * 0.015);
+        assertThat(raisedSince(cook, 400)).containsExactly(AlarmName.SCORCH_RISK);
+        assertThat(Cooks.stages(cook.events())).containsExactly(Stage.ROLLING_BOIL);
+    }
+
+    @Test
+    void afterABaseThatCaught_theReadingComesDown_andThePanIsNotOffTheHeat() {
+        MadeCook cook = MadeCook.boiling(400)
+                .watch(200, t -> MadeCook.boilsC(t) + (t - 400) * 0.016)
+                .watch(80, t -> MadeCook.boilsC(t) + (680 - t) * 0.04)
+                .watch(150, MadeCook::boilsC);
+        assertThat(raisedSince(cook, 400)).containsExactly(AlarmName.SCORCH_RISK);
+        assertThat(Cooks.stages(cook.events())).containsExactly(Stage.ROLLING_BOIL);
+    }
+
+    @Test
+    void whileTheProbeIsSilent_theCallToTestMeansNothing() {
+        MadeCook cook = MadeCook.boiling(950);
+        assertThat(cook.monitor().alarms()).extracting(CookAlarm::name).containsExactly(AlarmName.START_SET_TESTS);
+        cook.silent(10);
+        assertThat(cook.monitor().alarms()).extracting(CookAlarm::name).containsExactly(AlarmName.PROBE_SILENT);
+        assertThat(cook.events())
+                .anyMatch(event ->
+                        event instanceof CookEvent.AlarmChanged changed && changed.change() == AlarmChange.SUPPRESSED);
+    }
+
+    /** Typed every so many seconds. */
+    private static MadeCook typed(MadeCook cook, int everyS, int untilS, DoubleUnaryOperator shownC) {
+        while (cook.t() < untilS) {
+            cook.watch(1, shownC).silent(everyS - 1);
+        }
+        return cook;
+    }
+
+    private static double warmsUpC(double t) {
+        return t < 600 ? 101.5 - (600 - t) * 0.04 : MadeCook.boilsC(t - 600);
+    }
+
+    @Test
+    void readByHand_theWayUpToTheBoil_isNoClimbOfThePan() {
+        MadeCook cook = MadeCook.byHand();
+        for (int untilS = 750; untilS <= 1110; untilS += 60) {
+            typed(cook, 30, untilS, coarse(MisledPanTest::warmsUpC));
+            assertThat(cook.status().stage()).isEqualTo(Stage.ROLLING_BOIL);
+            assertThat(cook.status().ratePerMinC().orElse(0))
+                    .as("at %d s", untilS)
+                    .isLessThan(0.5);
+        }
+        assertThat(cook.status().ratePerMinC()).isPresent();
+    }
+
+    @Test
+    void readByItself_theClimbGoesOnWithTheBoil() {
+        MadeCook cook = MadeCook.begun().watch(640, MisledPanTest::warmsUpC);
+        assertThat(cook.status().stage()).isEqualTo(Stage.ROLLING_BOIL);
+        assertThat(cook.status().ratePerMinC()).isPresent();
+    }
+
+    @Test
+    void readByHand_thePanIsTakenToGoOn_forTwoAndAHalfMinutes() {
+        DoubleUnaryOperator climbs = t -> MadeCook.boilsC(t) - 0.65;
+        MadeCook cook = typed(MadeCook.byHand(), 200, 1000, coarse(climbs))
+                .watch(1, climbs)
+                .silent(350);
+        assertThat(cook.status().fresh()).isTrue();
+        assertThat(cook.status().forecast().orElseThrow().windowS()).isZero();
+        assertThat(cook.status().stage()).as("it was not read there").isEqualTo(Stage.ROLLING_BOIL);
+        assertThat(cook.raised()).isEmpty();
+    }
+
+    @Test
+    void readByHand_theGelPointIsCalledBeforeItIsRead() {
+        MadeCook cook = typed(MadeCook.byHand(), 60, 1380, MadeCook::boilsC);
+        assertThat(cook.raised()).containsExactly(AlarmName.START_SET_TESTS);
+        cook.watch(1, MadeCook::boilsC).silent(150);
+        assertThat(cook.raised()).containsExactly(AlarmName.START_SET_TESTS, AlarmName.GEL_POINT);
+    }
+
+    @Test
+    void readByHand_itIsNotPast_beforeThatIsRead() {
+        MadeCook cook = typed(MadeCook.byHand(), 60, 1980, MadeCook::boilsC);
+        cook.watch(1, t -> 104.9).silent(150);
+        assertThat(cook.raised()).contains(AlarmName.GEL_POINT).doesNotContain(AlarmName.PAST_GEL_POINT);
+        cook.watch(1, t -> 105.1).silent(5);
+        assertThat(cook.raised()).contains(AlarmName.PAST_GEL_POINT);
+    }
+}
