@@ -36,7 +36,7 @@ final class AlarmTextTest {
     @ParameterizedTest(name = "{0} allowed: {1}")
     @CsvSource({"0.23, 0.2", "0.01, 0.1", "-1, 0.1"})
     void whatMayBeCatching_isSaidWithItsClimbAndWithWhatWaterAllows(double allowedPerMinC, String said) {
-        assertThat(AlarmText.scorchRisk(1.96, allowedPerMinC).title())
+        assertThat(AlarmText.scorchRisk(1.96, allowedPerMinC, false).title())
                 .isEqualTo("The base may be catching: it climbs {diff:2.0} a minute; the water that leaves allows "
                         + "{diff:" + said + "}.");
     }
