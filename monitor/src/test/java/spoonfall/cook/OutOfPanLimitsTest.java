@@ -53,14 +53,24 @@ final class OutOfPanLimitsTest {
     @CsvSource({"102, 30, true", "102, 29, false", "100.5, 45, true", "100.6, 8, true", "100.5, 25, true"})
     void exactlySoFar_isEnough(double fromC, double byC, boolean out) {
         // 40 s are too short to tell by where it stays
-        int withinS = byC < 26 ? 60 : 40;
+        int withinS = byC < 26 ? 70 : 40;
         assertThat(out(withinS, fromC, s -> byC) > 0).isEqualTo(out);
     }
 
     @Test
-    void sixDegreesForFiftySeconds_areEnough() {
+    void sixDegreesForFiftySeconds_areEnough_whereItSinksOn() {
         // most of its last readings are down from its second second on
-        assertThat(out(100, BOILS_C, s -> 6)).isEqualTo(52);
+        assertThat(out(100, BOILS_C, s -> 6 + 0.02 * s)).isEqualTo(52);
+    }
+
+    @Test
+    void sixDegreesForAMinute_areEnough_whereItStays() {
+        assertThat(out(100, BOILS_C, s -> 6)).isEqualTo(62);
+    }
+
+    @Test
+    void sixDegrees_areNotEnough_whereItWarmsAgain() {
+        assertThat(out(100, BOILS_C, s -> 6.9 - 0.02 * Math.max(0, s - 30))).isEqualTo(-1);
     }
 
     @Test
