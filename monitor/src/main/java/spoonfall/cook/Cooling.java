@@ -1,6 +1,7 @@
 package spoonfall.cook;
 
 import java.util.Optional;
+import spoonfall.estimate.Slots;
 
 /**
  * Sees a pan with sugar in it that has fallen below its height and does not warm again, however slowly it cools and whether or
@@ -9,7 +10,6 @@ import java.util.Optional;
  */
 final class Cooling {
     private static final double KEEP_S = 900;
-    private static final double POINT_EVERY_S = 5;
     private static final double FALLEN_C = 0.8;
     private static final double FALLEN_STEPS = 1.7;
 
@@ -45,7 +45,7 @@ final class Cooling {
 
     private final double waterBoilC;
     private final Track heights = new Track(KEEP_S);
-    private double lastPointT = Double.NEGATIVE_INFINITY;
+    private final Slots slots = new Slots();
     private double peakC = Double.NEGATIVE_INFINITY;
     private double fromC = Double.NaN;
     private double backT = Double.NEGATIVE_INFINITY;
@@ -79,8 +79,7 @@ final class Cooling {
         double stepC = now.knownStepC();
         resumedT = now.t() - seenT > GAP_S ? now.t() : resumedT;
         seenT = now.t();
-        if (now.t() - lastPointT >= POINT_EVERY_S) {
-            lastPointT = now.t();
+        if (slots.begins(now.t())) {
             heights.add(now.t(), Math.min(now.levelC(), now.trendC()));
             peakC = heights.highestSince(now.t() - PEAK_S).orElseThrow();
         }

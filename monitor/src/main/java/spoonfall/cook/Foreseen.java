@@ -3,6 +3,7 @@ package spoonfall.cook;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import spoonfall.estimate.Ahead;
+import spoonfall.estimate.Slots;
 
 /**
  * Where the pan was due and how fast it was due to climb, by what was known {@link #KNOWN_S} seconds before: what has come since may be
@@ -12,13 +13,11 @@ final class Foreseen {
     /** What was known so long ago a fault has not touched yet. */
     static final double KNOWN_S = 120;
 
-    private static final double EVERY_S = 5;
-
     private final double waterBoilC;
     private final Track heights = new Track(2 * KNOWN_S);
     private final Track climbs = new Track(2 * KNOWN_S);
     private final Track noises = new Track(2 * KNOWN_S);
-    private double lastT = Double.NEGATIVE_INFINITY;
+    private final Slots slots = new Slots();
 
     /** {@code waterBoilC} is where plain water boils. */
     Foreseen(double waterBoilC) {
@@ -34,15 +33,14 @@ final class Foreseen {
 
     /** Takes note of nothing before some seconds after {@code t}. */
     void waitUntil(double t) {
-        lastT = t;
+        slots.rest(t);
     }
 
     /** Takes note of what is known, every few seconds; says whether it did. */
     boolean remember(double t, Forecaster forecaster) {
-        if (t - lastT < EVERY_S) {
+        if (!slots.begins(t)) {
             return false;
         }
-        lastT = t;
         Optional<Ahead> ahead = forecaster.ahead(KNOWN_S / 60);
         if (ahead.isPresent()) {
             heights.add(t, waterBoilC + ahead.get().riseC());

@@ -3,13 +3,14 @@ package spoonfall.cook;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.estimate.Slots;
 
 /**
  * Turns readings at any pace into {@link Signals} once a second: the readings of a second become their
  * median, and everything else is a median or a robust line through those.
  */
 final class Senses {
-    private static final double POINT_EVERY_S = 5;
+    private static final double HEARD_LATELY_S = 5;
     private static final double PEAK_S = 600;
     private static final double FALL_S = 20;
 
@@ -19,7 +20,7 @@ final class Senses {
     private final ThermometerStep step = new ThermometerStep();
     private double[] bucket = new double[16];
     private int inBucket;
-    private double lastPointT = Double.NEGATIVE_INFINITY;
+    private final Slots slots = new Slots();
     private OptionalDouble earlier = OptionalDouble.empty();
     private double earlierUntilT = Double.NEGATIVE_INFINITY;
     private double peakFromT = Double.NEGATIVE_INFINITY;
@@ -72,10 +73,8 @@ final class Senses {
             return Optional.empty();
         }
         double levelC = level.getAsDouble();
-        boolean heardLately = seconds.newestT().orElseThrow() > t - POINT_EVERY_S;
-        if (heardLately && t - lastPointT >= POINT_EVERY_S) {
-            // Slots of the cook's own seconds, so that a status, which is taken then, goes by new lines.
-            lastPointT = POINT_EVERY_S * Math.floor(t / POINT_EVERY_S);
+        boolean heardLately = seconds.newestT().orElseThrow() > t - HEARD_LATELY_S;
+        if (heardLately && slots.begins(t)) {
             points.add(t, levelC);
             earlierUntilT = t;
             quick = points.lineSince(t - pace.quickS(), t, quick);

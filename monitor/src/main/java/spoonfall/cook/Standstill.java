@@ -1,9 +1,10 @@
 package spoonfall.cook;
 
+import spoonfall.estimate.Slots;
+
 /** Remembers the way here, to say since when a pan that does not climb has stood still or cooled, and by how much. */
 final class Standstill {
     private static final double KEEP_S = 1200;
-    private static final double POINT_EVERY_S = 5;
     private static final double PEAK_S = 600;
 
     /** Less than this is not a change of the pan. */
@@ -13,7 +14,7 @@ final class Standstill {
     private static final double LEAST_S = 90;
 
     private final Track trend = new Track(KEEP_S);
-    private double lastPointT = Double.NEGATIVE_INFINITY;
+    private final Slots slots = new Slots();
 
     /** Forgets the way here. */
     void restart() {
@@ -22,8 +23,7 @@ final class Standstill {
 
     /** Takes note of where the pan is. */
     void endSecond(Signals now) {
-        if (now.t() - lastPointT >= POINT_EVERY_S) {
-            lastPointT = now.t();
+        if (slots.begins(now.t())) {
             trend.add(now.t(), now.trendC());
         }
     }

@@ -2,13 +2,13 @@ package spoonfall.cook;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.estimate.Slots;
 
 /**
  * Sees a pan that stood off the heat and now warms again: until it boils where it boiled before no water leaves, and what was
  * known of it waits. How long the rest of the way takes the warming itself tells. The numbers are judgements, no source.
  */
 final class WayBack {
-    private static final double POINT_EVERY_S = 5;
     private static final double OVER_S = 25;
 
     /** At first it warms faster and faster, and the last seconds tell more. */
@@ -44,7 +44,7 @@ final class WayBack {
 
     private final double waterBoilC;
     private final Track points = new Track(2 * OVER_S);
-    private double lastPointT = Double.NEGATIVE_INFINITY;
+    private final Slots slots = new Slots();
     private double lowestC = Double.NaN;
     private double atT;
     private double untilBoilS = Double.NaN;
@@ -84,10 +84,9 @@ final class WayBack {
             return;
         }
         lowestC = Double.isNaN(lowestC) ? levelC : Math.min(lowestC, levelC);
-        if (now.t() - lastPointT < POINT_EVERY_S) {
+        if (!slots.begins(now.t())) {
             return;
         }
-        lastPointT = now.t();
         points.add(now.t(), levelC);
         boolean turned = levelC > lowestC + Math.max(TURNED_C, TURNED_STEPS * stepC);
         double perMinC = Math.max(perMinC(now.t(), OVER_S), perMinC(now.t(), LATELY_S));

@@ -6,7 +6,7 @@ package spoonfall.estimate;
  * independent points (any textbook of time series).
  */
 final class Colour {
-    private static final double LEARNS = 0.02;
+    private static final double LEARNS = 0.0167;
     private static final double MOST = 0.8;
 
     private double last;

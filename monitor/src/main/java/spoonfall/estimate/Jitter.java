@@ -7,7 +7,7 @@ package spoonfall.estimate;
 final class Jitter {
     private static final double FIRST_C = 0.05;
     private static final double LEAST_C = 0.01;
-    private static final double LEARNS = 0.03;
+    private static final double LEARNS = 0.025;
     private static final double WILD = 9;
 
     private double variance = FIRST_C * FIRST_C;

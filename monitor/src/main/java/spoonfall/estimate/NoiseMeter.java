@@ -4,7 +4,7 @@ package spoonfall.estimate;
 final class NoiseMeter {
     private static final double FIRST_C = 0.1;
     private static final double LEAST_C = 0.015;
-    private static final double LEARNS = 0.03;
+    private static final double LEARNS = 0.025;
     private static final double WILD = 6;
 
     /** Bubbles and burners make neighbouring points alike, so that many tell less than their number says. */

@@ -91,8 +91,7 @@ public final class PanEstimator {
             forget();
             return;
         }
-        if (points.due(t)) {
-            points.take();
+        if (points.take(t)) {
             if (begun && !beginning.tooSoon(settled)) {
                 point(points.latestT(), points.latestC());
             } else if (settled || (!byHand && !cooling)) {

@@ -2,11 +2,15 @@ package spoonfall.estimate;
 
 import java.util.Arrays;
 
-/** Gathers readings at any pace into points five seconds apart, each the mean of the middle half of its readings. */
+/** Gathers readings at any pace into points, one a slot, each the mean of the middle half of its readings. */
 final class Points {
-    private static final double EVERY_S = 5;
+
+    /** Readings of a shorter while are too few, as those that begin in the middle of a slot. */
+    private static final double LEAST_S = 4;
+
     private static final int KEPT = 16;
 
+    private final Slots slots = new Slots();
     private double[] bucket = new double[64];
     private int inBucket;
     private double sumT;
@@ -27,17 +31,16 @@ final class Points {
         sumT += t;
     }
 
-    /** Whether a point is ready at {@code t}. */
-    boolean due(double t) {
-        return inBucket > 0 && t - sinceT >= EVERY_S;
-    }
-
-    /** Finishes the point that is due, which is the latest from now on. */
-    void take() {
+    /** Finishes a point if a slot begins at {@code t}, and says whether it did; that is the latest from now on. */
+    boolean take(double t) {
+        if (inBucket == 0 || t - sinceT < LEAST_S || !slots.begins(t)) {
+            return false;
+        }
         recentT[taken % KEPT] = sumT / inBucket;
         recentC[taken % KEPT] = MiddleHalf.mean(bucket, inBucket);
         taken++;
         inBucket = 0;
+        return true;
     }
 
     void clear() {

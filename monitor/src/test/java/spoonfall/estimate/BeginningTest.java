@@ -11,6 +11,9 @@ final class BeginningTest {
     private static final double SOON_S = 12;
     private static final double NOT_ARRIVED_C = 0.5;
 
+    /** A slot has just ended, so that both have the same points from then on. */
+    private static final double SETTLED_S = 16;
+
     @Test
     void forecast_isGivenAtOnce_whenThePanWasSeenToWarm() {
         Follower warmed = warmed();
@@ -32,8 +35,8 @@ final class BeginningTest {
             double shownC = pan.pan.shownC(t < SOON_S ? NOT_ARRIVED_C : 0);
             early.accept(t, shownC);
             late.accept(t, shownC);
-            early.endSecond(t, true, t >= 15, false, 0.01);
-            late.endSecond(t, t >= 15, t >= 15, false, 0.01);
+            early.endSecond(t, true, t >= SETTLED_S, false, 0.01);
+            late.endSecond(t, t >= SETTLED_S, t >= SETTLED_S, false, 0.01);
         }
         double lateS = late.arrival(40, Follower.GEL_RISE_C).orElseThrow().s();
         assertThat(early.arrival(40, Follower.GEL_RISE_C).orElseThrow().s()).isCloseTo(lateS, within(0.03 * lateS));
