@@ -69,6 +69,11 @@ final class PanAlarms {
         return cold.seen();
     }
 
+    /** The reading has jumped to where it is now: the pan has not fallen from where it was read before. */
+    void jumped(Signals now) {
+        watches.jumped(now);
+    }
+
     /** Forgets the way here: what comes does not go on from it. */
     void restart() {
         watches.restart();

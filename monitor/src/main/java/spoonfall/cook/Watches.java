@@ -73,6 +73,11 @@ final class Watches {
         cooling.restart();
     }
 
+    /** The reading has jumped to where it is now. */
+    void jumped(Signals now) {
+        cooling.jumped(now);
+    }
+
     /** Whether the pan cools by its readings alone. */
     boolean cools(Signals signals) {
         return cooling.forS(signals) > 0;

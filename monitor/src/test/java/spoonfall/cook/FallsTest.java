@@ -70,6 +70,21 @@ class FallsTest {
         assertThat(Cooks.raised(events)).doesNotContain(AlarmName.STALLED);
     }
 
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1043, 1061, 1223, 1417})
+    void stall_isNotRaised_whenTheReadingOnlyJumpsUnderANoisyThermometer(long seed) {
+        assertThat(Cooks.raised(Replayed.events(VariedCook.cook(CookKind.JUMP, seed))))
+                .doesNotContain(AlarmName.STALLED);
+    }
+
+    /** It jumps, and later the heat goes off. */
+    @Test
+    void stall_isRaised_whenThePanCoolsAfterAJump() {
+        DoubleUnaryOperator offC = t -> (t >= FAULT_S ? -1.2 : 0) - since(t, FAULT_S + 60) / 60;
+        assertThat(Cooks.raisedT(cook(3300, 1, offC), AlarmName.STALLED).orElseThrow())
+                .isBetween(FAULT_S + 130, FAULT_S + 260);
+    }
+
     @Test
     void stall_isNotRaised_whenThePanSagsAndComesBackWithinAMinute() {
         List<CookEvent> events = cook(3200, 1, t -> -1.2 * Math.max(0, 1 - Math.abs(t - FAULT_S - 30) / 30));
