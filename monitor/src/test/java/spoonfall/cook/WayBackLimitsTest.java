@@ -179,7 +179,7 @@ final class WayBackLimitsTest {
     void readingsThatBeginAnew_haveNoPaceBefore() {
         stand(10, BOILED_C).to(100, -6).to(100.8, 3);
         way.restart();
-        stand(4, 101).stand(4, 101.6);
+        stand(4, 101).stand(5, 101.6);
         assertThat(way.warms()).isFalse();
     }
 
