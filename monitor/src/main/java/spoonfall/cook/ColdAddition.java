@@ -19,6 +19,10 @@ final class ColdAddition {
     private static final double LONGEST_S = 900;
 
     private final Track levels = new Track(60);
+
+    /** No lower than any of the latest levels: they need be looked through only where this is far above the pan. */
+    private double atMostC = Double.NEGATIVE_INFINITY;
+
     private double beforeC = Double.NaN;
     private double fellT;
     private double lowestC;
@@ -33,6 +37,7 @@ final class ColdAddition {
     /** Forgets the way here. */
     void restart() {
         levels.clear();
+        atMostC = Double.NEGATIVE_INFINITY;
         forget();
     }
 
@@ -41,19 +46,26 @@ final class ColdAddition {
         warms = false;
     }
 
+    private void look(double t, double levelC) {
+        atMostC = levels.highestSince(t - WITHIN_S).orElse(levelC);
+        if (atMostC - levelC >= LEAST_FALL_C) {
+            beforeC = atMostC;
+            fellT = t;
+            lowestC = levelC;
+            lowestT = t;
+        }
+    }
+
     /** Takes note of where the pan is. */
     void endSecond(Signals now, Stages stages) {
         double t = now.t();
         double levelC = now.levelC();
         levels.add(t, levelC);
+        atMostC = Math.max(atMostC, levelC);
         if (Double.isNaN(beforeC)) {
             boolean mayCome = stages.stage().boiling() && !stages.reachedWindow();
-            double peakC = mayCome ? levels.highestSince(t - WITHIN_S).orElse(levelC) : levelC;
-            if (peakC - levelC >= LEAST_FALL_C) {
-                beforeC = peakC;
-                fellT = t;
-                lowestC = levelC;
-                lowestT = t;
+            if (mayCome && atMostC - levelC >= LEAST_FALL_C) {
+                look(t, levelC);
             }
             return;
         }
