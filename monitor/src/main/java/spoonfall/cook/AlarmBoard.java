@@ -15,48 +15,80 @@ import spoonfall.alarm.Condition;
 
 /** All alarms of one cook, with the words they were raised with. */
 final class AlarmBoard {
-    private static final AlarmName[] NAMES = AlarmName.values();
+    private final Map<AlarmName, Place> places = new EnumMap<>(AlarmName.class);
 
-    private final Map<AlarmName, Alarm> alarms = new EnumMap<>(AlarmName.class);
-    private final Map<AlarmName, AlarmText> texts = new EnumMap<>(AlarmName.class);
-    private final Map<AlarmName, Suppression> suppressions = new EnumMap<>(AlarmName.class);
+    /** The same in the names' order, for whoever asks all of them. */
+    private final List<Place> all;
 
     AlarmBoard() {
-        for (AlarmName name : NAMES) {
-            alarms.put(name, new Alarm(name.delays()));
+        for (AlarmName name : AlarmName.values()) {
+            places.put(name, new Place(name));
+        }
+        all = List.copyOf(places.values());
+    }
+
+    /** One alarm's place on the board. */
+    private static final class Place {
+        final AlarmName name;
+        final Alarm alarm;
+        AlarmText text = AlarmText.NONE;
+        Optional<Suppression> suppressedBy = Optional.empty();
+
+        Place(AlarmName name) {
+            this.name = name;
+            alarm = new Alarm(name.delays());
+        }
+
+        String id(int occurrence) {
+            return name.wireName() + "-" + occurrence;
+        }
+
+        CookAlarm view() {
+            return new CookAlarm(
+                    id(alarm.occurrence()),
+                    name,
+                    alarm.state(),
+                    alarm.raisedAtS(),
+                    text.title(),
+                    text.act(),
+                    alarm.shelvedUntilS(),
+                    suppressedBy);
         }
     }
 
     /** Lets time pass: what was put aside for its time comes back. */
     void pass(double t, List<CookEvent> events) {
-        for (AlarmName name : NAMES) {
-            tell(t, name, alarm(name).pass(t), events);
+        for (Place place : all) {
+            tell(t, place, place.alarm.pass(t), events);
         }
     }
 
     /** Takes note of a condition; {@code text} is asked for only when the alarm begins with it, told or not. */
     void update(double t, AlarmName name, Condition condition, Supplier<AlarmText> text, List<CookEvent> events) {
-        Alarm alarm = alarm(name);
-        int before = alarm.occurrence();
-        Optional<AlarmChange> change = alarm.update(t, condition);
-        if (alarm.occurrence() > before) {
-            texts.put(name, text.get());
+        Place place = place(name);
+        int before = place.alarm.occurrence();
+        Optional<AlarmChange> change = place.alarm.update(t, condition);
+        if (place.alarm.occurrence() > before) {
+            place.text = text.get();
         }
-        tell(t, name, change, events);
+        tell(t, place, change, events);
     }
 
     /** What {@code name} warned of is settled: it is normal, and begins anew with whatever comes. */
     void over(double t, AlarmName name, List<CookEvent> events) {
-        tell(t, name, alarm(name).settle(), events);
+        Place place = place(name);
+        tell(t, place, place.alarm.settle(), events);
     }
 
     /** Says why {@code name} means nothing just now, or that it means something. */
     void suppress(double t, AlarmName name, Optional<Suppression> reason, List<CookEvent> events) {
+        Place place = place(name);
+        boolean suppressed = place.suppressedBy.isPresent();
+        place.suppressedBy = reason;
         if (reason.isPresent()) {
-            suppressions.put(name, reason.get());
-            tell(t, name, alarm(name).suppress(), events);
-        } else if (suppressions.remove(name) != null) {
-            tell(t, name, alarm(name).unsuppress(), events);
+            tell(t, place, place.alarm.suppress(), events);
+        } else if (suppressed) {
+            tell(t, place, place.alarm.unsuppress(), events);
         }
     }
 
@@ -72,11 +104,11 @@ final class AlarmBoard {
 
     /** Takes the alarm of that id back, which may have come and gone since it was put aside; empty if it never was. */
     Optional<CookAlarm> unshelve(double t, String id, List<CookEvent> events) {
-        for (AlarmName name : NAMES) {
-            for (int i = alarm(name).occurrence(); i > 0; i--) {
-                if (id(name, i).equals(id)) {
-                    tell(t, name, alarm(name).unshelve(), events);
-                    return Optional.of(view(name));
+        for (Place place : all) {
+            for (int i = place.alarm.occurrence(); i > 0; i--) {
+                if (place.id(i).equals(id)) {
+                    tell(t, place, place.alarm.unshelve(), events);
+                    return Optional.of(place.view());
                 }
             }
         }
@@ -85,39 +117,40 @@ final class AlarmBoard {
 
     private Optional<CookAlarm> change(
             double t, String id, Function<Alarm, Optional<AlarmChange>> act, List<CookEvent> events) {
-        for (AlarmName name : NAMES) {
-            Alarm alarm = alarm(name);
-            if (alarm.occurrence() > 0 && id(name, alarm.occurrence()).equals(id)) {
-                tell(t, name, act.apply(alarm), events);
-                return Optional.of(view(name));
+        for (Place place : all) {
+            int occurrence = place.alarm.occurrence();
+            if (occurrence > 0 && place.id(occurrence).equals(id)) {
+                tell(t, place, act.apply(place.alarm), events);
+                return Optional.of(place.view());
             }
         }
         return Optional.empty();
     }
 
-    private void tell(double t, AlarmName name, Optional<AlarmChange> change, List<CookEvent> events) {
+    private static void tell(double t, Place place, Optional<AlarmChange> change, List<CookEvent> events) {
         if (change.isPresent()) {
-            events.add(new CookEvent.AlarmChanged(t, change.get(), view(name)));
+            events.add(new CookEvent.AlarmChanged(t, change.get(), place.view()));
         }
     }
 
     /** Whether what it warns of is so, whether or not the cook is told. */
     boolean present(AlarmName name) {
-        return alarm(name).present();
+        return place(name).alarm.present();
     }
 
     /** Whether it was raised at {@code t} or later. */
     boolean raisedSince(double t, AlarmName name) {
-        return alarm(name).occurrence() > 0 && alarm(name).raisedAtS() >= t;
+        Alarm alarm = place(name).alarm;
+        return alarm.occurrence() > 0 && alarm.raisedAtS() >= t;
     }
 
     /** Those that can be seen, most urgent first: active, then returned, then shelved; then by priority and age. */
     List<CookAlarm> standing() {
         List<CookAlarm> standing = new ArrayList<>();
-        for (AlarmName name : NAMES) {
-            AlarmState state = alarm(name).state();
+        for (Place place : all) {
+            AlarmState state = place.alarm.state();
             if (state != AlarmState.NORMAL && state != AlarmState.SUPPRESSED) {
-                standing.add(view(name));
+                standing.add(place.view());
             }
         }
         standing.sort(Comparator.comparing((CookAlarm alarm) -> alarm.state())
@@ -126,29 +159,11 @@ final class AlarmBoard {
         return standing;
     }
 
-    private CookAlarm view(AlarmName name) {
-        Alarm alarm = alarm(name);
-        AlarmText text = texts.getOrDefault(name, AlarmText.NONE);
-        return new CookAlarm(
-                id(name, alarm.occurrence()),
-                name,
-                alarm.state(),
-                alarm.raisedAtS(),
-                text.title(),
-                text.act(),
-                alarm.shelvedUntilS(),
-                Optional.ofNullable(suppressions.get(name)));
-    }
-
-    private static String id(AlarmName name, int occurrence) {
-        return name.wireName() + "-" + occurrence;
-    }
-
-    private Alarm alarm(AlarmName name) {
-        Alarm alarm = alarms.get(name);
-        if (alarm == null) {
+    private Place place(AlarmName name) {
+        Place place = places.get(name);
+        if (place == null) {
             throw new IllegalStateException("no alarm " + name);
         }
-        return alarm;
+        return place;
     }
 }

@@ -47,6 +47,10 @@ final class ColdAddition {
 
     private final double waterBoilC;
     private final Track levels = new Track(PACE_S);
+
+    /** No lower than any of the latest levels: they need be looked through only where this is far above the pan. */
+    private double atMostC = Double.NEGATIVE_INFINITY;
+
     private double beforeC = Double.NaN;
     private double fellT;
     private double lowestC;
@@ -78,6 +82,7 @@ final class ColdAddition {
     /** Forgets the way here. */
     void restart() {
         levels.clear();
+        atMostC = Double.NEGATIVE_INFINITY;
         forget();
     }
 
@@ -87,18 +92,25 @@ final class ColdAddition {
         late = false;
     }
 
+    private void look(Signals now) {
+        atMostC = levels.highestSince(now.t() - WITHIN_S).orElse(now.levelC());
+        if (atMostC - now.levelC() >= LEAST_FALL_C) {
+            beforeC = atMostC;
+            fellT = now.t();
+            lower(now);
+        }
+    }
+
     /** Takes note of where the pan is. */
     void endSecond(Signals now, Stages stages) {
         double t = now.t();
         double levelC = now.levelC();
         levels.add(t, levelC);
+        atMostC = Math.max(atMostC, levelC);
         if (Double.isNaN(beforeC)) {
             boolean mayCome = stages.stage().boiling() && !stages.reachedWindow();
-            double peakC = mayCome ? levels.highestSince(t - WITHIN_S).orElse(levelC) : levelC;
-            if (peakC - levelC >= LEAST_FALL_C) {
-                beforeC = peakC;
-                fellT = t;
-                lower(now);
+            if (mayCome && atMostC - levelC >= LEAST_FALL_C) {
+                look(now);
             }
             return;
         }

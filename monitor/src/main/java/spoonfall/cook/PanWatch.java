@@ -20,7 +20,7 @@ final class PanWatch {
     private static final double TOO_EARLY_S = 240;
 
     /** Reminders need no forecast more often than that, in seconds. */
-    private static final double REMIND_EVERY_S = 10;
+    private static final long REMIND_EVERY_S = 10;
 
     private final CookSettings settings;
     private final Pace pace;
@@ -263,7 +263,7 @@ final class PanWatch {
     private void remind(double t, Signals now, List<CookEvent> events) {
         Stage stage = stages.stage();
         boolean climbs = stage.boiling() && !stage.atOrPastGelPoint() && !board.present(AlarmName.STALLED);
-        boolean ask = climbs && t % REMIND_EVERY_S == 0;
+        boolean ask = climbs && (long) t % REMIND_EVERY_S == 0;
         double riseC = now.trendC() - settings.waterBoil().temperatureC();
         double solids = climbs ? forecaster.solids(riseC) : 0;
         reminders.endSecond(now, stage, solids, ask ? forecaster.forecast(t) : Optional.empty(), events);

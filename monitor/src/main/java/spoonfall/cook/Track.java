@@ -1,6 +1,5 @@
 package spoonfall.cook;
 
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import spoonfall.estimate.MiddleHalf;
@@ -10,6 +9,7 @@ final class Track {
     private final double keepS;
     private double[] times = new double[64];
     private double[] values = new double[64];
+    private double[] part = new double[16];
     private int from;
     private int to;
 
@@ -70,8 +70,12 @@ final class Track {
         if (first >= end) {
             return OptionalDouble.empty();
         }
-        double[] part = Arrays.copyOfRange(values, first, end);
-        return OptionalDouble.of(MiddleHalf.mean(part, part.length));
+        int count = end - first;
+        if (part.length < count) {
+            part = new double[2 * count];
+        }
+        System.arraycopy(values, first, part, 0, count);
+        return OptionalDouble.of(MiddleHalf.mean(part, count));
     }
 
     /** The largest value since {@code sinceT}. */

@@ -8,7 +8,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class CurveTable {
     private static final int COEFFICIENTS = 4;
-    private static final int NEWTON_STEPS = 3;
+    private static final int NEWTON_STEPS = 2;
 
     private final double from;
     private final double width;
