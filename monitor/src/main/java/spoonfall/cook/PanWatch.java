@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import spoonfall.alarm.Condition;
 import spoonfall.estimate.PanPrior;
+import spoonfall.estimate.Slots;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 
@@ -32,6 +33,8 @@ final class PanWatch {
     private final PanAlarms alarms;
     private final TooFast tooFast;
     private final Reminders reminders = new Reminders();
+    private final Slots slots = new Slots();
+    private double solids;
     private final ProbeWatch probe;
     private final OutOfPan leaving;
     private final WayBack wayBack;
@@ -264,9 +267,10 @@ final class PanWatch {
         Stage stage = stages.stage();
         boolean climbs = stage.boiling() && !stage.atOrPastGelPoint() && !board.present(AlarmName.STALLED);
         boolean ask = climbs && (long) t % REMIND_EVERY_S == 0;
-        double riseC = now.trendC() - settings.waterBoil().temperatureC();
-        double solids = climbs ? forecaster.solids(riseC) : 0;
-        reminders.endSecond(now, stage, solids, ask ? forecaster.forecast(t) : Optional.empty(), events);
+        if (climbs && slots.begins(t)) {
+            solids = forecaster.solids(now.trendC() - settings.waterBoil().temperatureC());
+        }
+        reminders.endSecond(now, stage, climbs ? solids : 0, ask ? forecaster.forecast(t) : Optional.empty(), events);
     }
 
     private boolean outOfPan() {

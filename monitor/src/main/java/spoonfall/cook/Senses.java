@@ -11,7 +11,10 @@ import spoonfall.estimate.Slots;
  */
 final class Senses {
     private static final double HEARD_LATELY_S = 5;
-    private static final double PEAK_S = 600;
+
+    /** A second less than ten minutes: a point leaves them when another becomes an earlier one, and both are looked for at once. */
+    private static final double PEAK_S = 599;
+
     private static final double FALL_S = 20;
 
     private final Pace pace;
