@@ -154,6 +154,24 @@ final class SensesTest {
     }
 
     @Test
+    void whileNothingIsRead_heightsBecomeEarlierOnes_andAreForgotten() {
+        watch(10, t -> 104);
+        watch(20, t -> 102);
+        assertThat(silentUntil(75).earlierPeakC()).isCloseTo(104, EXACTLY);
+        assertThat(silentUntil(608).earlierPeakC()).isCloseTo(104, EXACTLY);
+        assertThat(silentUntil(640).earlierPeakC()).isCloseTo(102, EXACTLY);
+    }
+
+    private Signals silentUntil(double untilT) {
+        Signals now = MadeSignals.at(0, 0);
+        while (t < untilT) {
+            t++;
+            now = senses.endSecond(t).orElseThrow();
+        }
+        return now;
+    }
+
+    @Test
     void aHeightThatWasNotThePans_isForgotten() {
         watch(100, t -> 103);
         assertThat(watch(10, t -> 101).peakC()).isCloseTo(103, EXACTLY);
