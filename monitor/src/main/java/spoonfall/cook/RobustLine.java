@@ -41,7 +41,7 @@ record RobustLine(double slope, double atEnd, double endX, double scatter, doubl
             return Optional.empty();
         }
         double aboutSlope = near.isPresent() ? near.get().slope() : Double.NaN;
-        double aboutError = near.isPresent() ? near.get().slopeError() / 2 : Double.NaN;
+        double aboutError = near.isPresent() ? near.get().slopeError() : Double.NaN;
         double slope = Selection.median(slopes, count, aboutSlope - aboutError, aboutSlope + aboutError);
         double[] residuals = new double[n];
         for (int i = 0; i < n; i++) {
