@@ -82,7 +82,7 @@ final class StorytellerTest {
         assertThat(sentences(story(Scenario.STALL)))
                 .contains("It is cooling: {diff:N.N} down since {clock:N}. Is the heat on?");
         assertThat(sentences(story(Scenario.SCORCH)))
-                .contains("The base may be catching: it climbs {diff:N.N} a minute; "
+                .contains("The base may be catching: it climbs {diff:N.N} a minute and jumps about more than before; "
                         + "the water that leaves allows {diff:N.N}. "
                         + "Stir down to the base, and turn the heat down.");
     }
