@@ -37,10 +37,32 @@ record AlarmText(String title, String act) {
 
     /** It has stood at one height for {@code forS} seconds. */
     static AlarmText standingStill(double forS) {
-        long minutes = Math.max(1, Math.round(forS / 60));
-        String title =
-                minutes == 1 ? "No water has left for a minute." : "No water has left for " + minutes + " minutes.";
-        return new AlarmText(title, "Is a lid on, or the heat too low?");
+        return new AlarmText("No water has left for " + minutes(forS) + ".", "Is a lid on, or the heat too low?");
+    }
+
+    /** Something cold went in {@code agoS} seconds ago; it is {@code shortC} below the boil and needs so much longer. */
+    static AlarmText coldAndSlow(double agoS, double shortC, double untilBoilS) {
+        String act = String.format(
+                Locale.ROOT,
+                "At this pace it takes %s more for the last {diff:%.1f}: turn the heat up?",
+                minutes(untilBoilS),
+                shortC);
+        return new AlarmText(stillNotBoiling(agoS), act);
+    }
+
+    /** The same where it warms no further. */
+    static AlarmText coldAndNoWarmer(double agoS, double shortC) {
+        return new AlarmText(
+                stillNotBoiling(agoS), mark("It is {diff:%.1f} short and warms no further: turn the heat up?", shortC));
+    }
+
+    private static String stillNotBoiling(double agoS) {
+        return "Something cold went in " + minutes(agoS) + " ago, and the pan still does not boil.";
+    }
+
+    private static String minutes(double s) {
+        long minutes = Math.max(1, Math.round(s / 60));
+        return minutes == 1 ? "a minute" : minutes + " minutes";
     }
 
     /** It climbs by {@code perMinC} a minute where the water that leaves allows {@code allowedPerMinC}; {@code shakes} if it scatters more besides. */

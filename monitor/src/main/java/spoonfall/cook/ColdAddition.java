@@ -2,8 +2,8 @@ package spoonfall.cook;
 
 /**
  * Tells a pan into which something cold went: its reading falls within half a minute and then warms again. A pan off the
- * heat falls more slowly and goes on falling; a set test is known by the test window. The numbers are common practice,
- * no source.
+ * heat falls more slowly and goes on falling; a set test is known by the test window. It is expected back at the boil within
+ * some minutes, and said to be late once it is seen that it will not be. The numbers are common practice, no source.
  */
 final class ColdAddition {
     private static final double WITHIN_S = 30;
@@ -18,16 +18,61 @@ final class ColdAddition {
     private static final double BACK_WITHIN_C = 0.5;
     private static final double LONGEST_S = 900;
 
-    private final Track levels = new Track(60);
+    /** Into a pan that thin goes its sugar, which takes long, and who stirs it in knows. */
+    private static final double THIN_C = 1;
+
+    /** What lies lower than that above the water boil does not boil with sugar in it. */
+    private static final double BOILS_C = 0.3;
+
+    /** A pan that warms comes up faster than one that boils. */
+    private static final double BOILS_PER_MIN_C = 0.8;
+
+    private static final double MINUTE_S = 60;
+
+    /** Something cold that the hob can carry is back by then; a pan that needs longer needs more heat. */
+    private static final double LATE_S = 360;
+
+    /** A reading that jumped down by less may go on there, as the pan does where it is. */
+    private static final double DEEP_C = 5;
+
+    /** The pace of so many seconds is known so long after the bottom; no burner's pause lasts as long. */
+    private static final double PACE_S = 90;
+
+    private static final double PACE_AFTER_S = 120;
+
+    /** What comes no higher meanwhile warms no further. */
+    private static final double HIGHER_C = 0.3;
+
+    private static final double HIGHER_STEPS = 1.5;
+
+    private final double waterBoilC;
+    private final Track levels = new Track(PACE_S);
     private double beforeC = Double.NaN;
     private double fellT;
     private double lowestC;
     private double lowestT;
     private boolean warms;
+    private boolean below;
+    private boolean late;
+
+    /** {@code waterBoilC} is where plain water boils. */
+    ColdAddition(double waterBoilC) {
+        this.waterBoilC = waterBoilC;
+    }
 
     /** Whether something cold went in and the pan, which warms again, is not back yet. */
     boolean seen() {
         return warms;
+    }
+
+    /** Whether that pan stays below the boil for longer than anybody wants, or has done so. */
+    boolean late() {
+        return late;
+    }
+
+    /** Whether it is still there. */
+    boolean stalls() {
+        return late && below;
     }
 
     /** Forgets the way here. */
@@ -39,6 +84,7 @@ final class ColdAddition {
     private void forget() {
         beforeC = Double.NaN;
         warms = false;
+        late = false;
     }
 
     /** Takes note of where the pan is. */
@@ -52,21 +98,63 @@ final class ColdAddition {
             if (peakC - levelC >= LEAST_FALL_C) {
                 beforeC = peakC;
                 fellT = t;
-                lowestC = levelC;
-                lowestT = t;
+                lower(now);
             }
             return;
         }
         if (levelC < lowestC) {
-            lowestC = levelC;
-            lowestT = t;
+            lower(now);
         }
         double enoughC = Math.max(WARMS_C, STEPS * now.knownStepC());
         boolean bottomed = lowestT - fellT <= BOTTOM_WITHIN_S;
         warms = bottomed && (warms || levelC >= lowestC + enoughC);
-        boolean back = levelC >= beforeC - BACK_WITHIN_C;
-        if (back || t - fellT > (warms ? LONGEST_S : LOOKS_FOR_S)) {
+        below = beforeC - waterBoilC >= THIN_C && levelC < waterBoilC + BOILS_C;
+        late = warms && (late || (below && comesLate(now)));
+        boolean back = levelC >= beforeC - BACK_WITHIN_C || boilsAgain(now, stages);
+        if (back || (!stalls() && t - fellT > (warms ? LONGEST_S : LOOKS_FOR_S))) {
             forget();
         }
+    }
+
+    /** Whether it boils lower than before, as what was thinned does: it is above water's boil, and warms no more. */
+    private boolean boilsAgain(Signals now, Stages stages) {
+        double lastMinuteC = now.levelC() - levels.valueAt(now.t() - MINUTE_S).orElse(lowestC);
+        return warms
+                && now.t() - lowestT >= MINUTE_S
+                && stages.stage().boiling()
+                && now.levelC() >= waterBoilC + BOILS_C
+                && lastMinuteC < Math.max(BOILS_PER_MIN_C, STEPS * now.knownStepC());
+    }
+
+    private void lower(Signals now) {
+        lowestC = now.levelC();
+        lowestT = now.t();
+    }
+
+    private boolean comesLate(Signals now) {
+        boolean cold = beforeC - lowestC >= DEEP_C;
+        return cold && now.t() - lowestT >= PACE_AFTER_S && now.t() - fellT + untilBoilS(now) > LATE_S;
+    }
+
+    /** How long it takes to the boil at its pace of late. */
+    private double untilBoilS(Signals now) {
+        return shortC(now) * PACE_S / Math.max(HIGHER_C, higherC(now));
+    }
+
+    private double shortC(Signals now) {
+        return waterBoilC + BOILS_C - now.levelC();
+    }
+
+    private double higherC(Signals now) {
+        return now.levelC() - levels.valueAt(now.t() - PACE_S).orElse(lowestC);
+    }
+
+    /** What to say of a pan that comes back late. */
+    AlarmText text(Signals now) {
+        double forS = now.t() - fellT;
+        boolean higher = higherC(now) >= Math.max(HIGHER_C, HIGHER_STEPS * now.knownStepC());
+        return higher
+                ? AlarmText.coldAndSlow(forS, shortC(now), untilBoilS(now))
+                : AlarmText.coldAndNoWarmer(forS, shortC(now));
     }
 }

@@ -31,6 +31,8 @@ final class Cooling {
     /** A reading that jumped down stays there; a pan that cools goes lower. */
     private static final double NEW_LOW_C = 0.15;
 
+    private static final double GOES_LOWER_C = 0.25;
+
     private static final double NEW_LOW_WITHIN_S = 60;
 
     /** Nothing is known of what the pan did while the thermometer was silent for so long. */
@@ -64,6 +66,12 @@ final class Cooling {
         heights.clear();
         peakC = Double.NEGATIVE_INFINITY;
         fromC = Double.NaN;
+    }
+
+    /** The reading jumped to where it is now: if it fell, the pan cools only if it goes lower still. */
+    void jumped(Signals now) {
+        lowestC = Math.min(lowestC, now.levelC() - GOES_LOWER_C);
+        leftT = now.t();
     }
 
     /** Takes note of where the pan is. */

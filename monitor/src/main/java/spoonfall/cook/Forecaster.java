@@ -225,6 +225,11 @@ final class Forecaster {
         estimator.doubtTheLastMinute();
     }
 
+    /** The reading jumped: that it lies elsewhere since does not say that the pan stands or cools. */
+    void jumped() {
+        estimator.jumped();
+    }
+
     /** Whether the pan has stopped climbing. */
     boolean still() {
         return estimator.still();

@@ -52,6 +52,11 @@ final class OutOfPan {
 
     private static final double SAGS_PER_S_C = 0.05;
     private static final double RECOVERS_C = 0.7;
+    private static final double WARMS_C = 0.12;
+
+    /** By then a pan on a small flame has turned as well. */
+    private static final double TURNED_S = 60;
+
     private static final double BACK_WITHIN_C = 2;
     private static final double BOILS_ABOVE_C = 0.2;
     private static final double STEADY_PER_MIN_C = 1.2;
@@ -131,9 +136,20 @@ final class OutOfPan {
                         && fallsByAtLeast(t, nowC, stepC) >= FAR_BELOW_C + sugarC)) {
             return true;
         }
-        // It fell, but not far: a pan warms again soon; steam does not.
-        boolean recovers = nowC - lowestC >= RECOVERS_C;
-        return t - fellT >= STAYS_S && deepC >= (noSugar ? SUGAR_COOLS_C : DEEP_FALL_C) && !recovers;
+        // It fell, but not far: a pan warms again soon, however slowly; steam does not.
+        boolean deep = deepC >= (noSugar ? SUGAR_COOLS_C : DEEP_FALL_C);
+        if (t - fellT < STAYS_S || !deep || nowC - lowestC >= RECOVERS_C) {
+            return false;
+        }
+        double lately = lastSecondsC(t, nowC);
+        return lately <= -WARMS_C || (lately < WARMS_C && t - fellT >= TURNED_S);
+    }
+
+    /** By how much it warmed within the last 17 s. */
+    private double lastSecondsC(double t, double nowC) {
+        double lateC = values.middleBetween(t - 8, t).orElse(nowC);
+        double earlyC = values.middleBetween(t - 25, t - 17).orElse(nowC);
+        return lateC - earlyC;
     }
 
     /** Whether it begins to fall, and from where. */

@@ -2,6 +2,7 @@ package spoonfall.cook;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import spoonfall.alarm.Condition;
 
 /** Runs the alarms of the pan: when each is so, and by which design each means nothing just now. */
@@ -30,7 +31,7 @@ final class PanAlarms {
     private final SetTests tests;
     private final Watches watches;
     private final Standstill standstill = new Standstill();
-    private final ColdAddition cold = new ColdAddition();
+    private final ColdAddition cold;
     private boolean setTest;
     private double gelDueT;
     private double hotT = Double.NEGATIVE_INFINITY;
@@ -45,6 +46,7 @@ final class PanAlarms {
         this.forecaster = forecaster;
         this.tests = tests;
         watches = new Watches(settings);
+        cold = new ColdAddition(settings.waterBoil().temperatureC());
     }
 
     /** The gel point is another one from now on: what was called for the old one is settled. */
@@ -65,6 +67,11 @@ final class PanAlarms {
     /** Whether something cold went in and the pan is on its way back. */
     boolean coldAdded() {
         return cold.seen();
+    }
+
+    /** The reading has jumped to where it is now: the pan has not fallen from where it was read before. */
+    void jumped(Signals now) {
+        watches.jumped(now);
     }
 
     /** Forgets the way here: what comes does not go on from it. */
@@ -103,11 +110,15 @@ final class PanAlarms {
         if (warmsAgain) {
             stalled = Condition.ABSENT; // somebody saw to it
         }
+        if (cold.stalls()) {
+            stalled = Condition.PRESENT;
+        }
         boolean cooling = stage == Stage.OFF_THE_HEAT || forecaster.cools() || watches.cools(now);
-        board.update(
-                t, AlarmName.STALLED, stalled, () -> standstill.text(now, cooling, stages.reachedWindow()), events);
+        Supplier<AlarmText> stallText =
+                cold.stalls() ? () -> cold.text(now) : () -> standstill.text(now, cooling, stages.reachedWindow());
+        board.update(t, AlarmName.STALLED, stalled, stallText, events);
         boolean scorched = board.present(AlarmName.SCORCH_RISK);
-        Condition scorch = pace.shows() ? watches.scorchRisk(stages, now, forecaster) : Condition.ABSENT;
+        Condition scorch = pace.shows() ? watches.scorchRisk(stages, now, forecaster, cold.seen()) : Condition.ABSENT;
         board.update(t, AlarmName.SCORCH_RISK, scorch, watches::scorchText, events);
         if (!scorched && board.present(AlarmName.SCORCH_RISK)) {
             forecaster.doubtTheLastMinute();
@@ -123,7 +134,7 @@ final class PanAlarms {
         Optional<Suppression> tested = when(setTest || tests.away(t, stages.stage()), Suppression.SET_TEST);
         Optional<Suppression> set = when(tests.set(), Suppression.SET);
         Optional<Suppression> testing = either(set, when(tests.testing(t, stages.stage()), Suppression.SET_TEST));
-        Optional<Suppression> chilled = when(cold.seen(), Suppression.COLD_ADDED);
+        Optional<Suppression> chilled = when(cold.seen() && !cold.late(), Suppression.COLD_ADDED);
         Optional<Suppression> unseen = either(set, blind);
         Optional<Suppression> tooLate = either(testing, past);
         board.suppress(t, AlarmName.START_SET_TESTS, either(either(tooLate, atGel), blind), events);

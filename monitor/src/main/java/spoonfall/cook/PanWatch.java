@@ -35,6 +35,7 @@ final class PanWatch {
     private final ProbeWatch probe;
     private final OutOfPan leaving;
     private final WayBack wayBack;
+    private final Jumped jumped = new Jumped();
     private Optional<Signals> signals = Optional.empty();
     private boolean misledLately;
 
@@ -193,7 +194,12 @@ final class PanWatch {
             reminders.restart();
             tooFast.restart(t);
             wayBack.restart();
+            jumped.restart();
             return;
+        }
+        if (pace.shows() && jumped.endSecond(now)) {
+            forecaster.jumped();
+            alarms.jumped(now);
         }
         if (probe.caughtUp() && !leaptPast(t, now)) {
             forecaster.skip();

@@ -73,6 +73,11 @@ final class Watches {
         cooling.restart();
     }
 
+    /** The reading has jumped to where it is now. */
+    void jumped(Signals now) {
+        cooling.jumped(now);
+    }
+
     /** Whether the pan cools by its readings alone. */
     boolean cools(Signals signals) {
         return cooling.forS(signals) > 0;
@@ -136,9 +141,13 @@ final class Watches {
         return stands || cooling.low() ? Condition.UNDECIDED : Condition.ABSENT;
     }
 
-    /** Whether the base catches; to be asked after {@link #stalled}. */
-    Condition scorchRisk(Stages stages, Signals signals, Forecaster forecaster) {
-        return scorching.judge(stages, signals, forecaster, cooling.low() || forecaster.still());
+    /**
+     * Whether the base catches; to be asked after {@link #stalled}.
+     *
+     * @param comesBack whether something cold went in, so that it warms up to its boil
+     */
+    Condition scorchRisk(Stages stages, Signals signals, Forecaster forecaster, boolean comesBack) {
+        return scorching.judge(stages, signals, forecaster, comesBack || cooling.low() || forecaster.still());
     }
 
     /** What to say of the climb that was judged last. */

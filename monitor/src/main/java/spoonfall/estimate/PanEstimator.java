@@ -153,6 +153,11 @@ public final class PanEstimator {
         }
     }
 
+    /** The readings jumped: that they lie elsewhere since does not say that the pan stands or cools. */
+    public void jumped() {
+        stall.jumped();
+    }
+
     /** Whether the readings agree with what is known of the pan. */
     public boolean follows() {
         return begun && astray.none();

@@ -15,6 +15,9 @@ final class StallWatch {
     private static final double LOW_S = 62;
     private static final double LEFT_S = 108;
 
+    /** What jumped down cools only if it goes lower still. */
+    private static final double GOES_LOWER_C = 0.5;
+
     private static final double BEFORE_S = 60;
     private static final double LEVEL_S = 600;
     private static final double DROP_C = 0.25;
@@ -56,6 +59,7 @@ final class StallWatch {
     private boolean falling;
     private double climbBefore;
     private double stillC;
+    private double jumpedToC = Double.NaN;
 
     /** Begins afresh, with what came before forgotten. */
     void begin() {
@@ -68,6 +72,12 @@ final class StallWatch {
     void lookAfresh() {
         standing.clear();
         followedSinceT = Double.NaN;
+    }
+
+    /** The readings jumped, and lie elsewhere now. */
+    void jumped() {
+        lookAfresh();
+        jumpedToC = points == 0 ? Double.NaN : rises[(points - 1) % POINTS];
     }
 
     boolean still() {
@@ -114,6 +124,8 @@ final class StallWatch {
         boolean below = riseC < bank.riseC();
         leave(t, riseC - bank.riseC(), Math.sqrt(variance));
         boolean longAgo = lowForS >= FALLING_S || (lowForS >= LOW_S && t - leftT >= LEFT_S);
+        jumpedToC = lowForS > 0 ? jumpedToC : Double.NaN;
+        below &= !(riseC > jumpedToC - GOES_LOWER_C);
         if (longAgo && below && cools(t, 35) && cools(t, 55)) {
             stop(riseC, bank.climbPerMinC(), true);
             return;

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class ColdAdditionTest {
     private static final double BOILS_C = 102;
 
-    private final ColdAddition cold = new ColdAddition();
+    private final ColdAddition cold = new ColdAddition(100);
     private Stages stages = boils(BOILS_C);
     private double t;
 
@@ -109,11 +109,100 @@ final class ColdAdditionTest {
     }
 
     @Test
-    void aPanThatWarmsForAQuarterOfAnHour_isJustSoHot() {
+    void aThinPanThatWarmsForAQuarterOfAnHour_isJustSoHot() {
+        stages = boils(100.9);
+        stand(60, 100.9);
+        stand(1, 98);
+        assertThat(stand(900, 98.5)).isTrue();
+        assertThat(cold.late()).isFalse();
+        assertThat(stand(1, 98.5)).isFalse();
+    }
+
+    @ParameterizedTest(name = "from {0} °C: {1}")
+    @CsvSource({"100.99, false", "101, true"})
+    void intoAPanThatThin_goesItsSugar(double boilsC, boolean late) {
+        stages = boils(boilsC);
+        stand(60, boilsC);
+        stand(1, 95);
+        stand(200, 97);
+        assertThat(cold.stalls()).isEqualTo(late);
+    }
+
+    @ParameterizedTest(name = "{0} °C a minute: {1}")
+    @CsvSource({"0.95, true", "1.05, false"})
+    void aPanThatNeedsMoreThanSixMinutesInAll_isLate_onceTwoMinutesTell(double perMinC, boolean late) {
+        // 8 °C below the boil of water and 6 °C when it is asked: six minutes less two leave four, for 6.2 and 5.9 °C
         stand(60, BOILS_C);
-        stand(1, 99);
-        assertThat(stand(900, 99.5)).isTrue();
-        assertThat(stand(1, 99.5)).isFalse();
+        for (int s = 0; s < 120; s++) {
+            stand(1, 94.3 + perMinC * s / 60);
+            assertThat(cold.late()).isFalse();
+        }
+        stand(1, 94.3 + 2 * perMinC);
+        assertThat(cold.stalls()).isEqualTo(late);
+    }
+
+    @ParameterizedTest(name = "by {0} °C: {1}")
+    @CsvSource({"4.99, false", "5, true"})
+    void whatFellByLess_mayHaveJumped(double byC, boolean late) {
+        stand(60, BOILS_C);
+        stand(1, BOILS_C - byC);
+        assertThat(stand(200, BOILS_C - byC + 0.6)).isTrue();
+        assertThat(cold.stalls()).isEqualTo(late);
+    }
+
+    @Test
+    void whatIsLate_staysSo_untilItIsThreeTenthsAboveTheBoilOfWater() {
+        stand(60, BOILS_C);
+        stand(1, 97);
+        stand(200, 99);
+        assertThat(stand(600, 100.29)).isTrue();
+        assertThat(cold.stalls()).isTrue();
+        stand(1, 101.2);
+        assertThat(cold.stalls()).isFalse();
+        assertThat(cold.late()).isTrue();
+    }
+
+    @Test
+    void theWords_sayHowFarItIs_andHowLongThatTakes() {
+        stand(60, BOILS_C);
+        for (int s = 0; s <= 130; s++) {
+            stand(1, 94.3 + 0.6 * s / 60);
+        }
+        assertThat(cold.text(MadeSignals.at(t - 1, 95.6)))
+                .isEqualTo(new AlarmText(
+                        "Something cold went in 2 minutes ago, and the pan still does not boil.",
+                        "At this pace it takes 8 minutes more for the last {diff:4.7}: turn the heat up?"));
+    }
+
+    @ParameterizedTest(name = "{0} °C higher, steps of {1} °C")
+    @CsvSource({"0.29, 0.1", "0.7, 0.5"})
+    void theWords_sayThatItWarmsNoFurther(double higherC, double stepC) {
+        stand(60, BOILS_C, stepC);
+        stand(1, 96, stepC);
+        stand(190, 98, stepC);
+        stand(1, 98 + higherC, stepC);
+        Signals at = MadeSignals.at(t - 1, 98 + higherC);
+        Signals now = new Signals(
+                t - 1, 98 + higherC, 98, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), at.fallC(), stepC);
+        assertThat(cold.text(now).title()).startsWith("Something cold went in 3 minutes ago");
+        assertThat(cold.text(now).act()).contains("warms no further");
+    }
+
+    @ParameterizedTest(name = "by {0} °C in the last minute: {1}")
+    @CsvSource({"0.79, false", "0.81, true"})
+    void aPanThatBoilsLowerThanBefore_isBack(double byC, boolean seen) {
+        stand(60, BOILS_C);
+        stand(1, 97);
+        assertThat(stand(60, 100.4)).isTrue();
+        assertThat(stand(1, 100.4 + byC)).isEqualTo(seen);
+    }
+
+    @Test
+    void belowTheBoil_aPanThatWarmsNoMore_isNotBack() {
+        stand(60, BOILS_C);
+        stand(1, 97);
+        assertThat(stand(70, 100.29)).isTrue();
+        assertThat(stand(1, 100.31)).isFalse();
     }
 
     @Test

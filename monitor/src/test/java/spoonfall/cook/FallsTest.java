@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.alarm.AlarmChange;
 import spoonfall.lab.varied.CookKind;
 import spoonfall.lab.varied.VariedCook;
 import spoonfall.probe.Reading;
@@ -22,6 +25,10 @@ import spoonfall.probe.trace.Trace;
 class FallsTest {
     private static final double BOILS_S = 1200;
     private static final double FAULT_S = 2700;
+
+    /** Short of the test window. */
+    private static final double COLD_S = 2400;
+
     private static final CookSettings SETTINGS = new CookSettings(WaterBoil.atElevation(0), 4.4444);
     private static final double WATER_C = SETTINGS.waterBoil().temperatureC();
 
@@ -61,6 +68,21 @@ class FallsTest {
     void stall_isNotRaised_whenTheReadingDropsAtOnceAndGoesOn(double byC) {
         List<CookEvent> events = cook(3200, 1, t -> t >= FAULT_S ? -byC : 0);
         assertThat(Cooks.raised(events)).doesNotContain(AlarmName.STALLED);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1043, 1061, 1223, 1417})
+    void stall_isNotRaised_whenTheReadingOnlyJumpsUnderANoisyThermometer(long seed) {
+        assertThat(Cooks.raised(Replayed.events(VariedCook.cook(CookKind.JUMP, seed))))
+                .doesNotContain(AlarmName.STALLED);
+    }
+
+    /** It jumps, and later the heat goes off. */
+    @Test
+    void stall_isRaised_whenThePanCoolsAfterAJump() {
+        DoubleUnaryOperator offC = t -> (t >= FAULT_S ? -1.2 : 0) - since(t, FAULT_S + 60) / 60;
+        assertThat(Cooks.raisedT(cook(3300, 1, offC), AlarmName.STALLED).orElseThrow())
+                .isBetween(FAULT_S + 130, FAULT_S + 260);
     }
 
     @Test
@@ -119,6 +141,73 @@ class FallsTest {
         List<CookEvent> events = cook(2900, 1, FallsTest::fruitC, t -> -68 * (1 - Math.exp(-since(t, FAULT_S) / 15)));
         assertThat(Cooks.raisedT(events, AlarmName.PROBE_OUT_OF_PAN).orElseThrow())
                 .isBetween(FAULT_S, FAULT_S + 20);
+    }
+
+    @ParameterizedTest(name = "{0} °C a minute")
+    @CsvSource({"0.9, 7", "1.3, 4"})
+    void stall_isRaised_whenSomethingColdTakesThePanOffTheBoilForLong(double perMinC, int minutes) {
+        CookAlarm alarm = raised(cook(3000, 1, t -> thinnedC(t, 12, perMinC, 12)), AlarmName.STALLED);
+        assertThat(alarm.raisedT()).isBetween(COLD_S + 130, COLD_S + 180);
+        assertThat(alarm.title()).isEqualTo("Something cold went in 3 minutes ago, and the pan still does not boil.");
+        assertThat(alarm.act())
+                .matches("At this pace it takes %d minutes more for the last \\{diff:[67]\\.[0-9]}: turn the heat up\\?"
+                        .formatted(minutes));
+    }
+
+    @ParameterizedTest(name = "{0} °C a minute")
+    @ValueSource(doubles = {2, 4})
+    void stall_isNotRaised_whenThePanComesBackWithinSixMinutes(double perMinC) {
+        List<CookEvent> events = cook(3000, 1, t -> thinnedC(t, 12, perMinC, 12));
+        assertThat(Cooks.raised(events)).doesNotContain(AlarmName.STALLED);
+    }
+
+    @Test
+    void stall_isRaised_whenSomethingColdWentInAndThePanWarmsNoFurther() {
+        DoubleUnaryOperator coldC = t -> thinnedC(t, 10, 6, 2) - panC(t) + panC(Math.min(t, COLD_S));
+        CookAlarm alarm = raised(cook(3000, 1, coldC), AlarmName.STALLED);
+        assertThat(alarm.raisedT()).isBetween(COLD_S + 130, COLD_S + 180);
+        assertThat(alarm.act()).matches("It is \\{diff:5\\.[0-9]} short and warms no further: turn the heat up\\?");
+    }
+
+    @Test
+    void stall_isOver_andNothingElseIsCalled_whenThePanIsBackAtTheBoil() {
+        List<CookEvent> events = cook(3400, 1, t -> thinnedC(t, 12, 0.9, 12));
+        double clearedT = changes(events, AlarmChange.CLEARED, AlarmName.STALLED)
+                .mapToDouble(CookAlarm::raisedT)
+                .findFirst()
+                .orElseThrow();
+        assertThat(clearedT).isLessThan(COLD_S + 180);
+        assertThat(Cooks.raised(events)).containsOnlyOnce(AlarmName.STALLED).doesNotContain(AlarmName.SCORCH_RISK);
+    }
+
+    @Test
+    void nothingIsSaidOfTheProbe_whileAPanOnASmallFlameWarmsAgain() {
+        assertThat(Cooks.raised(cook(3000, 1, t -> thinnedC(t, 12, 0.9, 12))))
+                .doesNotContain(AlarmName.PROBE_OUT_OF_PAN);
+    }
+
+    @Test
+    void probeOut_isRaised_whenTheSameFallWarmsNoFurther() {
+        assertThat(Cooks.raised(cook(2600, 1, t -> thinnedC(t, 12, 0, 12)))).contains(AlarmName.PROBE_OUT_OF_PAN);
+    }
+
+    private static CookAlarm raised(List<CookEvent> events, AlarmName name) {
+        return changes(events, AlarmChange.RAISED, name).findFirst().orElseThrow();
+    }
+
+    private static Stream<CookAlarm> changes(List<CookEvent> events, AlarmChange change, AlarmName name) {
+        return events.stream()
+                .filter(CookEvent.AlarmChanged.class::isInstance)
+                .map(CookEvent.AlarmChanged.class::cast)
+                .filter(changed -> changed.change() == change && changed.alarm().name() == name)
+                .map(CookEvent.AlarmChanged::alarm);
+    }
+
+    /** Something cold takes the pan down at once, which warms again by so much at most; it is a little thinner then. */
+    private static double thinnedC(double t, double byC, double perMinC, double mostC) {
+        double fallC = byC * (1 - Math.exp(-since(t, COLD_S) / 8));
+        double lowC = fallC - Math.min(mostC, since(t, COLD_S + 20) * perMinC / 60);
+        return t < COLD_S ? 0 : -Math.max(Math.min(0.8, fallC), lowC);
     }
 
     /** Two and a half degrees a minute for four minutes, and then gone within half a minute. */

@@ -75,12 +75,25 @@ final class OutOfPanTest {
     }
 
     @ParameterizedTest(name = "{0} °C: {1}")
-    @CsvSource({"6.1, 51", "5.9, -1"})
-    void whatStaysDownForFiftySeconds_isInSteam(double byC, int expected) {
+    @CsvSource({"6.1, 61", "5.9, -1"})
+    void whatStaysDownForAMinute_isInSteam(double byC, int expected) {
         // seen to fall in the first second or two, and then it stays
         int out = out(70, s -> byC);
         assertThat(out < 0 ? -1 : Math.abs(out - expected) <= 2 ? expected : out)
                 .isEqualTo(expected);
+    }
+
+    @ParameterizedTest(name = "{0} °C a second: {1}")
+    @CsvSource({"0.009, 51", "0.005, 61"})
+    void whatStillFallsAfterFiftySeconds_isInSteam_andWhatHardlyDoesAfterAMinute(double perS, int expected) {
+        assertThat(out(70, s -> 7 + s * perS)).isBetween(expected - 2, expected + 2);
+    }
+
+    @ParameterizedTest(name = "{0} °C a second: {1}")
+    @CsvSource({"0.009, -1", "0.005, 61"})
+    void aPanOnASmallFlame_warmsSlowly(double perS, int expected) {
+        int out = out(85, s -> 8 - Math.max(0, s - 10) * perS);
+        assertThat(Math.abs(out - expected)).isLessThanOrEqualTo(2);
     }
 
     @Test
@@ -98,7 +111,7 @@ final class OutOfPanTest {
     void sugarThatGoesIntoFruit_takesItDownByTwentyFiveDegreesAtMost(double fromC, double byC, int out) {
         heightC = fromC;
         // at once, so that only its depth tells, and whether it stays there
-        assertThat(Integer.signum(out(60, s -> byC))).isEqualTo(out);
+        assertThat(Integer.signum(out(70, s -> byC))).isEqualTo(out);
     }
 
     @ParameterizedTest(name = "from {0} °C, by {1} °C: {2}")

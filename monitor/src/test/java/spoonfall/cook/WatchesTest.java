@@ -282,12 +282,12 @@ final class WatchesTest {
     @Test
     void scorchRisk_isForgottenWithTheWayHere() {
         MadePan pan = MadePan.climbing(1.5, 900, 3);
-        pan.watch(960, now -> watches.scorchRisk(pan.stages(), now, pan.forecaster()));
-        assertThat(watches.scorchRisk(pan.stages(), pan.now(), pan.forecaster()))
+        pan.watch(960, now -> watches.scorchRisk(pan.stages(), now, pan.forecaster(), false));
+        assertThat(watches.scorchRisk(pan.stages(), pan.now(), pan.forecaster(), false))
                 .isEqualTo(Condition.PRESENT);
         assertThat(watches.scorchText().title()).contains("{");
         watches.restart();
-        assertThat(watches.scorchRisk(pan.stages(), pan.now(), pan.forecaster()))
+        assertThat(watches.scorchRisk(pan.stages(), pan.now(), pan.forecaster(), false))
                 .isEqualTo(Condition.UNDECIDED);
     }
 }

@@ -1,0 +1,91 @@
+package spoonfall.cook;
+
+/**
+ * Sees a reading that shifts at once and then goes on from there, as a plug or a tip does that moved: a pan gains or loses so
+ * much heat over tens of seconds. Two heights must explain the last minute far better than a slope does. What was read
+ * before says nothing of what is read after it. The numbers are judgements, no source.
+ */
+final class Jumped {
+    private static final double LEAST_C = 0.6;
+
+    /** A coarse thermometer takes one step at a time while the pan climbs. */
+    private static final double STEPS = 1.5;
+
+    /** Looked at are so many seconds to either side, and none of those between. */
+    private static final int SIDE_S = 25;
+
+    private static final int BETWEEN_S = 8;
+    private static final int ALL_S = 2 * SIDE_S + BETWEEN_S;
+
+    /** What two heights leave unexplained is less than such a part of what a slope leaves. */
+    private static final double EXPLAINS = 0.4;
+
+    /** No thermometer is so fine that less than that is anything, as a variance in °C². */
+    private static final double NOTHING = 0.0004;
+
+    private static final double SETTLES_S = 30;
+
+    private final double[] levelsC = new double[ALL_S];
+    private int seconds;
+    private double lastT;
+    private double jumpedT = Double.NEGATIVE_INFINITY;
+
+    /** Forgets the way here. */
+    void restart() {
+        seconds = 0;
+    }
+
+    /** Takes note of where the reading is; whether it has just been seen that it jumped. To be asked once a second. */
+    boolean endSecond(Signals now) {
+        if (now.t() - lastT > 1) {
+            restart(); // nothing was heard meanwhile
+        }
+        lastT = now.t();
+        levelsC[seconds++ % ALL_S] = now.levelC();
+        double leastC = Math.max(LEAST_C, STEPS * now.knownStepC());
+        boolean jumps = seconds >= ALL_S
+                && now.t() - jumpedT >= SETTLES_S
+                && Math.abs(now.levelC() - levelsC[(seconds - SIDE_S - BETWEEN_S) % ALL_S]) >= leastC / 2
+                && jumps(leastC);
+        jumpedT = jumps ? now.t() : jumpedT;
+        return jumps;
+    }
+
+    private boolean jumps(double leastC) {
+        double beforeC = 0;
+        double afterC = 0;
+        for (int i = 0; i < SIDE_S; i++) {
+            beforeC += at(i) / SIDE_S;
+            afterC += at(SIDE_S + BETWEEN_S + i) / SIDE_S;
+        }
+        double shiftC = afterC - beforeC;
+        if (Math.abs(shiftC) < leastC) {
+            return false;
+        }
+        double middleC = (beforeC + afterC) / 2;
+        double middleT = (ALL_S - 1) / 2.0;
+        double heights = NOTHING * 2 * SIDE_S;
+        double all = 0;
+        double times = 0;
+        double both = 0;
+        for (int i = 0; i < ALL_S; i++) {
+            boolean before = i < SIDE_S;
+            if (before || i >= SIDE_S + BETWEEN_S) {
+                double sideC = at(i) - (before ? beforeC : afterC);
+                double offC = at(i) - middleC;
+                double sinceT = i - middleT;
+                heights += sideC * sideC;
+                all += offC * offC;
+                times += sinceT * sinceT;
+                both += sinceT * offC;
+            }
+        }
+        double slope = all - both * both / times;
+        return heights < EXPLAINS * slope;
+    }
+
+    /** The level of the second {@code i}, the oldest of all being the first. */
+    private double at(int i) {
+        return levelsC[(seconds + i) % ALL_S];
+    }
+}
