@@ -10,6 +10,14 @@ final class Points {
 
     private static final int KEPT = 16;
 
+    /** Over so long it is seen whether the pan still warms; no pan that boils climbs so fast. */
+    private static final double WARMS_OVER_S = 27;
+
+    private static final double WARMS_PER_MIN_C = 1.5;
+
+    /** Where a pan is below the height of its last boil, less is enough. */
+    private static final double WARMS_BACK_PER_MIN_C = 0.6;
+
     private final Slots slots = new Slots();
     private double[] bucket = new double[64];
     private int inBucket;
@@ -82,5 +90,15 @@ final class Points {
         }
         double spread = n * sumXx - sumX * sumX;
         return spread <= 0 ? 0 : (n * sumXc - sumX * sumC) / spread;
+    }
+
+    /** Whether the pan is still on its way to the boil: thick syrup boils some degrees above water, and a slow hob takes a minute for those. */
+    boolean warms() {
+        return slopePerMinC(WARMS_OVER_S) > WARMS_PER_MIN_C;
+    }
+
+    /** The same for one that is known to boil higher than it is. */
+    boolean warmsBack() {
+        return slopePerMinC(WARMS_OVER_S) > WARMS_BACK_PER_MIN_C;
     }
 }
