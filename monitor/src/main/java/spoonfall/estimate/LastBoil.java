@@ -15,9 +15,6 @@ final class LastBoil {
     private static final double ABOVE_C = 0.3;
     private static final double ABOVE_TIMES = 1.5;
 
-    /** What warms so far below its last boil has not come back to it. */
-    private static final double BELOW_C = 0.4;
-
     /** A reading so soon after the boil began may be off by that much. */
     private static final double DOUBT_C = 0.15;
 
@@ -45,11 +42,6 @@ final class LastBoil {
     /** Whether a boil before is remembered; what is known of it is still in the bank. */
     boolean knows(FilterBank bank) {
         return !Double.isNaN(endedT) && bank.riseC() >= THIN_C;
-    }
-
-    /** Whether a pan that still {@code warms}, or not, is back at the boil that is remembered. */
-    boolean back(double riseC, boolean warms, FilterBank bank) {
-        return !warms || riseC > bank.riseC() - BELOW_C;
     }
 
     /** Lets the bank go on with the heat of the boil before, from a reading; false if that was another pan or none. */

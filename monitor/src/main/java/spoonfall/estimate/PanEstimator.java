@@ -231,8 +231,8 @@ public final class PanEstimator {
     }
 
     private void begin(double t, double riseC, boolean arrived) {
-        if (lastBoil.knows(bank) && !(arrived && lastBoil.back(riseC, points.warmsBack(), bank))) {
-            return; // that is worth more than what a creeping thermometer says, or a pan on its way back
+        if (lastBoil.knows(bank) && !arrived) {
+            return; // that is worth more than what a creeping thermometer says
         }
         if (!lastBoil.goOn(t, riseC, fineness.variance(), bank)) {
             begun = beginning.begin(t, riseC, arrived, bank);
