@@ -65,7 +65,7 @@ public final class PanEstimator {
     /**
      * Takes note of how fast the pan warms shortly before the boil, which tells how much heat goes in.
      *
-     * @param riseC where it stands, in °C above the water boil: negative
+     * @param riseC where it stands, in °C above the water boil: negative, until the boil is seen
      * @param perMinC in °C per minute
      */
     public void warms(double t, double riseC, double perMinC) {
@@ -76,7 +76,7 @@ public final class PanEstimator {
      * Ends a second.
      *
      * @param follow whether the pan boils or stands off the heat after a boil; else everything is forgotten
-     * @param settled whether it has boiled long enough for the thermometer to have arrived: then it begins anew
+     * @param settled whether it has boiled long enough for the thermometer to have arrived: then it begins anew, once it warms no more
      * @param cooling whether the pan stands off the heat, so that low readings are no noise
      * @param thermometerStepC smallest step that the thermometer has shown
      */
@@ -92,10 +92,11 @@ public final class PanEstimator {
             return;
         }
         if (points.take(t)) {
-            if (begun && !beginning.tooSoon(settled)) {
+            boolean arrived = settled && !points.warms();
+            if (begun && !beginning.tooSoon(arrived)) {
                 point(points.latestT(), points.latestC());
-            } else if (settled || (!byHand && !cooling)) {
-                begin(points.latestT(), points.latestC(), settled);
+            } else if (arrived || (!byHand && !cooling)) {
+                begin(points.latestT(), points.latestC(), arrived);
             }
         }
     }
@@ -229,12 +230,12 @@ public final class PanEstimator {
         return bank.v();
     }
 
-    private void begin(double t, double riseC, boolean settled) {
-        if (lastBoil.knows(bank) && !settled) {
+    private void begin(double t, double riseC, boolean arrived) {
+        if (lastBoil.knows(bank) && !arrived) {
             return; // that is worth more than what a creeping thermometer says
         }
         if (!lastBoil.goOn(t, riseC, fineness.variance(), bank)) {
-            begun = beginning.begin(t, riseC, settled, bank);
+            begun = beginning.begin(t, riseC, arrived, bank);
             if (!begun) {
                 return;
             }

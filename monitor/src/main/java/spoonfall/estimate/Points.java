@@ -10,6 +10,15 @@ final class Points {
 
     private static final int KEPT = 16;
 
+    /** Over so long it is seen whether the pan still warms. */
+    private static final double WARMS_OVER_S = 27;
+
+    /** What surely climbs faster than that does not boil yet, or the thermometer has not arrived. */
+    private static final double WARMS_PER_MIN_C = 0.7;
+
+    private static final double SURE_ERRORS = 2;
+    private static final int LEAST_TO_BE_SURE = 3;
+
     private final Slots slots = new Slots();
     private double[] bucket = new double[64];
     private int inBucket;
@@ -65,11 +74,25 @@ final class Points {
 
     /** The slope of the points of the last {@code lastS} seconds, in °C a minute; 0 while there are too few. */
     double slopePerMinC(double lastS) {
-        double n = 0;
+        return line(lastS).perMinC();
+    }
+
+    /**
+     * Whether the pan is still on its way to the boil: thick syrup boils some degrees above water, for which a slow hob takes a
+     * minute or two.
+     */
+    boolean warms() {
+        Line line = line(WARMS_OVER_S);
+        return line.n() >= LEAST_TO_BE_SURE && line.perMinC() - SURE_ERRORS * line.errorPerMinC() > WARMS_PER_MIN_C;
+    }
+
+    private Line line(double lastS) {
+        int n = 0;
         double sumX = 0;
         double sumC = 0;
         double sumXx = 0;
         double sumXc = 0;
+        double sumCc = 0;
         for (int i = 0; i < Math.min(taken, KEPT); i++) {
             double x = (recentT[i] - latestT()) / 60;
             if (x >= -lastS / 60) {
@@ -78,9 +101,22 @@ final class Points {
                 sumC += recentC[i];
                 sumXx += x * x;
                 sumXc += x * recentC[i];
+                sumCc += recentC[i] * recentC[i];
             }
         }
         double spread = n * sumXx - sumX * sumX;
-        return spread <= 0 ? 0 : (n * sumXc - sumX * sumC) / spread;
+        if (spread <= 0) {
+            return new Line(n, 0, Double.POSITIVE_INFINITY);
+        }
+        double perMinC = (n * sumXc - sumX * sumC) / spread;
+        double squares = (n * sumCc - sumC * sumC - perMinC * perMinC * spread) / n;
+        return new Line(n, perMinC, Math.sqrt(Math.max(0, squares) / (n - 2) * n / spread));
     }
+
+    /**
+     * A least-squares line.
+     *
+     * @param errorPerMinC the standard error of its slope by what the points stray from it; no number for fewer than three
+     */
+    private record Line(int n, double perMinC, double errorPerMinC) {}
 }

@@ -7,7 +7,9 @@ package spoonfall.estimate;
  *
  * <p>Part of the heat leaves as steam before the pan boils: it warms the slower the hotter it gets. That vapour grows by e
  * in some {@link #VAPOUR_GROWS_C}, so that the pace by which the climb slackens tells how much heat it takes already. A pan
- * that warms faster and faster was turned up meanwhile: there its last pace counts.
+ * that warms faster and faster was turned up meanwhile: there its last pace counts. Just below the boil a pan is slowed by it;
+ * one that warms much faster there than it did before was turned up at the last moment, as once the sugar is dissolved, and has at
+ * least the heat of the fastest pace that was seen.
  */
 final class Warming {
     private static final double WATER_KJ_PER_KG_K = 4.187;
@@ -26,6 +28,17 @@ final class Warming {
     private static final double STEADY_C2 = 1.33;
 
     private static final double STEADY_SECONDS = 45;
+
+    /** From there on the boil slows it. */
+    private static final double NEAR_THE_BOIL_C = -4;
+
+    /** So many times as fast as before is neither noise nor a stir. */
+    private static final double TURNED_UP = 1.4;
+
+    /** No knob that dissolves sugar is turned up further; what leaps up is the probe. */
+    private static final double MOST_TURNED_UP = 3;
+
+    private static final double TURNED_UP_DOUBT = 0.5;
     private static final double DOUBT = 0.16;
     private static final double CHANGE_DOUBT = 0.5;
 
@@ -36,9 +49,15 @@ final class Warming {
     private double sumPace;
     private double sumCc;
     private double sumCpace;
+    private double fastestNearPerMinC;
 
     /** Takes note of a second in which it stood at {@code riseC} above the water boil (below: negative) and warmed so fast. */
     void observe(double t, double riseC, double perMinC) {
+        if (riseC >= NEAR_THE_BOIL_C) {
+            fastestNearPerMinC = Math.max(fastestNearPerMinC, perMinC);
+            return;
+        }
+        fastestNearPerMinC = 0;
         if (t - lastT > FORGETS_S || perMinC < LEAST_PER_MIN_C) {
             count = 0;
             sumC = 0;
@@ -69,11 +88,24 @@ final class Warming {
 
     /** The standard deviation of that as a part of it. */
     double doubt() {
+        if (turnedUp()) {
+            return TURNED_UP_DOUBT;
+        }
         return Math.hypot(DOUBT, CHANGE_DOUBT * VAPOUR_GROWS_C * Math.abs(change()) * count / sumPace);
+    }
+
+    /** Whether it was turned up so late that only the last degrees before the boil show it. */
+    private boolean turnedUp() {
+        return fastestNearPerMinC > TURNED_UP * heatBeforePerMinC();
     }
 
     /** How fast it would warm if all heat went into it, in °C a minute. */
     private double heatPerMinC() {
+        return turnedUp() ? Math.min(fastestNearPerMinC, MOST_TURNED_UP * heatBeforePerMinC()) : heatBeforePerMinC();
+    }
+
+    /** The same by what was seen before it came near the boil. */
+    private double heatBeforePerMinC() {
         double pace = sumPace / count;
         double change = change();
         if (change > 0) {

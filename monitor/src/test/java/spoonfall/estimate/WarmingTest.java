@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.hummeling.if97.IF97;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the warming tells of the water that will leave. */
 final class WarmingTest {
@@ -68,6 +70,45 @@ final class WarmingTest {
         }
         assertThat(warming.v(U) / warmed(4).v(U)).isCloseTo(1, within(0.12));
         assertThat(warming.doubt()).isGreaterThan(0.3);
+    }
+
+    /** As once the sugar is dissolved: what was seen before the last degrees is the low flame's pace. */
+    @Test
+    void aPanThatIsTurnedUpJustBeforeTheBoil_isKnownByItsFastestPace() {
+        Warming warming = warmed(2);
+        nearsTheBoil(warming, 5);
+        assertThat(warming.v(U) / warmed(5).v(U)).isCloseTo(1, within(0.01));
+        assertThat(warming.doubt()).isCloseTo(0.5, within(0.01));
+    }
+
+    @ParameterizedTest(name = "{0} °C a minute")
+    @ValueSource(doubles = {1.2, 2, 2.6})
+    void aPanThatWarmsOnAsBefore_isKnownByWhatItDidBefore(double perMinC) {
+        Warming warming = warmed(2);
+        nearsTheBoil(warming, perMinC);
+        assertThat(warming.v(U)).isEqualTo(warmed(2).v(U));
+        assertThat(warming.doubt()).isEqualTo(warmed(2).doubt());
+    }
+
+    @Test
+    void aReadingThatLeapsUpToTheBoil_isNoHeat() {
+        Warming warming = warmed(2);
+        nearsTheBoil(warming, 60);
+        assertThat(warming.v(U) / warmed(2).v(U)).isCloseTo(3, within(0.01));
+    }
+
+    @Test
+    void aPanThatCoolsFromTheBoilAndWarmsAgain_isKnownByItsNewPace() {
+        Warming warming = warmed(2);
+        nearsTheBoil(warming, 5);
+        warming.observe(400, -5, 2);
+        assertThat(warming.v(U) / warmed(2).v(U)).isCloseTo(1, within(0.01));
+    }
+
+    private static void nearsTheBoil(Warming warming, double perMinC) {
+        for (double riseC = -4, t = 360; riseC < 0; riseC += perMinC / 60, t++) {
+            warming.observe(t, riseC, perMinC);
+        }
     }
 
     private static Warming warmed(double perMinC) {
