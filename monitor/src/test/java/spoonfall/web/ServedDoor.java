@@ -156,6 +156,9 @@ public final class ServedDoor implements AutoCloseable {
 
     /** What a live channel heard. */
     static final class Channel implements WebSocket.Listener {
+        /** How a channel ends whose farewell is lost: who still sends when the other side closes may never read why. */
+        static final int CUT = -1;
+
         volatile boolean heard;
         volatile int closedWith;
 
@@ -170,6 +173,11 @@ public final class ServedDoor implements AutoCloseable {
         public @Nullable CompletionStage<?> onClose(WebSocket socket, int code, String reason) {
             closedWith = code;
             return null;
+        }
+
+        @Override
+        public void onError(WebSocket socket, Throwable error) {
+            closedWith = CUT;
         }
     }
 
