@@ -37,7 +37,8 @@ record AlarmText(String title, String act) {
 
     /** It has stood at one height for {@code forS} seconds. */
     static AlarmText standingStill(double forS) {
-        return new AlarmText("No water has left for " + minutes(forS) + ".", "Is a lid on, or the heat too low?");
+        return new AlarmText(
+                "No water has left for " + Lasting.minutes(forS) + ".", "Is a lid on, or the heat too low?");
     }
 
     /** Something cold went in {@code agoS} seconds ago; it is {@code shortC} below the boil and needs so much longer. */
@@ -45,7 +46,7 @@ record AlarmText(String title, String act) {
         String act = String.format(
                 Locale.ROOT,
                 "At this pace it takes %s more for the last {diff:%.1f}: turn the heat up?",
-                minutes(untilBoilS),
+                Lasting.minutes(untilBoilS),
                 shortC);
         return new AlarmText(stillNotBoiling(agoS), act);
     }
@@ -57,12 +58,7 @@ record AlarmText(String title, String act) {
     }
 
     private static String stillNotBoiling(double agoS) {
-        return "Something cold went in " + minutes(agoS) + " ago, and the pan still does not boil.";
-    }
-
-    private static String minutes(double s) {
-        long minutes = Math.max(1, Math.round(s / 60));
-        return minutes == 1 ? "a minute" : minutes + " minutes";
+        return "Something cold went in " + Lasting.minutes(agoS) + " ago, and the pan still does not boil.";
     }
 
     /** It climbs by {@code perMinC} a minute where the water that leaves allows {@code allowedPerMinC}; {@code shakes} if it scatters more besides. */

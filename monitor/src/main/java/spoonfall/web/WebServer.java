@@ -21,8 +21,10 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.eclipse.jetty.util.thread.Scheduler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.kitchen.Kitchen;
@@ -93,10 +95,11 @@ public final class WebServer implements AutoCloseable {
         this.network = network;
         guests = network.map(door -> new Guests(door.devices()));
         asked = new AskedPan(kitchens);
-        board = new PanBoard(kitchens, () -> jetty().getScheduler());
+        Supplier<Scheduler> scheduler = () -> jetty().getScheduler(); // runs once the service has started
+        board = new PanBoard(kitchens, scheduler);
         snapshots = new Snapshots(runName(), board);
         LiveCounts counts = new LiveCounts(registry);
-        WaitingPages waiting = new WaitingPages(() -> jetty().getScheduler());
+        WaitingPages waiting = new WaitingPages(scheduler);
         for (Kitchen kitchen : kitchens.all()) {
             hubs.put(kitchen, new LiveHub(kitchen, snapshots, board, counts, waiting));
         }

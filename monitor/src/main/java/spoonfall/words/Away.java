@@ -1,6 +1,7 @@
 package spoonfall.words;
 
 import java.util.Locale;
+import spoonfall.cook.Lasting;
 
 /** What is said when the watch goes on after nobody watched. */
 public final class Away {
@@ -14,7 +15,7 @@ public final class Away {
      */
     public static String text(double t, double forS) {
         long seconds = Math.max(1, Math.round(forS));
-        String lasting = forS >= 60 ? Minutes.lasting(forS) : seconds == 1 ? "a second" : seconds + " seconds";
+        String lasting = forS >= 60 ? Lasting.minutes(forS) : seconds == 1 ? "a second" : seconds + " seconds";
         return String.format(
                 Locale.ROOT, "Spoonfall was away for %s, until {clock:%.0f}. Nobody watched the pan then.", lasting, t);
     }

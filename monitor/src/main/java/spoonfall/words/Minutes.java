@@ -30,10 +30,4 @@ final class Minutes {
         long high = Math.max(low + 5, 5 * (long) Math.ceil(highS / 300));
         return "in " + low + " to " + high + " minutes";
     }
-
-    /** Such as "3 minutes" or "a minute"; {@code s} seconds long. */
-    static String lasting(double s) {
-        long minutes = Math.max(1, Math.round(s / 60));
-        return minutes == 1 ? "a minute" : minutes + " minutes";
-    }
 }

@@ -8,6 +8,7 @@ import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
+import spoonfall.cook.Lasting;
 import spoonfall.cook.Stage;
 import spoonfall.probe.Quality;
 
@@ -81,7 +82,7 @@ final class Sentences {
 
     private static Saying trouble(CookAlarm alarm, CookStatus status) {
         double lastedS = status.t() - alarm.raisedT();
-        String note = lastedS < 60 ? "" : "For " + Minutes.lasting(lastedS) + " now.";
+        String note = lastedS < 60 ? "" : "For " + Lasting.minutes(lastedS) + " now.";
         return new Saying(alarm.title(), alarm.act(), note);
     }
 

@@ -1,6 +1,7 @@
 package spoonfall.words;
 
 import java.util.Locale;
+import spoonfall.cook.Lasting;
 
 /** What is said of the service itself, with marks. */
 public final class ServiceWords {
@@ -12,7 +13,7 @@ public final class ServiceWords {
                 Locale.ROOT,
                 "The clock of this computer was set %s by %s. The times shown here go by the new one.",
                 byMillis > 0 ? "forward" : "back",
-                Minutes.lasting(Math.abs(byMillis) / 1000.0));
+                Lasting.minutes(Math.abs(byMillis) / 1000.0));
     }
 
     /** So many readings were not taken, up to second {@code t} of the cook. */

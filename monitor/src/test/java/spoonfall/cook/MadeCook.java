@@ -60,6 +60,19 @@ final class MadeCook {
         return this;
     }
 
+    /** Somebody types what it shows every so many seconds, until {@code untilS}. */
+    MadeCook typed(int everyS, int untilS, DoubleUnaryOperator shownC) {
+        while (t < untilS) {
+            watch(1, shownC).silent(everyS - 1);
+        }
+        return this;
+    }
+
+    /** What a thermometer shows whose marks are half a degree apart. */
+    static DoubleUnaryOperator coarse(DoubleUnaryOperator readC) {
+        return t -> Math.rint(2 * readC.applyAsDouble(t)) / 2;
+    }
+
     /** Somebody says something of a set test. */
     MadeCook say(TestWord word) {
         events.addAll(monitor.say(word, nanos()));
@@ -94,5 +107,10 @@ final class MadeCook {
 
     List<AlarmName> raised() {
         return Cooks.raised(events);
+    }
+
+    /** What was raised since {@code sinceT}. */
+    List<AlarmName> raisedSince(double sinceT) {
+        return Cooks.raised(eventsSince(sinceT));
     }
 }

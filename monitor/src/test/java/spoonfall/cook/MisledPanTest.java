@@ -2,7 +2,6 @@ package spoonfall.cook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.assertj.core.data.Offset;
@@ -17,10 +16,6 @@ import spoonfall.probe.Quality;
 final class MisledPanTest {
     private static final CookSettings FIRM = new CookSettings(MadePan.SETTINGS.waterBoil(), 8);
 
-    private static List<AlarmName> raisedSince(MadeCook cook, double sinceT) {
-        return Cooks.raised(cook.eventsSince(sinceT));
-    }
-
     private static OptionalDouble stirredT(MadeCook cook) {
         return cook.events().stream()
                 .filter(event ->
@@ -29,13 +24,9 @@ final class MisledPanTest {
                 .findFirst();
     }
 
-    private static DoubleUnaryOperator coarse(DoubleUnaryOperator readC) {
-        return t -> Math.rint(2 * readC.applyAsDouble(t)) / 2;
-    }
-
     @Test
     void aCoarseReading_isStuck_onceItShouldHaveTakenTwoSteps() {
-        MadeCook cook = MadeCook.begun(FIRM).watch(900, coarse(MadeCook::boilsC));
+        MadeCook cook = MadeCook.begun(FIRM).watch(900, MadeCook.coarse(MadeCook::boilsC));
         assertThat(cook.raised()).isEmpty();
         cook.watch(720, t -> 103);
         assertThat(Cooks.raisedT(cook.events(), AlarmName.PROBE_STUCK).orElseThrow())
@@ -57,14 +48,14 @@ final class MisledPanTest {
 
     @Test
     void aCoarseReadingOfAThinPan_mayStayTheSame() {
-        MadeCook cook = MadeCook.begun(FIRM).watch(500, coarse(t -> MadeCook.boilsC(t) - 1.3));
+        MadeCook cook = MadeCook.begun(FIRM).watch(500, MadeCook.coarse(t -> MadeCook.boilsC(t) - 1.3));
         cook.watch(1200, t -> 100.5);
         assertThat(cook.raised()).doesNotContain(AlarmName.PROBE_STUCK);
     }
 
     @Test
     void aCoarseReadingThatFellAndStays_isNotStuck() {
-        MadeCook cook = MadeCook.begun(FIRM).watch(900, coarse(MadeCook::boilsC));
+        MadeCook cook = MadeCook.begun(FIRM).watch(900, MadeCook.coarse(MadeCook::boilsC));
         cook.watch(900, t -> 101);
         assertThat(cook.raised()).doesNotContain(AlarmName.PROBE_STUCK);
     }
@@ -82,7 +73,7 @@ final class MisledPanTest {
     @Test
     void aProbeThatWasInSteam_isNoPanIntoWhichSomethingColdWent() {
         MadeCook cook = MadeCook.boiling(600).watch(90, t -> MadeCook.boilsC(600) - 8);
-        assertThat(raisedSince(cook, 600)).contains(AlarmName.PROBE_OUT_OF_PAN);
+        assertThat(cook.raisedSince(600)).contains(AlarmName.PROBE_OUT_OF_PAN);
         cook.watch(60, t -> MadeCook.boilsC(600) - 1);
         assertThat(cook.status().quality()).isEqualTo(Quality.GOOD);
         assertThat(cook.status().coldAdded()).isFalse();
@@ -107,7 +98,7 @@ final class MisledPanTest {
     @Test
     void overABaseThatCatches_thePanIsNotInItsWindow() {
         MadeCook cook = MadeCook.boiling(400).watch(240, t -> MadeCook.boilsC(t) + (t - 400) * 0.015);
-        assertThat(raisedSince(cook, 400)).containsExactly(AlarmName.SCORCH_RISK);
+        assertThat(cook.raisedSince(400)).containsExactly(AlarmName.SCORCH_RISK);
         assertThat(Cooks.stages(cook.events())).containsExactly(Stage.ROLLING_BOIL);
     }
 
@@ -117,7 +108,7 @@ final class MisledPanTest {
                 .watch(200, t -> MadeCook.boilsC(t) + (t - 400) * 0.016)
                 .watch(80, t -> MadeCook.boilsC(t) + (680 - t) * 0.04)
                 .watch(150, MadeCook::boilsC);
-        assertThat(raisedSince(cook, 400)).containsExactly(AlarmName.SCORCH_RISK);
+        assertThat(cook.raisedSince(400)).containsExactly(AlarmName.SCORCH_RISK);
         assertThat(Cooks.stages(cook.events())).containsExactly(Stage.ROLLING_BOIL);
     }
 
@@ -132,14 +123,6 @@ final class MisledPanTest {
                         event instanceof CookEvent.AlarmChanged changed && changed.change() == AlarmChange.SUPPRESSED);
     }
 
-    /** Typed every so many seconds. */
-    private static MadeCook typed(MadeCook cook, int everyS, int untilS, DoubleUnaryOperator shownC) {
-        while (cook.t() < untilS) {
-            cook.watch(1, shownC).silent(everyS - 1);
-        }
-        return cook;
-    }
-
     private static double warmsUpC(double t) {
         return t < 600 ? 101.5 - (600 - t) * 0.04 : MadeCook.boilsC(t - 600);
     }
@@ -148,7 +131,7 @@ final class MisledPanTest {
     void readByHand_theWayUpToTheBoil_isNoClimbOfThePan() {
         MadeCook cook = MadeCook.byHand();
         for (int untilS = 750; untilS <= 1110; untilS += 60) {
-            typed(cook, 30, untilS, coarse(MisledPanTest::warmsUpC));
+            cook.typed(30, untilS, MadeCook.coarse(MisledPanTest::warmsUpC));
             assertThat(cook.status().stage()).isEqualTo(Stage.ROLLING_BOIL);
             assertThat(cook.status().ratePerMinC().orElse(0))
                     .as("at %d s", untilS)
@@ -167,7 +150,8 @@ final class MisledPanTest {
     @Test
     void readByHand_thePanIsTakenToGoOn_forTwoAndAHalfMinutes() {
         DoubleUnaryOperator climbs = t -> MadeCook.boilsC(t) - 0.65;
-        MadeCook cook = typed(MadeCook.byHand(), 200, 1000, coarse(climbs))
+        MadeCook cook = MadeCook.byHand()
+                .typed(200, 1000, MadeCook.coarse(climbs))
                 .watch(1, climbs)
                 .silent(350);
         assertThat(cook.status().fresh()).isTrue();
@@ -178,7 +162,7 @@ final class MisledPanTest {
 
     @Test
     void readByHand_theGelPointIsCalledBeforeItIsRead() {
-        MadeCook cook = typed(MadeCook.byHand(), 60, 1380, MadeCook::boilsC);
+        MadeCook cook = MadeCook.byHand().typed(60, 1380, MadeCook::boilsC);
         assertThat(cook.raised()).containsExactly(AlarmName.START_SET_TESTS);
         cook.watch(1, MadeCook::boilsC).silent(150);
         assertThat(cook.raised()).containsExactly(AlarmName.START_SET_TESTS, AlarmName.GEL_POINT);
@@ -186,7 +170,7 @@ final class MisledPanTest {
 
     @Test
     void readByHand_itIsNotPast_beforeThatIsRead() {
-        MadeCook cook = typed(MadeCook.byHand(), 60, 1980, MadeCook::boilsC);
+        MadeCook cook = MadeCook.byHand().typed(60, 1980, MadeCook::boilsC);
         cook.watch(1, t -> 104.9).silent(150);
         assertThat(cook.raised()).contains(AlarmName.GEL_POINT).doesNotContain(AlarmName.PAST_GEL_POINT);
         cook.watch(1, t -> 105.1).silent(5);

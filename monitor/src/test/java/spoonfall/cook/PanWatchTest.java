@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,10 +22,6 @@ final class PanWatchTest {
 
     private static Optional<Forecast> forecast(MadeCook cook) {
         return cook.status().forecast();
-    }
-
-    private static List<AlarmName> raisedSince(MadeCook cook, double sinceT) {
-        return Cooks.raised(cook.eventsSince(sinceT));
     }
 
     private static List<AlarmName> cleared(MadeCook cook) {
@@ -123,13 +118,13 @@ final class PanWatchTest {
     @Test
     void aProbeOutOfThePan_isNotBelieved_andThePanIsWhereItWasWhenItIsBack() {
         MadeCook cook = MadeCook.boiling(600).watch(60, t -> 40);
-        assertThat(raisedSince(cook, 600)).containsExactly(AlarmName.PROBE_OUT_OF_PAN);
+        assertThat(cook.raisedSince(600)).containsExactly(AlarmName.PROBE_OUT_OF_PAN);
         assertThat(cook.status().quality()).isEqualTo(Quality.OUT_OF_PAN);
         assertThat(forecast(cook)).isEmpty();
         assertThat(cook.status().stage()).isEqualTo(Stage.ROLLING_BOIL);
         cook.watch(100, MadeCook::boilsC);
         assertThat(cleared(cook)).containsExactly(AlarmName.PROBE_OUT_OF_PAN);
-        assertThat(raisedSince(cook, 661)).isEmpty();
+        assertThat(cook.raisedSince(661)).isEmpty();
         assertThat(cook.status().quality()).isEqualTo(Quality.GOOD);
         assertThat(cook.status().ratePerMinC().orElseThrow())
                 .as("no line goes through what was read in the air")
@@ -141,7 +136,7 @@ final class PanWatchTest {
     @Test
     void aStuckProbe_isNotBelieved_untilItMoves() {
         MadeCook cook = MadeCook.boiling(600).watch(300, t -> MadeCook.boilsC(600));
-        assertThat(raisedSince(cook, 600)).containsExactly(AlarmName.PROBE_STUCK);
+        assertThat(cook.raisedSince(600)).containsExactly(AlarmName.PROBE_STUCK);
         assertThat(cook.status().quality()).isEqualTo(Quality.STUCK);
         assertThat(forecast(cook)).isEmpty();
         cook.say(TestWord.begun("a", 90));
@@ -156,7 +151,7 @@ final class PanWatchTest {
         // stood for less than it takes to be called stuck
         MadeCook cook = MadeCook.boiling(600).watch(60, t -> MadeCook.boilsC(600));
         cook.watch(60, MadeCook::boilsC);
-        assertThat(raisedSince(cook, 600)).isEmpty();
+        assertThat(cook.raisedSince(600)).isEmpty();
         double undisturbedS = forecast(MadeCook.boiling(720)).orElseThrow().etaS();
         assertThat(forecast(cook).orElseThrow().etaS()).isCloseTo(undisturbedS, Offset.offset(60.0));
     }
@@ -164,7 +159,7 @@ final class PanWatchTest {
     @Test
     void aJumpThatNoPanCanMake_isNotBelieved() {
         MadeCook cook = MadeCook.boiling(600).watch(30, t -> 118);
-        assertThat(raisedSince(cook, 600)).containsExactly(AlarmName.PROBE_IMPLAUSIBLE);
+        assertThat(cook.raisedSince(600)).containsExactly(AlarmName.PROBE_IMPLAUSIBLE);
         assertThat(cook.status().quality()).isIn(Quality.IMPLAUSIBLE, Quality.SILENT);
         assertThat(cook.status().stage()).isEqualTo(Stage.ROLLING_BOIL);
         assertThat(forecast(cook)).isEmpty();
@@ -190,7 +185,7 @@ final class PanWatchTest {
     @Test
     void aPanThatStandsStill_isSaidToBeStalled_andHasNoForecast() {
         MadeCook cook = MadeCook.boiling(900).watch(600, t -> MadeCook.boilsC(900) + 0.02 * Math.sin(1.7 * t));
-        assertThat(raisedSince(cook, 900)).contains(AlarmName.STALLED);
+        assertThat(cook.raisedSince(900)).contains(AlarmName.STALLED);
         assertThat(forecast(cook)).isEmpty();
     }
 
@@ -202,7 +197,7 @@ final class PanWatchTest {
     void somethingColdThatWentIn_isSaid_whileItIsFresh() {
         MadeCook cook = MadeCook.boiling(600).watch(100, PanWatchTest::coldC);
         assertThat(cook.status().coldAdded()).isTrue();
-        assertThat(raisedSince(cook, 600)).isEmpty();
+        assertThat(cook.raisedSince(600)).isEmpty();
         assertThat(cook.silent(30).status().coldAdded()).isFalse();
     }
 
@@ -251,22 +246,13 @@ final class PanWatchTest {
     @Test
     void overABaseThatCatches_theGelPointIsNotCalledBeforeItIsDue() {
         MadeCook cook = MadeCook.boiling(700).watch(300, t -> MadeCook.boilsC(t) + (t - 700) * 0.015);
-        assertThat(raisedSince(cook, 700)).contains(AlarmName.SCORCH_RISK).doesNotContain(AlarmName.GEL_POINT);
+        assertThat(cook.raisedSince(700)).contains(AlarmName.SCORCH_RISK).doesNotContain(AlarmName.GEL_POINT);
         assertThat(cook.status().stage()).isIn(Stage.ROLLING_BOIL, Stage.TEST_WINDOW);
-    }
-
-    private static MadeCook typed(int untilS, DoubleUnaryOperator shownC) {
-        MadeCook cook = MadeCook.byHand();
-        for (int t = 0; t < untilS; t += 60) {
-            cook.watch(1, second -> Math.rint(2 * shownC.applyAsDouble(second)) / 2);
-            cook.silent(59);
-        }
-        return cook;
     }
 
     @Test
     void aPanReadByHand_isCalledInTime_andTheGelPointIsNotPastBeforeItIsRead() {
-        MadeCook cook = typed(1800, MadeCook::boilsC);
+        MadeCook cook = MadeCook.byHand().typed(60, 1800, MadeCook.coarse(MadeCook::boilsC));
         assertThat(Cooks.raisedT(cook.events(), AlarmName.GEL_POINT).orElseThrow())
                 .isBetween(1380.0, 1620.0);
         cook.silent(150);
@@ -276,7 +262,7 @@ final class PanWatchTest {
     @ParameterizedTest(name = "{0} °C in the air")
     @CsvSource({"20", "60"})
     void readByHand_whatFalls_isNoProbeOutOfThePan(double airC) {
-        MadeCook cook = typed(900, t -> t < 600 ? MadeCook.boilsC(t) : airC);
+        MadeCook cook = MadeCook.byHand().typed(60, 900, MadeCook.coarse(t -> t < 600 ? MadeCook.boilsC(t) : airC));
         assertThat(cook.raised()).doesNotContain(AlarmName.PROBE_OUT_OF_PAN);
     }
 }
