@@ -19,7 +19,7 @@ public final class PanEstimator {
     private final Points points = new Points();
     private final StallWatch stall = new StallWatch();
     private final Hindsight hindsight;
-    private final Sawtooth sawtooth = new Sawtooth();
+    private final Cycling cycling = new Cycling();
     private final Lateness lateness = new Lateness();
     private final Beginning beginning;
     private final LastBoil lastBoil = new LastBoil();
@@ -133,7 +133,7 @@ public final class PanEstimator {
         if (!begun || astray.lost(t) || !beginning.ripe(t)) {
             return Optional.empty();
         }
-        return oracle.arrival(riseC, t - lastT + lateness.s());
+        return oracle.arrival(riseC, aheadS(t));
     }
 
     /** The rise in °C at which a pan boiled that has fallen from there, until it is back; empty for others. */
@@ -166,7 +166,7 @@ public final class PanEstimator {
 
     /** How deep the readings dip again and again because the burner switches off, in °C; 0 where they do not. */
     public double dipsC() {
-        return begun && !byHand ? sawtooth.depthC() : 0;
+        return begun ? cycling.depthC() : 0;
     }
 
     /** Whether the pan has stopped climbing. */
@@ -201,7 +201,12 @@ public final class PanEstimator {
 
     /** The rise of the pan at {@code t} in °C, the thermometer's lateness made up for. */
     public double riseC(double t) {
-        return bank.riseC() + bank.climbPerMinC() * (t - lastT + lateness.s()) / 60;
+        return bank.riseC() + bank.climbPerMinC() * aheadS(t) / 60;
+    }
+
+    /** For how many seconds water went on leaving at {@code t} beyond what the points until now show. */
+    private double aheadS(double t) {
+        return t - lastT + lateness.s() - cycling.restsS(t);
     }
 
     /** How far {@link #riseC} may be off at {@code t}, in °C: a standard deviation. */
@@ -247,7 +252,7 @@ public final class PanEstimator {
         resume();
         stall.begin();
         hindsight.begin();
-        sawtooth.forget();
+        cycling.forget();
         fineness.believe(bank, riseC);
     }
 
@@ -259,12 +264,19 @@ public final class PanEstimator {
         }
         lastT = t;
         sitOut.point(t, riseC);
-        fineness.pass(riseC);
-        sawtooth.point(t, riseC, bank.climbPerMinC());
-        if (!byHand && !astray.away() && sawtooth.dips()) {
+        if (!byHand) {
+            boolean beat = cycling.beats();
+            cycling.point(t, riseC, bank.climbPerMinC());
+            if (cycling.beats() && !beat) {
+                fineness.begin(); // until now the dips were taken for noise, and for a pan that does not climb
+                stall.begin();
+            }
+        }
+        if (!astray.away() && cycling.dips()) {
             astray.notLow();
             return;
         }
+        fineness.pass(riseC);
         followStall(t, riseC);
         double expectedVariance = bank.riseVariance();
         double offC = riseC - bank.riseC();

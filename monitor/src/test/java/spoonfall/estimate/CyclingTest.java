@@ -1,0 +1,114 @@
+package spoonfall.estimate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/** Points some seconds apart that climb by 0.1 °C a minute, with what is added to each. The depths are judgements. */
+class CyclingTest {
+    private static final long SEED = 1;
+    private static final double CLIMB_PER_MIN_C = 0.1;
+
+    @Test
+    void dips_areSeen_whenTheBurnerSwitchesOffEveryMinute() {
+        Cycling cycling = new Cycling();
+
+        int skipped = follow(cycling, 5, 600, CyclingTest::offForTwentySecondsAMinute);
+
+        assertThat(cycling.depthC()).isBetween(0.4, 0.9);
+        assertThat(skipped).isBetween(30, 80);
+    }
+
+    @Test
+    void dips_areSeen_whenThePointsAreTenSecondsApart() {
+        Cycling cycling = new Cycling();
+
+        int skipped = follow(cycling, 10, 900, CyclingTest::offForTwentySecondsAMinute);
+
+        assertThat(cycling.depthC()).isBetween(0.4, 0.9);
+        assertThat(skipped).isBetween(20, 50);
+    }
+
+    @Test
+    void whatIsNotSkipped_liesAtTheHeights_whateverTheNoise() {
+        System.out.println("noise, seed " + SEED);
+        Cycling cycling = new Cycling();
+        Random random = new Random(SEED);
+        double sumC = 0;
+        int kept = 0;
+        for (double t = 0; t <= 1800; t += 5) {
+            double addedC = offForTwentySecondsAMinute(t);
+            cycling.point(t, 1 + CLIMB_PER_MIN_C * t / 60 + addedC + 0.1 * random.nextGaussian(), CLIMB_PER_MIN_C);
+            if (t > 600 && !cycling.dips()) {
+                sumC += addedC;
+                kept++;
+            }
+        }
+
+        assertThat(kept).isGreaterThan(60);
+        assertThat(sumC / kept).isGreaterThan(-0.12);
+    }
+
+    @Test
+    void waterRests_whileThePanIsOffTheBoil_andIsMadeUpForOnceItIsBack() {
+        Cycling cycling = new Cycling();
+        follow(cycling, 5, 600, CyclingTest::offForTwentySecondsAMinute);
+
+        for (double t = 605; t <= 660; t += 5) {
+            cycling.point(t, 1 + CLIMB_PER_MIN_C * t / 60 + offForTwentySecondsAMinute(t), CLIMB_PER_MIN_C);
+            double restsS = cycling.restsS(t);
+            if (!cycling.dips()) {
+                assertThat(restsS).as("at %s", t).isZero();
+            } else if (t == 650) {
+                assertThat(restsS).as("soon after it was off").isBetween(5.0, 15.0);
+            }
+        }
+    }
+
+    @Test
+    void dips_areNotSeen_inNoise() {
+        System.out.println("noise, seed " + SEED);
+        for (int i = 0; i < 20; i++) {
+            Random random = new Random(SEED + i);
+            assertThat(follow(new Cycling(), 5, 1800, t -> 0.15 * random.nextGaussian()))
+                    .as("seed %d", SEED + i)
+                    .isZero();
+        }
+    }
+
+    @Test
+    void dips_areNotSeen_whenThePanIsStirred() {
+        int skipped = follow(new Cycling(), 5, 1800, t -> t % 150 < 14 ? -0.8 : 0);
+
+        assertThat(skipped).isZero();
+    }
+
+    @Test
+    void aFall_thatLasts_isNoDip() {
+        Cycling cycling = new Cycling();
+        follow(cycling, 5, 600, CyclingTest::offForTwentySecondsAMinute);
+
+        for (double t = 605; t < 700; t += 5) {
+            cycling.point(t, 1 - (t - 600) / 60, CLIMB_PER_MIN_C);
+        }
+
+        assertThat(cycling.dips()).isFalse();
+    }
+
+    private static double offForTwentySecondsAMinute(double t) {
+        double offS = t % 60 - 40;
+        double backS = t % 60;
+        return offS > 0 ? -0.04 * offS : -0.8 * Math.exp(-backS / 5);
+    }
+
+    private static int follow(Cycling cycling, double everyS, double untilT, DoubleUnaryOperator added) {
+        int skipped = 0;
+        for (double t = 0; t <= untilT; t += everyS) {
+            cycling.point(t, 1 + CLIMB_PER_MIN_C * t / 60 + added.applyAsDouble(t), CLIMB_PER_MIN_C);
+            skipped += cycling.dips() ? 1 : 0;
+        }
+        return skipped;
+    }
+}
