@@ -77,7 +77,8 @@ record RobustLine(double slope, double atEnd, double endX, double scatter, doubl
             spread += (x[from + i] - meanX) * (x[from + i] - meanX);
         }
         double deviation = likely.scatter / MAD_TO_SIGMA;
-        double scatter = MAD_TO_SIGMA * Selection.median(residuals, n, LIKELY_LESS * deviation, LIKELY_MORE * deviation);
+        double scatter =
+                MAD_TO_SIGMA * Selection.median(residuals, n, LIKELY_LESS * deviation, LIKELY_MORE * deviation);
         return Optional.of(new RobustLine(slope, atEnd, endX, scatter, scatter / Math.sqrt(spread)));
     }
 }
