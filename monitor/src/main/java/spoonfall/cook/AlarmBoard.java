@@ -20,6 +20,9 @@ final class AlarmBoard {
     /** The same in the names' order, for whoever asks all of them. */
     private final List<Place> all;
 
+    /** Whether any was ever put aside, which is seldom. */
+    private boolean anyPutAside;
+
     AlarmBoard() {
         for (AlarmName name : AlarmName.values()) {
             places.put(name, new Place(name));
@@ -58,6 +61,9 @@ final class AlarmBoard {
 
     /** Lets time pass: what was put aside for its time comes back. */
     void pass(double t, List<CookEvent> events) {
+        if (!anyPutAside) {
+            return;
+        }
         for (Place place : all) {
             tell(t, place, place.alarm.pass(t), events);
         }
@@ -99,6 +105,7 @@ final class AlarmBoard {
 
     /** Puts the alarm of that id aside for {@code forS} seconds; empty if there never was one. */
     Optional<CookAlarm> shelve(double t, String id, double forS, List<CookEvent> events) {
+        anyPutAside = true;
         return change(t, id, alarm -> alarm.shelve(t, forS), events);
     }
 

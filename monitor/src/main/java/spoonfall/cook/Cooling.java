@@ -81,7 +81,7 @@ final class Cooling {
         seenT = now.t();
         if (slots.begins(now.t())) {
             heights.add(now.t(), Math.min(now.levelC(), now.trendC()));
-            peakC = heights.highestSince(now.t() - PEAK_S).orElseThrow();
+            peakC = heights.highestBetween(now.t() - PEAK_S, now.t()).orElseThrow();
         }
         if (low()) {
             follow(now, stepC);

@@ -25,7 +25,10 @@ final class Jumped {
 
     private static final double SETTLES_S = 30;
 
-    private final double[] levelsC = new double[ALL_S];
+    /** Each level twice, so that all of them lie one after the other from whichever is the oldest. */
+    private final double[] levelsC = new double[2 * ALL_S];
+
+    private int oldest;
     private int seconds;
     private double lastT;
     private double jumpedT = Double.NEGATIVE_INFINITY;
@@ -41,11 +44,14 @@ final class Jumped {
             restart(); // nothing was heard meanwhile
         }
         lastT = now.t();
-        levelsC[seconds++ % ALL_S] = now.levelC();
+        levelsC[oldest] = now.levelC();
+        levelsC[oldest + ALL_S] = now.levelC();
+        oldest = (oldest + 1) % ALL_S;
+        seconds++;
         double leastC = Math.max(LEAST_C, STEPS * now.knownStepC());
         boolean jumps = seconds >= ALL_S
                 && now.t() - jumpedT >= SETTLES_S
-                && Math.abs(now.levelC() - levelsC[(seconds - SIDE_S - BETWEEN_S) % ALL_S]) >= leastC / 2
+                && Math.abs(now.levelC() - at(ALL_S - SIDE_S - BETWEEN_S)) >= leastC / 2
                 && jumps(leastC);
         jumpedT = jumps ? now.t() : jumpedT;
         return jumps;
@@ -86,6 +92,6 @@ final class Jumped {
 
     /** The level of the second {@code i}, the oldest of all being the first. */
     private double at(int i) {
-        return levelsC[(seconds + i) % ALL_S];
+        return levelsC[oldest + i];
     }
 }

@@ -23,6 +23,23 @@ final class PanAlarms {
             AlarmName.PROBE_IMPLAUSIBLE,
             AlarmName.PROBES_DISAGREE);
 
+    /** Why each alarm means nothing just now; empty for one that means something. */
+    private record Reasons(
+            Optional<Suppression> startSetTests,
+            Optional<Suppression> gelPoint,
+            Optional<Suppression> pastGelPoint,
+            Optional<Suppression> stalled,
+            Optional<Suppression> scorchRisk,
+            Optional<Suppression> ofTheProbe) {
+        static final Reasons NONE = new Reasons(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
     private CookSettings settings;
     private final Pace pace;
     private final AlarmBoard board;
@@ -32,6 +49,7 @@ final class PanAlarms {
     private final Watches watches;
     private final Standstill standstill = new Standstill();
     private final ColdAddition cold;
+    private Reasons reasons = Reasons.NONE;
     private boolean setTest;
     private double gelDueT;
     private double hotT = Double.NEGATIVE_INFINITY;
@@ -137,13 +155,27 @@ final class PanAlarms {
         Optional<Suppression> chilled = when(cold.seen() && !cold.late(), Suppression.COLD_ADDED);
         Optional<Suppression> unseen = either(set, blind);
         Optional<Suppression> tooLate = either(testing, past);
-        board.suppress(t, AlarmName.START_SET_TESTS, either(either(tooLate, atGel), blind), events);
-        board.suppress(t, AlarmName.GEL_POINT, either(tooLate, blind), events);
-        board.suppress(t, AlarmName.PAST_GEL_POINT, either(testing, blind), events);
-        board.suppress(t, AlarmName.STALLED, either(either(unseen, tested), chilled), events);
-        board.suppress(t, AlarmName.SCORCH_RISK, unseen, events);
+        Reasons now = new Reasons(
+                either(either(tooLate, atGel), blind),
+                either(tooLate, blind),
+                either(testing, blind),
+                either(either(unseen, tested), chilled),
+                unseen,
+                set);
+        if (!now.equals(reasons)) {
+            reasons = now;
+            suppress(t, now, events);
+        }
+    }
+
+    private void suppress(double t, Reasons why, List<CookEvent> events) {
+        board.suppress(t, AlarmName.START_SET_TESTS, why.startSetTests(), events);
+        board.suppress(t, AlarmName.GEL_POINT, why.gelPoint(), events);
+        board.suppress(t, AlarmName.PAST_GEL_POINT, why.pastGelPoint(), events);
+        board.suppress(t, AlarmName.STALLED, why.stalled(), events);
+        board.suppress(t, AlarmName.SCORCH_RISK, why.scorchRisk(), events);
         for (AlarmName name : OF_THE_PROBE) {
-            board.suppress(t, name, set, events);
+            board.suppress(t, name, why.ofTheProbe(), events);
         }
     }
 

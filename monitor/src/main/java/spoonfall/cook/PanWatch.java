@@ -228,7 +228,9 @@ final class PanWatch {
             events.add(new CookEvent.StageEntered(t, stages.stage()));
         }
         probe.follow(stages.stage(), t);
-        now.steady().ifPresent(line -> probe.climbs(Signals.perMinute(line)));
+        if (now.steady().isPresent()) {
+            probe.climbs(Signals.perMinute(now.steady().get()));
+        }
         boolean back = forecaster.back(now);
         if (tests.paused(t, back)) {
             forecaster.pause(t, back);

@@ -15,6 +15,10 @@ final class ProbeWatch {
     private static final double SILENT_AT_FIRST_S = 30;
 
     private static final double SILENT_AFTER_INTERVALS = 4;
+
+    /** How much sooner they come makes no difference, and need not be worked out. */
+    private static final double SOON_S = SILENT_AFTER_S / SILENT_AFTER_INTERVALS;
+
     private static final double MOVING_S = 10;
 
     /** Two who type within that time have looked at the thermometer once. */
@@ -25,6 +29,10 @@ final class ProbeWatch {
     private final double[] intervals = new double[5];
     private final double[] sorted = new double[5];
     private int intervalCount;
+
+    /** How many of the intervals are no longer than {@link #SOON_S}. */
+    private int soon;
+
     private final Pace pace;
     private double silentAfterS;
     private OptionalDouble heardT = OptionalDouble.empty();
@@ -144,13 +152,21 @@ final class ProbeWatch {
         if (heardT.isEmpty() || (!pace.shows() && sinceS < ONE_LOOK_S)) {
             return;
         }
-        intervals[intervalCount++ % intervals.length] = sinceS;
+        int at = intervalCount++ % intervals.length;
+        soon += (sinceS <= SOON_S ? 1 : 0) - (intervalCount > intervals.length && intervals[at] <= SOON_S ? 1 : 0);
+        intervals[at] = sinceS;
         if (intervalCount > 1) {
-            System.arraycopy(intervals, 0, sorted, 0, intervals.length);
-            double usualS = Selection.median(sorted, Math.min(intervalCount, intervals.length));
-            silentAfterS = pace.shows()
-                    ? Math.max(SILENT_AFTER_S, SILENT_AFTER_INTERVALS * usualS)
-                    : Pace.silentByHandAfterS(usualS);
+            silentAfterS = pace.shows() ? silentAfterS() : Pace.silentByHandAfterS(usualS());
         }
+    }
+
+    private double silentAfterS() {
+        boolean usuallySoon = 2 * soon > Math.min(intervalCount, intervals.length);
+        return usuallySoon ? SILENT_AFTER_S : Math.max(SILENT_AFTER_S, SILENT_AFTER_INTERVALS * usualS());
+    }
+
+    private double usualS() {
+        System.arraycopy(intervals, 0, sorted, 0, intervals.length);
+        return Selection.median(sorted, Math.min(intervalCount, intervals.length));
     }
 }

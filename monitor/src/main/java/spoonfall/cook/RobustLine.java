@@ -1,6 +1,7 @@
 package spoonfall.cook;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A straight line through points of which some may be wild: the slope is the median of the slopes of all
@@ -16,38 +17,56 @@ import java.util.Optional;
 record RobustLine(double slope, double atEnd, double endX, double scatter, double slopeError) {
     private static final double MAD_TO_SIGMA = 1.4826;
 
+    /** Between one line and the next, five seconds later, the slope hardly ever changes by more of its errors. */
+    private static final double LIKELY_ERRORS = 1.5;
+
+    /** Nor does what the points stray, by more than to such parts of it. */
+    private static final double LIKELY_LESS = 0.75;
+
+    private static final double LIKELY_MORE = 1.33;
+
+    private static final RobustLine UNKNOWN =
+            new RobustLine(Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+
     /**
      * Fits the points {@code from} to {@code to} (exclusive), which are ordered by x.
      *
-     * @param near a line whose slope is likely to be about the same, as that of nearly the same points: it is found sooner then
+     * @param near a line whose slope is likely to be about the same, as that of nearly the same points: this one is found sooner then
      * @return empty for fewer than three points
      */
     static Optional<RobustLine> through(
             double[] x, double[] y, int from, int to, double endX, Optional<RobustLine> near) {
+        return through(x, y, from, to, endX, near, new PairSlopes(), 0);
+    }
+
+    /** The same where the slopes of many of the pairs are known; {@code number} is that of the first point, as they go by. */
+    static Optional<RobustLine> through(
+            double[] x,
+            double[] y,
+            int from,
+            int to,
+            double endX,
+            Optional<RobustLine> near,
+            PairSlopes slopes,
+            int number) {
         int n = to - from;
         if (n < 3) {
             return Optional.empty();
         }
-        double[] slopes = new double[n * (n - 1) / 2];
-        int count = 0;
-        for (int i = from; i < to; i++) {
-            for (int j = i + 1; j < to; j++) {
-                if (x[j] > x[i]) {
-                    slopes[count++] = (y[j] - y[i]) / (x[j] - x[i]);
-                }
-            }
-        }
-        if (count == 0) {
+        RobustLine likely = near.orElse(UNKNOWN);
+        double slopeError = LIKELY_ERRORS * likely.slopeError;
+        OptionalDouble median =
+                slopes.median(x, y, from, to, number, likely.slope - slopeError, likely.slope + slopeError);
+        if (median.isEmpty()) {
             return Optional.empty();
         }
-        double aboutSlope = near.isPresent() ? near.get().slope() : Double.NaN;
-        double aboutError = near.isPresent() ? near.get().slopeError() : Double.NaN;
-        double slope = Selection.median(slopes, count, aboutSlope - aboutError, aboutSlope + aboutError);
+        double slope = median.getAsDouble();
         double[] residuals = new double[n];
         for (int i = 0; i < n; i++) {
             residuals[i] = y[from + i] - slope * (x[from + i] - endX);
         }
-        double atEnd = Selection.median(residuals, n);
+        double likelyEnd = likely.atEnd + likely.slope * (endX - likely.endX);
+        double atEnd = Selection.median(residuals, n, likelyEnd - likely.scatter / 2, likelyEnd + likely.scatter / 2);
         double meanX = 0;
         for (int i = from; i < to; i++) {
             meanX += x[i] / n;
@@ -57,7 +76,9 @@ record RobustLine(double slope, double atEnd, double endX, double scatter, doubl
             residuals[i] = Math.abs(residuals[i] - atEnd);
             spread += (x[from + i] - meanX) * (x[from + i] - meanX);
         }
-        double scatter = MAD_TO_SIGMA * Selection.median(residuals, n);
+        double deviation = likely.scatter / MAD_TO_SIGMA;
+        double scatter =
+                MAD_TO_SIGMA * Selection.median(residuals, n, LIKELY_LESS * deviation, LIKELY_MORE * deviation);
         return Optional.of(new RobustLine(slope, atEnd, endX, scatter, scatter / Math.sqrt(spread)));
     }
 }

@@ -25,7 +25,13 @@ final class Senses {
     private int inBucket;
     private final Slots slots = new Slots();
     private OptionalDouble earlier = OptionalDouble.empty();
-    private double earlierUntilT = Double.NEGATIVE_INFINITY;
+
+    /** The last second for which it holds: then the oldest of those points leaves them. Long ago where it must be looked for anew. */
+    private double leavesT = Double.NEGATIVE_INFINITY;
+
+    /** When another becomes one of them. */
+    private double comesT;
+
     private double peakFromT = Double.NEGATIVE_INFINITY;
     private Optional<RobustLine> quick = Optional.empty();
     private Optional<RobustLine> steady = Optional.empty();
@@ -55,7 +61,7 @@ final class Senses {
     /** The pan moves otherwise from now on: no line goes on from before. */
     void newRegime() {
         points.clear();
-        earlierUntilT = Double.NEGATIVE_INFINITY;
+        leavesT = Double.NEGATIVE_INFINITY;
         quick = Optional.empty();
         steady = Optional.empty();
     }
@@ -79,11 +85,11 @@ final class Senses {
         boolean heardLately = seconds.newestT().orElseThrow() > t - HEARD_LATELY_S;
         if (heardLately && slots.begins(t)) {
             points.add(t, levelC);
-            earlierUntilT = t;
+            leavesT = Double.NEGATIVE_INFINITY;
             quick = points.lineSince(t - pace.quickS(), t, quick);
             steady = points.lineSince(t - pace.steadyS(), t, steady);
         }
-        if (t >= earlierUntilT) {
+        if (t > leavesT || t >= comesT) {
             lookEarlier(t);
         }
         double latelyC = Math.max(points.highestSince(t - pace.quickS()).orElse(levelC), levelC);
@@ -99,9 +105,8 @@ final class Senses {
     /** Looks for the highest of the earlier points, which stays the same until one leaves them or another becomes one. */
     private void lookEarlier(double t) {
         earlier = points.highestBetween(t - PEAK_S, t - pace.quickS());
-        double leavesT = points.nextAfter(t - PEAK_S - 1) + PEAK_S;
-        double comesT = points.nextAfter(t - pace.quickS()) + pace.quickS();
-        earlierUntilT = Math.min(leavesT, comesT);
+        leavesT = points.nextAfter(t - PEAK_S - 1) + PEAK_S;
+        comesT = points.nextAfter(t - pace.quickS()) + pace.quickS();
     }
 
     private double trendC(double t, double levelC) {

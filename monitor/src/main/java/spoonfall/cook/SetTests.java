@@ -209,7 +209,8 @@ final class SetTests {
 
     /** Calls when the plate has stood long enough; to be called every second. */
     void endSecond(double t, AlarmBoard board, List<CookEvent> events) {
-        if (now().filter(test -> t >= test.plateDueT()).isPresent()) {
+        Optional<SetTest> now = now();
+        if (now.isPresent() && t >= now.get().plateDueT()) {
             board.update(t, AlarmName.PLATE_READY, Condition.PRESENT, this::plateReady, events);
         } else {
             board.over(t, AlarmName.PLATE_READY, events);

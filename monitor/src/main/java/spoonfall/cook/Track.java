@@ -10,8 +10,10 @@ final class Track {
     private double[] times = new double[64];
     private double[] values = new double[64];
     private double[] part = new double[16];
+    private final PairSlopes slopes = new PairSlopes();
     private int from;
     private int to;
+    private int added;
 
     /** Remembers the last {@code keepS} seconds. */
     Track(double keepS) {
@@ -28,6 +30,7 @@ final class Track {
         times[to] = t;
         values[to] = value;
         to++;
+        added++;
     }
 
     void clear() {
@@ -74,16 +77,20 @@ final class Track {
         if (part.length < count) {
             part = new double[2 * count];
         }
-        System.arraycopy(values, first, part, 0, count);
-        return OptionalDouble.of(MiddleHalf.mean(part, count));
+        return OptionalDouble.of(MiddleHalf.mean(values, first, end, part));
     }
 
-    /** The largest value since {@code sinceT}. */
+    /** The largest value since {@code sinceT}: found at once where that is not long ago. */
     OptionalDouble highestSince(double sinceT) {
-        return highestBetween(sinceT, Double.POSITIVE_INFINITY);
+        double highest = Double.NEGATIVE_INFINITY;
+        int first = to;
+        for (; first > from && times[first - 1] >= sinceT; first--) {
+            highest = Math.max(highest, values[first - 1]);
+        }
+        return first == to ? OptionalDouble.empty() : OptionalDouble.of(highest);
     }
 
-    /** The largest value from {@code sinceT} to {@code untilT}. */
+    /** The largest value from {@code sinceT} to {@code untilT}, however long that is. */
     OptionalDouble highestBetween(double sinceT, double untilT) {
         int first = firstSince(sinceT);
         int end = firstAfter(untilT);
@@ -132,7 +139,7 @@ final class Track {
         if (first >= to || times[to - 1] - times[first] < (nowT - sinceT) / 2) {
             return Optional.empty();
         }
-        return RobustLine.through(times, values, first, to, nowT, near);
+        return RobustLine.through(times, values, first, to, nowT, near, slopes, added - (to - first));
     }
 
     private int firstSince(double sinceT) {

@@ -106,10 +106,10 @@ final class Astray {
      * @param offC how far it is above what was expected
      * @param sigmaC how far it may be
      * @param offTheHeat whether the pan stands off the heat, so that low points are no noise
-     * @param perMinC how fast the points climb
-     * @param climbPerMinC how fast the pan should
+     * @param points the latest of them, of which this is the last
+     * @param climbPerMinC how fast the pan should climb
      */
-    boolean look(double t, double offC, double sigmaC, boolean offTheHeat, double perMinC, double climbPerMinC) {
+    boolean look(double t, double offC, double sigmaC, boolean offTheHeat, Points points, double climbPerMinC) {
         boolean low = offC < -(offTheHeat ? LOW_GATE_C : Math.max(LOW_GATE_C, LOW_SIGMAS * sigmaC));
         boolean high = offC > Math.max(HIGH_GATE_C, HIGH_SIGMAS * sigmaC);
         lowSinceT = low ? low() ? lowSinceT : t : Double.NaN;
@@ -119,7 +119,8 @@ final class Astray {
         }
         away = low ? t - lowSinceT >= DIP_S : t - highSinceT >= HIGH_S;
         back = 0;
-        if (high && perMinC > Math.max(IMPOSSIBLE_PER_MIN_C, IMPOSSIBLE_TIMES * climbPerMinC)) {
+        double mostPerMinC = Math.max(IMPOSSIBLE_PER_MIN_C, IMPOSSIBLE_TIMES * climbPerMinC);
+        if (high && points.slopePerMinC() > mostPerMinC) {
             impossible = true;
         }
         return true;

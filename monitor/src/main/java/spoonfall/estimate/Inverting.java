@@ -41,9 +41,9 @@ final class Inverting {
         share += (1 - share) * (1 - Math.exp(-curve.inversionPerMin(u) * Math.max(0, pace) * minutes));
     }
 
-    /** What the scale gains from now on in that many minutes on the way to {@code goalU}. */
-    double gain(double minutes, double u, double goalU, double pace) {
-        double rate = (curve.inversionPerMin(u) + curve.inversionPerMin(goalU)) / 2;
+    /** What the scale gains from now on in that many minutes on the way to {@code goalU}, from where {@code perMin} splits in a minute. */
+    double gain(double minutes, double perMin, double goalU, double pace) {
+        double rate = (perMin + curve.inversionPerMin(goalU)) / 2;
         return RISE_BY_SHARE / TYPICAL * (1 - share) * (1 - Math.exp(-rate * pace * minutes));
     }
 }

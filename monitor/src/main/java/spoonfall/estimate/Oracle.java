@@ -14,6 +14,9 @@ final class Oracle {
     private static final double CURVE_DOUBT = 0.05;
     private static final double TIMING_S = 4;
 
+    /** The further it is, the more sugar is inverted until then, and the sooner it is reached: so often it is worked out again. */
+    private static final int STEPS = 4;
+
     /** Marks read by hand are off alike for minutes, which no single reading shows. */
     private static final double BY_HAND_WIDTH = 0.8;
 
@@ -22,8 +25,11 @@ final class Oracle {
     private final FilterBank bank;
     private final TrackRecord record;
     private final double[] weights = new double[PanFilter.SIZE];
-    private double minutes;
-    private double variance;
+    private final double[] minutes = new double[FilterBank.MODES];
+    private final double[] goals = new double[FilterBank.MODES];
+    private final double[] goalsC = new double[FilterBank.MODES];
+    private final double[] scales = new double[FilterBank.MODES];
+    private final double[] inverts = new double[FilterBank.MODES];
 
     Oracle(SyrupCurve curve, FilterBank bank, TrackRecord record, boolean byHand) {
         this.byHand = byHand;
@@ -34,19 +40,18 @@ final class Oracle {
 
     /** When it will be reached, {@code sinceS} after the bank's own time; empty when that would be a guess. */
     Optional<Arrival> arrival(double riseC, double sinceS) {
+        reach(riseC);
         double mean = 0;
         double square = 0;
         double known = 0;
         for (int mode = 0; mode < FilterBank.MODES; mode++) {
-            PanFilter filter = bank.filter(mode);
             double weight = bank.weight(mode);
-            if (filter.v() < LEAST_V) {
+            if (bank.filter(mode).v() < LEAST_V) {
                 continue;
             }
-            reach(filter, riseC);
             known += weight;
-            mean += weight * minutes;
-            square += weight * (minutes * minutes + variance);
+            mean += weight * minutes[mode];
+            square += weight * (minutes[mode] * minutes[mode] + variance(mode));
         }
         if (known < 0.7) {
             return Optional.empty();
@@ -74,27 +79,39 @@ final class Oracle {
         return new Ahead(bank.riseC() + minutes * climbs * (1 + steepens) / 2, climbs * steepens);
     }
 
-    /** Sets minutes and their variance for one filter. */
-    private void reach(PanFilter filter, double riseC) {
-        double v = filter.v();
-        double scale = filter.scale();
-        double goalC = 0;
-        double goal = filter.u();
-        for (int i = 0; i < 4; i++) {
-            goalC = Math.max(0.2, (riseC - filter.offsetC()) / scale);
-            goal = curve.u(goalC);
-            minutes = Math.max(0, (filter.u() - goal) / v);
-            scale = filter.scale() + bank.inverting().gain(minutes, filter.u(), goal, filter.pace());
+    /** Sets for each filter what it reaches and in how many minutes: all side by side, since each step waits for the one before it. */
+    private void reach(double riseC) {
+        for (int mode = 0; mode < FilterBank.MODES; mode++) {
+            PanFilter filter = bank.filter(mode);
+            scales[mode] = filter.scale();
+            inverts[mode] = curve.inversionPerMin(filter.u());
         }
-        double slope = curve.riseSlopeC(goal) * scale;
+        for (int i = 0; i < STEPS; i++) {
+            for (int mode = 0; mode < FilterBank.MODES; mode++) {
+                PanFilter filter = bank.filter(mode);
+                goalsC[mode] = Math.max(0.2, (riseC - filter.offsetC()) / scales[mode]);
+                goals[mode] = curve.u(goalsC[mode]);
+                minutes[mode] = Math.max(0, (filter.u() - goals[mode]) / filter.v());
+                scales[mode] = filter.scale()
+                        + bank.inverting().gain(minutes[mode], inverts[mode], goals[mode], filter.pace());
+            }
+        }
+    }
+
+    /** The variance of the minutes of one filter. */
+    private double variance(int mode) {
+        PanFilter filter = bank.filter(mode);
+        double v = filter.v();
+        double scale = scales[mode];
+        double slope = curve.riseSlopeC(goals[mode]) * scale;
         weights[0] = 1;
-        weights[1] = -minutes;
+        weights[1] = -minutes[mode];
         weights[2] = 1 / slope;
-        weights[3] = goalC / slope;
-        weights[4] = goalC / slope * (scale - filter.scale()) / Math.max(0.1, filter.pace());
-        double m3 = minutes * minutes * minutes;
+        weights[3] = goalsC[mode] / slope;
+        weights[4] = goalsC[mode] / slope * (scale - filter.scale()) / Math.max(0.1, filter.pace());
+        double m3 = minutes[mode] * minutes[mode] * minutes[mode];
         double wander = v * v * PanFilter.WANDER_AHEAD * m3 / 3;
-        double curveDoubt = CURVE_DOUBT * minutes * v;
-        variance = (filter.variance(weights) + wander + curveDoubt * curveDoubt) / (v * v);
+        double curveDoubt = CURVE_DOUBT * minutes[mode] * v;
+        return (filter.variance(weights) + wander + curveDoubt * curveDoubt) / (v * v);
     }
 }

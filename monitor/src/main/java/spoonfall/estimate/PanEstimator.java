@@ -283,7 +283,7 @@ public final class PanEstimator {
         double sigmaC = Math.sqrt(expectedVariance + fineness.variance());
         if (astray.away()) {
             whileAway(t, riseC, offC, sigmaC);
-        } else if (!astray.look(t, offC, sigmaC, offTheHeat, points.slopePerMinC(), bank.climbPerMinC())) {
+        } else if (!astray.look(t, offC, sigmaC, offTheHeat, points, bank.climbPerMinC())) {
             fineness.observe(offC, expectedVariance);
             fineness.believe(bank, riseC);
             hindsight.follow(t, bank);

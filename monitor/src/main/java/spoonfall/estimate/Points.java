@@ -21,6 +21,7 @@ final class Points {
 
     private final Slots slots = new Slots();
     private double[] bucket = new double[64];
+    private double[] ordered = new double[64];
     private int inBucket;
     private double sumT;
     private double sinceT;
@@ -35,6 +36,7 @@ final class Points {
         }
         if (inBucket == bucket.length) {
             bucket = Arrays.copyOf(bucket, 2 * inBucket);
+            ordered = new double[2 * inBucket];
         }
         bucket[inBucket++] = riseC;
         sumT += t;
@@ -46,7 +48,7 @@ final class Points {
             return false;
         }
         recentT[taken % KEPT] = sumT / inBucket;
-        recentC[taken % KEPT] = MiddleHalf.mean(bucket, inBucket);
+        recentC[taken % KEPT] = MiddleHalf.mean(bucket, 0, inBucket, ordered);
         taken++;
         inBucket = 0;
         return true;

@@ -137,14 +137,16 @@ final class StallWatch {
         if (lowForS == 0) {
             followedSinceT = Double.isNaN(followedSinceT) ? t : followedSinceT;
             colour.observe(riseC - bank.riseC());
-            standing.remember(
-                    t,
-                    bank.riseC(),
-                    bank.riseVariance(),
-                    bank.climbPerMinC(),
-                    bank.paceDoubt(),
-                    bank.inversionPerMinC(),
-                    OVER_MINUTES * variance * colour.times());
+            if (standing.remembersAt(t)) {
+                standing.remember(
+                        t,
+                        bank.riseC(),
+                        bank.riseVariance(),
+                        bank.climbPerMinC(),
+                        bank.paceDoubt(),
+                        bank.inversionPerMinC(),
+                        OVER_MINUTES * variance * colour.times());
+            }
         } else if (!level) {
             return; // it cools, or something cold went in: that is another matter
         }
@@ -208,18 +210,25 @@ final class StallWatch {
         double sumY = 0;
         double sumXx = 0;
         double sumXy = 0;
-        for (int i = Math.max(0, points - POINTS); i < points; i++) {
-            double x = (times[i % POINTS] - t + forS) / 60;
-            if (x >= 0) {
-                double y = rises[i % POINTS];
-                n++;
-                sumX += x;
-                sumY += y;
-                sumXx += x * x;
-                sumXy += x * y;
-            }
+        int from = points;
+        while (from > Math.max(0, points - POINTS) && sinceMin(from - 1, t, forS) >= 0) {
+            from--;
+        }
+        for (int i = from; i < points; i++) {
+            double x = sinceMin(i, t, forS);
+            double y = rises[i % POINTS];
+            n++;
+            sumX += x;
+            sumY += y;
+            sumXx += x * x;
+            sumXy += x * y;
         }
         double spread = sumXx - sumX * sumX / Math.max(1, n);
         return n >= 5 && spread > 0 ? (sumXy - sumX * sumY / n) / spread : 0;
+    }
+
+    /** How many minutes a point came after {@code forS} before {@code t}. */
+    private double sinceMin(int point, double t, double forS) {
+        return (times[point % POINTS] - t + forS) / 60;
     }
 }

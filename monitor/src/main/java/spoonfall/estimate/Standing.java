@@ -64,8 +64,13 @@ final class Standing {
         lastC = Double.NaN;
     }
 
+    /** Whether it is time to remember where the pan is. */
+    boolean remembersAt(double t) {
+        return taken == 0 || t - sinceT[(taken - 1) % KEPT] >= EVERY_S;
+    }
+
     /**
-     * Remembers where the pan is, from time to time.
+     * Remembers where the pan is.
      *
      * @param riseC where it is
      * @param riseVariance the doubt of that, in °C²
@@ -82,9 +87,6 @@ final class Standing {
             double paceDoubt,
             double otherwisePerMinC,
             double pointVariance) {
-        if (taken > 0 && t - sinceT[(taken - 1) % KEPT] < EVERY_S) {
-            return;
-        }
         int i = taken++ % KEPT;
         sinceT[i] = t;
         sinceC[i] = riseC;

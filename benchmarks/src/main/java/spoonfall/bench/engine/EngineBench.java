@@ -3,10 +3,12 @@ package spoonfall.bench.engine;
 import com.espertech.esper.common.client.EPException;
 import com.espertech.esper.compiler.client.EPCompileException;
 import com.espertech.esper.runtime.client.EPDeployException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.DoubleSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -22,6 +24,9 @@ import spoonfall.probe.trace.Trace;
 public final class EngineBench {
     private static final int WARM_UPS = 40;
     private static final int ROUNDS = 21;
+
+    /** Seconds between the faults that its rules of the probe are tried on. */
+    private static final double FAULT_S = 1200;
 
     /** Held, so that it stays as quiet as it is told to be. */
     private static final Logger ESPER = Logger.getLogger("com.espertech");
@@ -60,6 +65,8 @@ public final class EngineBench {
         }
         double theirs = print("Esper's rules for the eight alarms, microseconds a reading", micros);
         System.out.println("  rows that they gave: " + said);
+        System.out.println(
+                "  where the probe falls out, falls silent, stands still and leaps: " + rowsOfFaults(esper, readings));
         double ours = timed("the whole monitor on the same readings", readings.size(), () -> {
             CookMonitor monitor = new CookMonitor(Cooks.settings(trace), 0);
             long events = 0;
@@ -69,6 +76,29 @@ public final class EngineBench {
             return events;
         });
         System.out.printf(Locale.ROOT, "%-52s %.1f%n", "times as fast as Esper", theirs / ours);
+    }
+
+    /** The rows where two minutes of the cook, one after the other, are faults of the probe: each of the four has a rule. */
+    private static Map<String, Integer> rowsOfFaults(EsperKitchen esper, List<Reading> readings)
+            throws EPDeployException {
+        List<Reading> faulty = new ArrayList<>();
+        for (Reading reading : readings) {
+            double t = reading.atNanos() / 1e9;
+            double c = reading.temperatureC().orElseThrow();
+            if (t > FAULT_S && t < FAULT_S + 120) {
+                c = Math.max(25, c - (t - FAULT_S));
+            } else if (t > 2 * FAULT_S && t < 2 * FAULT_S + 120) {
+                continue;
+            } else if (t > 3 * FAULT_S && t < 3 * FAULT_S + 120) {
+                c = 101;
+            } else if (t > 4 * FAULT_S && t < 4 * FAULT_S + 120) {
+                c += 12;
+            }
+            faulty.add(Reading.good(reading.probe(), reading.atNanos(), c, ""));
+        }
+        Map<String, Integer> rows = new TreeMap<>(esper.run(faulty).said());
+        rows.keySet().removeIf(rule -> !rule.startsWith("probe-"));
+        return rows;
     }
 
     private static double timed(String what, int readings, DoubleSupplier run) {

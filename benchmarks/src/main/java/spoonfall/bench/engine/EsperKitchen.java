@@ -29,16 +29,15 @@ final class EsperKitchen {
             @name('quick') @public insert into Quick
               select slope as perS from Degrees#time(45 sec)#linest(t, c);
             @name('before') @public insert into Before
-              select prev(120, perS) as perS from Steady#length(121);
+              select prev(120, perS) as perS, perS as nowPerS from Steady#length(121);
             @name('level') @public insert into Level
               select avg(c) as levelC from Degrees#time(8 sec);
             @name('start-set-tests') select levelC from Level(levelC >= WINDOW);
             @name('gel-point') select levelC from Level(levelC >= GEL_POINT);
             @name('past-gel-point') select levelC from Level(levelC >= PAST);
-            @name('stalled') select s.perS from Steady as s unidirectional, Before#lastevent as b
-              where b.perS > 0.001 and s.perS < 0.38 * b.perS;
-            @name('scorch-risk') select q.perS from Quick as q unidirectional, Before#lastevent as b
-              where q.perS > 0.01 and q.perS > 3 * b.perS;
+            @name('stalled') select nowPerS from Before(perS > 0.001 and nowPerS < 0.38 * perS);
+            @name('scorch-risk') select q.perS from Quick(perS > 0.01) as q unidirectional, Before#lastevent as b
+              where q.perS > 3 * b.perS;
             @name('probe-silent') select * from pattern [every Degrees -> (timer:interval(5 sec) and not Degrees)];
             @name('probe-out-of-pan') select max(c) - last(c) as fellC from Degrees#time(20 sec) having max(c) - last(c) > 15;
             @name('probe-stuck') select count(*) as same from Degrees#time(60 sec) having count(*) >= 7 and max(c) = min(c);
