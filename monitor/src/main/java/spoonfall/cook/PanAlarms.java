@@ -2,6 +2,7 @@ package spoonfall.cook;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import spoonfall.alarm.Condition;
 
@@ -32,14 +33,23 @@ final class PanAlarms {
     private final Watches watches;
     private final Standstill standstill = new Standstill();
     private final ColdAddition cold;
+    private final UnseenWindow unseen;
     private boolean setTest;
+    private boolean windowUnseen;
     private double gelDueT;
     private double hotT = Double.NEGATIVE_INFINITY;
     private double aimedT = Double.NEGATIVE_INFINITY;
 
     PanAlarms(
-            CookSettings settings, AlarmBoard board, Stages stages, Forecaster forecaster, SetTests tests, Pace pace) {
+            CookSettings settings,
+            AlarmBoard board,
+            Stages stages,
+            Forecaster forecaster,
+            SetTests tests,
+            Pace pace,
+            UnseenWindow unseen) {
         this.pace = pace;
+        this.unseen = unseen;
         this.settings = settings;
         this.board = board;
         this.stages = stages;
@@ -54,6 +64,7 @@ final class PanAlarms {
         settings = aim;
         aimedT = t;
         watches.aim(aim);
+        unseen.forget();
         for (AlarmName name : CALLS_TO_TEST) {
             board.over(t, name, events);
         }
@@ -126,6 +137,26 @@ final class PanAlarms {
         }
     }
 
+    /** Takes note of what is foreseen while the pan is seen: nothing, where it does not climb. */
+    void foresee(double t, Optional<Forecast> forecast) {
+        unseen.seen(t, forecast);
+    }
+
+    /** Ends a second, whether or not the pan was seen: what was known of it before says when to begin the set tests. */
+    void endSecond(double t, List<CookEvent> events) {
+        OptionalDouble sinceT = unseen.openSinceT(t, pace.noticesS());
+        windowUnseen = pace.shows() && stages.stage() == Stage.ROLLING_BOIL && sinceT.isPresent();
+        suppress(t, events);
+        if (windowUnseen && !gelCalled()) {
+            board.update(
+                    t,
+                    AlarmName.START_SET_TESTS,
+                    Condition.PRESENT,
+                    () -> AlarmText.startSetTestsUnseen(sinceT.getAsDouble()),
+                    events);
+        }
+    }
+
     /** Suppresses what means nothing by now; to be called when a second has ended, whether or not the pan was seen. */
     void suppress(double t, List<CookEvent> events) {
         Optional<Suppression> blind = blind();
@@ -137,7 +168,8 @@ final class PanAlarms {
         Optional<Suppression> chilled = when(cold.seen() && !cold.late(), Suppression.COLD_ADDED);
         Optional<Suppression> unseen = either(set, blind);
         Optional<Suppression> tooLate = either(testing, past);
-        board.suppress(t, AlarmName.START_SET_TESTS, either(either(tooLate, atGel), blind), events);
+        Optional<Suppression> unforeseen = windowUnseen ? Optional.empty() : blind;
+        board.suppress(t, AlarmName.START_SET_TESTS, either(either(tooLate, atGel), unforeseen), events);
         board.suppress(t, AlarmName.GEL_POINT, either(tooLate, blind), events);
         board.suppress(t, AlarmName.PAST_GEL_POINT, either(testing, blind), events);
         board.suppress(t, AlarmName.STALLED, either(either(unseen, tested), chilled), events);

@@ -54,7 +54,7 @@ final class PanWatch {
         forecaster = new Forecaster(settings, pace);
         tests = new SetTests(settings);
         probe = new ProbeWatch(settings, pace);
-        alarms = new PanAlarms(settings, board, stages, forecaster, tests, pace);
+        alarms = new PanAlarms(settings, board, stages, forecaster, tests, pace, new UnseenWindow(board, probe));
         leaving = new OutOfPan(settings.waterBoil().temperatureC());
         tooFast = new TooFast(settings.waterBoil().temperatureC());
         wayBack = new WayBack(settings.waterBoil().temperatureC());
@@ -121,7 +121,7 @@ final class PanWatch {
         if (signals.isPresent() && probe.freshAt(t) && !tests.set()) {
             watchPan(t, signals.get(), events);
         }
-        alarms.suppress(t, events);
+        alarms.endSecond(t, events);
     }
 
     /** What the latest reading is known by, unless it is old or does not say where the pan is. */
@@ -275,11 +275,15 @@ final class PanWatch {
     private void remind(double t, Signals now, List<CookEvent> events) {
         Stage stage = stages.stage();
         boolean climbs = stage.boiling() && !stage.atOrPastGelPoint() && !board.present(AlarmName.STALLED);
-        boolean ask = climbs && (long) t % REMIND_EVERY_S == 0;
+        boolean due = (long) t % REMIND_EVERY_S == 0;
         if (climbs && slots.begins(t)) {
             solids = forecaster.solids(now.trendC() - settings.waterBoil().temperatureC());
         }
-        reminders.endSecond(now, stage, climbs ? solids : 0, ask ? forecaster.forecast(t) : Optional.empty(), events);
+        Optional<Forecast> forecast = climbs && due ? forecaster.forecast(t) : Optional.empty();
+        reminders.endSecond(now, stage, climbs ? solids : 0, forecast, events);
+        if (due) {
+            alarms.foresee(t, tests.paused() ? Optional.empty() : forecast);
+        }
     }
 
     private boolean outOfPan() {
