@@ -37,6 +37,7 @@ final class PanAlarms {
     private boolean setTest;
     private boolean windowUnseen;
     private double gelDueT;
+    private double windowDueT;
     private double hotT = Double.NEGATIVE_INFINITY;
     private double aimedT = Double.NEGATIVE_INFINITY;
 
@@ -73,6 +74,11 @@ final class PanAlarms {
     /** Whether the reading is higher than the pan, for the base catches and the gel point is not due yet. */
     boolean misledByTheBase(double t) {
         return board.present(AlarmName.SCORCH_RISK) && t < gelDueT - EARLY_S;
+    }
+
+    /** Whether it is so high besides that the test window only seems to be open. */
+    boolean misledIntoTheWindow(double t) {
+        return misledByTheBase(t) && stages.stage() == Stage.ROLLING_BOIL && t + pace.noticesS() < windowDueT;
     }
 
     /** Whether something cold went in and the pan is on its way back. */
@@ -133,7 +139,9 @@ final class PanAlarms {
         board.update(t, AlarmName.SCORCH_RISK, scorch, watches::scorchText, events);
         if (!scorched && board.present(AlarmName.SCORCH_RISK)) {
             forecaster.doubtTheLastMinute();
-            gelDueT = t + forecaster.forecast(t).map(Forecast::etaS).orElse(Double.POSITIVE_INFINITY);
+            Optional<Forecast> forecast = forecaster.forecast(t);
+            gelDueT = t + forecast.map(Forecast::etaS).orElse(Double.POSITIVE_INFINITY);
+            windowDueT = t + forecast.map(Forecast::windowS).orElse(Double.POSITIVE_INFINITY);
         }
     }
 

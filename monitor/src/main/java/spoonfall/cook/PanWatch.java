@@ -216,7 +216,7 @@ final class PanWatch {
         }
         boolean misleads = alarms.misledByTheBase(t);
         boolean early = !stages.stage().atOrPastGelPoint() && (misleads || tooEarly(t, now, knownC));
-        boolean far = misleads && stages.stage() == Stage.ROLLING_BOIL;
+        boolean far = alarms.misledIntoTheWindow(t);
         double mostC = far ? tests.aim().windowFromC() : tests.aim().gelPointC();
         Signals known = now.withTrend(early ? Math.min(knownC, mostC - NOT_YET_C) : knownC);
         if (forecaster.misledUpwards()) {

@@ -60,6 +60,15 @@ final class MisledPanTest {
         assertThat(cook.raised()).doesNotContain(AlarmName.PROBE_STUCK);
     }
 
+    /** The window truly opens at 900 s. Before, the call waited until two minutes before the gel point was due. */
+    @Test
+    void overABaseThatCatches_theSetTestsAreCalledWhenTheyWereDueBefore() {
+        MadeCook cook = MadeCook.boiling(800).watch(300, t -> MadeCook.boilsC(t) + 1.5 * (t - 800) / 60);
+        assertThat(cook.raised()).startsWith(AlarmName.SCORCH_RISK, AlarmName.START_SET_TESTS);
+        assertThat(Cooks.raisedT(cook.events(), AlarmName.START_SET_TESTS).orElseThrow())
+                .isBetween(840.0, 940.0);
+    }
+
     @Test
     void whatIsReadInTheAir_isNoWayToWhereThePanIs() {
         MadeCook cook = MadeCook.boiling(600).watch(60, t -> 40).watch(30, MadeCook::boilsC);
