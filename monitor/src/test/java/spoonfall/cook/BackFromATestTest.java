@@ -60,4 +60,18 @@ final class BackFromATestTest {
         assertThat(Cooks.raisedT(cook.events(), AlarmName.START_SET_TESTS).orElseThrow())
                 .isBetween(opensT - 20, opensT + 20);
     }
+
+    /** The steps of a coarse thermometer hide for half a minute that it still climbs. Before, it was taken for a pan that boils lower. */
+    @Test
+    void theForecastGoesOn_whereACoarseThermometerCreepsBack() {
+        Tested pan = new Tested(0.1, 720, 120, 3, 1.5);
+        MadeCook cook = MadeCook.begun().watch(720, MadeCook.coarse(pan.readC()));
+        double setsT = 720 + etaS(cook) + pan.backT() - 720;
+        cook.watch(340, MadeCook.coarse(pan.readC()));
+        assertThat(cook.t() + etaS(cook)).isBetween(setsT - 120, setsT + 120);
+    }
+
+    private static double etaS(MadeCook cook) {
+        return cook.status().forecast().orElseThrow().etaS();
+    }
 }
