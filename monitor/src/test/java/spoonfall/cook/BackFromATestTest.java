@@ -2,7 +2,6 @@ package spoonfall.cook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /** A pan that climbs steeply back to its boil is neither where the line through the way there leads, nor misled by it. */
@@ -24,16 +23,12 @@ final class BackFromATestTest {
             return backT() - offT + (c - 101.5) / climbsPerMinC * 60;
         }
 
-        DoubleUnaryOperator readC() {
-            return t -> {
-                if (t < offT) {
-                    return boilsC(t);
-                }
-                double lowC = boilsC(offT) - fallsPerMinC * Math.min(forS, t - offT) / 60;
-                return t < backT()
-                        ? lowC + risesPerMinC * Math.max(0, t - offT - forS) / 60
-                        : boilsC(offT + t - backT());
-            };
+        double readC(double t) {
+            if (t < offT) {
+                return boilsC(t);
+            }
+            double lowC = boilsC(offT) - fallsPerMinC * Math.min(forS, t - offT) / 60;
+            return t < backT() ? lowC + risesPerMinC * Math.max(0, t - offT - forS) / 60 : boilsC(offT + t - backT());
         }
 
         private double boilsC(double t) {
@@ -45,7 +40,7 @@ final class BackFromATestTest {
     @Test
     void theGelPointIsCalled_whenAPanThatIsJustBackReachesIt() {
         Tested pan = new Tested(0.2, 723, 60, 3, 8);
-        MadeCook cook = MadeCook.begun().watch(900, pan.readC());
+        MadeCook cook = MadeCook.begun().watch(900, pan::readC);
         double reachesT = pan.reachesT(104);
         assertThat(Cooks.raisedT(cook.events(), AlarmName.GEL_POINT).orElseThrow())
                 .isBetween(reachesT - 18, reachesT + 15);
@@ -55,7 +50,7 @@ final class BackFromATestTest {
     @Test
     void theSetTestsAreNotCalled_whereALineThroughTheWayBackLeads() {
         Tested pan = new Tested(0.1, 660, 100, 2.5, 2.5);
-        MadeCook cook = MadeCook.begun().watch(1200, pan.readC());
+        MadeCook cook = MadeCook.begun().watch(1200, pan::readC);
         double opensT = pan.reachesT(103);
         assertThat(Cooks.raisedT(cook.events(), AlarmName.START_SET_TESTS).orElseThrow())
                 .isBetween(opensT - 20, opensT + 20);
@@ -65,9 +60,9 @@ final class BackFromATestTest {
     @Test
     void theForecastGoesOn_whereACoarseThermometerCreepsBack() {
         Tested pan = new Tested(0.1, 720, 120, 3, 1.5);
-        MadeCook cook = MadeCook.begun().watch(720, MadeCook.coarse(pan.readC()));
+        MadeCook cook = MadeCook.begun().watch(720, MadeCook.coarse(pan::readC));
         double setsT = 720 + etaS(cook) + pan.backT() - 720;
-        cook.watch(340, MadeCook.coarse(pan.readC()));
+        cook.watch(340, MadeCook.coarse(pan::readC));
         assertThat(cook.t() + etaS(cook)).isBetween(setsT - 120, setsT + 120);
     }
 
