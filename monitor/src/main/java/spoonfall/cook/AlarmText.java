@@ -16,6 +16,13 @@ record AlarmText(String title, String act) {
                 "Start the set tests now.", "Take the pan off the heat for each one: a plate needs 60 to 120 seconds.");
     }
 
+    /** Nothing was read of the pan since {@code sinceT}: what was known then says that it is time. */
+    static AlarmText startSetTestsUnseen(double sinceT) {
+        return new AlarmText(
+                mark("Start the set tests now, by what was known at {clock:%.0f}: nothing was read since.", sinceT),
+                "Take the pan off the heat for each one, and go by the plate alone.");
+    }
+
     static AlarmText gelPoint(CookSettings settings) {
         return new AlarmText(
                 mark("It has reached the setting point, {temp:%.1f}.", settings.gelPointC()),

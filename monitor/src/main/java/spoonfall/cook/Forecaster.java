@@ -161,6 +161,11 @@ final class Forecaster {
         return estimator.knows() && Math.abs(knownC - seenC) < pace.agreesC() ? knownC : seenC;
     }
 
+    /** Whether anything is known of the pan's climb. */
+    boolean knows() {
+        return estimator.knows();
+    }
+
     /** How hot the pan is by what is known of its water, whatever is read; empty while nothing is known. */
     OptionalDouble panC(double t) {
         return estimator.knows()

@@ -2,6 +2,7 @@ package spoonfall.cook;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import spoonfall.alarm.Condition;
 
@@ -50,14 +51,24 @@ final class PanAlarms {
     private final Standstill standstill = new Standstill();
     private final ColdAddition cold;
     private Reasons reasons = Reasons.NONE;
+    private final UnseenWindow unseen;
     private boolean setTest;
+    private boolean windowUnseen;
     private double gelDueT;
+    private double windowDueT;
     private double hotT = Double.NEGATIVE_INFINITY;
     private double aimedT = Double.NEGATIVE_INFINITY;
 
     PanAlarms(
-            CookSettings settings, AlarmBoard board, Stages stages, Forecaster forecaster, SetTests tests, Pace pace) {
+            CookSettings settings,
+            AlarmBoard board,
+            Stages stages,
+            Forecaster forecaster,
+            SetTests tests,
+            Pace pace,
+            UnseenWindow unseen) {
         this.pace = pace;
+        this.unseen = unseen;
         this.settings = settings;
         this.board = board;
         this.stages = stages;
@@ -72,6 +83,7 @@ final class PanAlarms {
         settings = aim;
         aimedT = t;
         watches.aim(aim);
+        unseen.forget();
         for (AlarmName name : CALLS_TO_TEST) {
             board.over(t, name, events);
         }
@@ -80,6 +92,11 @@ final class PanAlarms {
     /** Whether the reading is higher than the pan, for the base catches and the gel point is not due yet. */
     boolean misledByTheBase(double t) {
         return board.present(AlarmName.SCORCH_RISK) && t < gelDueT - EARLY_S;
+    }
+
+    /** Whether it is so high besides that the test window only seems to be open. */
+    boolean misledIntoTheWindow(double t) {
+        return misledByTheBase(t) && stages.stage() == Stage.ROLLING_BOIL && t + pace.noticesS() < windowDueT;
     }
 
     /** Whether something cold went in and the pan is on its way back. */
@@ -140,7 +157,29 @@ final class PanAlarms {
         board.update(t, AlarmName.SCORCH_RISK, scorch, watches::scorchText, events);
         if (!scorched && board.present(AlarmName.SCORCH_RISK)) {
             forecaster.doubtTheLastMinute();
-            gelDueT = t + forecaster.forecast(t).map(Forecast::etaS).orElse(Double.POSITIVE_INFINITY);
+            Optional<Forecast> forecast = forecaster.forecast(t);
+            gelDueT = t + forecast.map(Forecast::etaS).orElse(Double.POSITIVE_INFINITY);
+            windowDueT = t + forecast.map(Forecast::windowS).orElse(Double.POSITIVE_INFINITY);
+        }
+    }
+
+    /** Takes note of what is foreseen while the pan is seen: nothing, where it does not climb. */
+    void foresee(double t, Optional<Forecast> forecast) {
+        unseen.seen(t, forecast);
+    }
+
+    /** Ends a second, whether or not the pan was seen: what was known of it before says when to begin the set tests. */
+    void endSecond(double t, List<CookEvent> events) {
+        OptionalDouble sinceT = unseen.openSinceT(t, pace.noticesS());
+        windowUnseen = pace.shows() && stages.stage() == Stage.ROLLING_BOIL && sinceT.isPresent();
+        suppress(t, events);
+        if (windowUnseen && !gelCalled()) {
+            board.update(
+                    t,
+                    AlarmName.START_SET_TESTS,
+                    Condition.PRESENT,
+                    () -> AlarmText.startSetTestsUnseen(sinceT.getAsDouble()),
+                    events);
         }
     }
 
@@ -155,8 +194,9 @@ final class PanAlarms {
         Optional<Suppression> chilled = when(cold.seen() && !cold.late(), Suppression.COLD_ADDED);
         Optional<Suppression> unseen = either(set, blind);
         Optional<Suppression> tooLate = either(testing, past);
+        Optional<Suppression> unforeseen = windowUnseen ? Optional.empty() : blind;
         Reasons now = new Reasons(
-                either(either(tooLate, atGel), blind),
+                either(either(tooLate, atGel), unforeseen),
                 either(tooLate, blind),
                 either(testing, blind),
                 either(either(unseen, tested), chilled),

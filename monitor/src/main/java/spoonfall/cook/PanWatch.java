@@ -17,6 +17,9 @@ final class PanWatch {
     /** What climbs too fast is held back by so much below the gel point until it is seen whether it is real. */
     private static final double NOT_YET_C = 0.05;
 
+    /** Back from a set test it climbs as fast, but only to where it was. */
+    private static final double NEW_HEIGHTS_C = 0.3;
+
     /** The gel point is not called while it may be further away than that, in seconds. */
     private static final double TOO_EARLY_S = 240;
 
@@ -50,8 +53,8 @@ final class PanWatch {
         stages = new Stages(settings);
         forecaster = new Forecaster(settings, pace);
         tests = new SetTests(settings);
-        alarms = new PanAlarms(settings, board, stages, forecaster, tests, pace);
         probe = new ProbeWatch(settings, pace);
+        alarms = new PanAlarms(settings, board, stages, forecaster, tests, pace, new UnseenWindow(board, probe));
         leaving = new OutOfPan(settings.waterBoil().temperatureC());
         tooFast = new TooFast(settings.waterBoil().temperatureC());
         wayBack = new WayBack(settings.waterBoil().temperatureC());
@@ -118,7 +121,7 @@ final class PanWatch {
         if (signals.isPresent() && probe.freshAt(t) && !tests.set()) {
             watchPan(t, signals.get(), events);
         }
-        alarms.suppress(t, events);
+        alarms.endSecond(t, events);
     }
 
     /** What the latest reading is known by, unless it is old or does not say where the pan is. */
@@ -213,7 +216,7 @@ final class PanWatch {
         }
         boolean misleads = alarms.misledByTheBase(t);
         boolean early = !stages.stage().atOrPastGelPoint() && (misleads || tooEarly(t, now, knownC));
-        boolean far = misleads && stages.stage() == Stage.ROLLING_BOIL;
+        boolean far = alarms.misledIntoTheWindow(t);
         double mostC = far ? tests.aim().windowFromC() : tests.aim().gelPointC();
         Signals known = now.withTrend(early ? Math.min(knownC, mostC - NOT_YET_C) : knownC);
         if (forecaster.misledUpwards()) {
@@ -246,7 +249,7 @@ final class PanWatch {
     private boolean tooEarly(double t, Signals now, double knownC) {
         boolean there = knownC > tests.aim().gelPointC() - NOT_YET_C;
         return pace.shows()
-                && (forecaster.climbsTooFast(now)
+                && ((forecaster.climbsTooFast(now) && now.levelC() > now.earlierPeakC() + NEW_HEIGHTS_C)
                         || (there && forecaster.mayTakeLongerThan(TOO_EARLY_S, t, now.trendC())));
     }
 
@@ -257,22 +260,32 @@ final class PanWatch {
         return readC > panC + pace.agreesC() + now.knownStepC();
     }
 
-    /** Where the pan is by all that is known; that it went on too far must be read, not only foreseen. */
+    /**
+     * Where the pan is by all that is known. That it went on too far must be read, not only foreseen, where readings are minutes
+     * apart; and so must the window be while nothing is known of its climb: a line through the way to the boil leads past that.
+     */
     private double knownC(double t, Signals now) {
         double readT = probe.seen().isPresent() ? probe.seen().get().t() : t;
         double knownC = forecaster.temperatureC(pace.carriedT(t, readT), now.trendC());
-        double foreseenC = settings.gelPointC() + PastGelPoint.MARGIN_C - NOT_YET_C;
-        return pace.shows() ? knownC : Math.min(knownC, Math.max(now.levelC(), foreseenC));
+        double mostC = settings.gelPointC() + PastGelPoint.MARGIN_C - NOT_YET_C;
+        if (pace.shows()) {
+            mostC = forecaster.knows() ? knownC : tests.aim().windowFromC() - NOT_YET_C;
+        }
+        return Math.min(knownC, Math.max(now.levelC(), mostC));
     }
 
     private void remind(double t, Signals now, List<CookEvent> events) {
         Stage stage = stages.stage();
         boolean climbs = stage.boiling() && !stage.atOrPastGelPoint() && !board.present(AlarmName.STALLED);
-        boolean ask = climbs && (long) t % REMIND_EVERY_S == 0;
+        boolean due = (long) t % REMIND_EVERY_S == 0;
         if (climbs && slots.begins(t)) {
             solids = forecaster.solids(now.trendC() - settings.waterBoil().temperatureC());
         }
-        reminders.endSecond(now, stage, climbs ? solids : 0, ask ? forecaster.forecast(t) : Optional.empty(), events);
+        Optional<Forecast> forecast = climbs && due ? forecaster.forecast(t) : Optional.empty();
+        reminders.endSecond(now, stage, climbs ? solids : 0, forecast, events);
+        if (due) {
+            alarms.foresee(t, tests.paused() ? Optional.empty() : forecast);
+        }
     }
 
     private boolean outOfPan() {

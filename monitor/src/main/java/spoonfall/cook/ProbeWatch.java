@@ -86,6 +86,16 @@ final class ProbeWatch {
         return seen.isPresent() && t - seen.get().t() <= silentAfterS;
     }
 
+    /** When it was heard last. */
+    OptionalDouble heardT() {
+        return heardT;
+    }
+
+    /** Since when the reading has been exactly the same. */
+    double sameSinceT() {
+        return stillness.runSinceT();
+    }
+
     /** How far the latest reading can be trusted, before anything is known of the alarms. */
     Quality latest(double t) {
         return heardAt(t) ? latest : Quality.SILENT;

@@ -40,8 +40,12 @@ final class Scorching {
     /** A reading that does so much of its climb within one third of the time has jumped: no base heats like that. */
     private static final double JUMP_SHARE = 0.75;
 
+    /** Into a pan as thin as that the sugar is still to go, with which it boils degrees higher within a minute or two. */
+    private static final double THIN_C = 0.8;
+
     private static final double REMEMBERS_S = 240;
 
+    private final double waterBoilC;
     private final Foreseen foreseen;
     private final Track levels = new Track(REMEMBERS_S);
     private double stoodT = Double.NEGATIVE_INFINITY;
@@ -53,6 +57,7 @@ final class Scorching {
 
     /** {@code waterBoilC} is where plain water boils. */
     Scorching(double waterBoilC) {
+        this.waterBoilC = waterBoilC;
         foreseen = new Foreseen(waterBoilC);
     }
 
@@ -116,7 +121,8 @@ final class Scorching {
     private boolean atNewHeights(Signals now) {
         double knownT = now.t() - Foreseen.KNOWN_S;
         double dueC = foreseen.heightC(knownT).orElse(now.levelC());
-        return now.levelC() > now.earlierPeakC() + allowedPerMinC + NEW_HEIGHTS_C
+        return dueC > waterBoilC + THIN_C
+                && now.levelC() > now.earlierPeakC() + allowedPerMinC + NEW_HEIGHTS_C
                 && now.levelC() - dueC > Math.max(ABOVE_C, ABOVE_SIGMAS * foreseen.noiseC(knownT));
     }
 

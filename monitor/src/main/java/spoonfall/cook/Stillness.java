@@ -136,6 +136,11 @@ final class Stillness {
         return valueC.isEmpty() ? 0 : lastT - runSinceT;
     }
 
+    /** Since when it has been exactly the same. */
+    double runSinceT() {
+        return runSinceT;
+    }
+
     /** Whether it is stuck. */
     boolean stuck() {
         return stuckAfter(runS(), readings);

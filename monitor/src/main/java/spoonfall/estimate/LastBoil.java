@@ -15,6 +15,9 @@ final class LastBoil {
     private static final double ABOVE_C = 0.3;
     private static final double ABOVE_TIMES = 1.5;
 
+    private static final double SHORT_C = 0.5;
+    private static final double COMES_PER_MIN_C = 0.4;
+
     /** A reading so soon after the boil began may be off by that much. */
     private static final double DOUBT_C = 0.15;
 
@@ -42,6 +45,11 @@ final class LastBoil {
     /** Whether a boil before is remembered; what is known of it is still in the bank. */
     boolean knows(FilterBank bank) {
         return !Double.isNaN(endedT) && bank.riseC() >= THIN_C;
+    }
+
+    /** Whether it is still well below where it boiled and climbs towards that, if only in a coarse thermometer's steps. */
+    boolean comesBack(double riseC, Points points, FilterBank bank) {
+        return riseC < bank.riseC() - SHORT_C && points.slopePerMinC() > COMES_PER_MIN_C;
     }
 
     /** Lets the bank go on with the heat of the boil before, from a reading; false if that was another pan or none. */

@@ -236,7 +236,7 @@ public final class PanEstimator {
     }
 
     private void begin(double t, double riseC, boolean arrived) {
-        if (lastBoil.knows(bank) && !arrived) {
+        if (lastBoil.knows(bank) && (!arrived || lastBoil.comesBack(riseC, points, bank))) {
             return; // that is worth more than what a creeping thermometer says
         }
         if (!lastBoil.goOn(t, riseC, fineness.variance(), bank)) {

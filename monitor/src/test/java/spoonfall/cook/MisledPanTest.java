@@ -60,6 +60,23 @@ final class MisledPanTest {
         assertThat(cook.raised()).doesNotContain(AlarmName.PROBE_STUCK);
     }
 
+    /** The window truly opens at 900 s. Before, the call waited until two minutes before the gel point was due. */
+    @Test
+    void overABaseThatCatches_theSetTestsAreCalledWhenTheyWereDueBefore() {
+        MadeCook cook = MadeCook.boiling(800).watch(300, t -> MadeCook.boilsC(t) + 1.5 * (t - 800) / 60);
+        assertThat(cook.raised()).startsWith(AlarmName.SCORCH_RISK, AlarmName.START_SET_TESTS);
+        assertThat(Cooks.raisedT(cook.events(), AlarmName.START_SET_TESTS).orElseThrow())
+                .isBetween(840.0, 940.0);
+    }
+
+    /** Sugar that goes in slowly lets the fruit boil on, and hotter from second to second. Before, that was a base that catches. */
+    @Test
+    void fruitIntoWhichTheSugarGoes_doesNotCatch() {
+        MadeCook cook = MadeCook.begun(FIRM)
+                .watch(1000, t -> MadeCook.boilsC(0.2 * t) - 1 + Math.min(1.6, Math.max(0, t - 700) * 2 / 60));
+        assertThat(cook.raised()).isEmpty();
+    }
+
     @Test
     void whatIsReadInTheAir_isNoWayToWhereThePanIs() {
         MadeCook cook = MadeCook.boiling(600).watch(60, t -> 40).watch(30, MadeCook::boilsC);

@@ -26,7 +26,11 @@ final class PanAlarmsTest {
     private double t;
 
     private PanAlarms alarms(Pace pace) {
-        return new PanAlarms(SETTINGS, board, stages, forecaster, tests, pace);
+        return new PanAlarms(SETTINGS, board, stages, forecaster, tests, pace, unseen(pace));
+    }
+
+    private UnseenWindow unseen(Pace pace) {
+        return new UnseenWindow(board, new ProbeWatch(SETTINGS, pace));
     }
 
     /** The same with what is known of a pan. */
@@ -310,7 +314,7 @@ final class PanAlarmsTest {
     /** A pan whose reading climbs by so much a minute from 900 s on, watched for so long after that. */
     private MadePan hot(double perMinC, Pace pace, double forS) {
         MadePan pan = MadePan.climbing(1.5, 900, perMinC);
-        alarms = new PanAlarms(SETTINGS, board, pan.stages(), pan.forecaster(), tests, pace);
+        alarms = new PanAlarms(SETTINGS, board, pan.stages(), pan.forecaster(), tests, pace, unseen(pace));
         pan.watch(900 + forS, now -> alarms.endSecond(now.t(), now, false, false, events));
         return pan;
     }
@@ -327,7 +331,8 @@ final class PanAlarmsTest {
     @Test
     void overABaseThatCatches_theGelPointIsNotBelievedUntilTwoMinutesBeforeItWasDue() {
         MadePan pan = MadePan.climbing(1.5, 900, 3);
-        alarms = new PanAlarms(SETTINGS, board, pan.stages(), pan.forecaster(), tests, Pace.BY_ITSELF);
+        alarms = new PanAlarms(
+                SETTINGS, board, pan.stages(), pan.forecaster(), tests, Pace.BY_ITSELF, unseen(Pace.BY_ITSELF));
         while (!board.present(AlarmName.SCORCH_RISK)) {
             assertThat(alarms.misledByTheBase(pan.t())).isFalse();
             pan.watch(pan.t() + 1, now -> alarms.endSecond(now.t(), now, false, false, events));

@@ -20,10 +20,14 @@ final class PanSuppressionsTest {
     private final AlarmBoard board = new AlarmBoard();
     private final Stages stages = new Stages(SETTINGS);
     private final SetTests tests = new SetTests(SETTINGS);
-    private final PanAlarms alarms =
-            new PanAlarms(SETTINGS, board, stages, new Forecaster(SETTINGS, Pace.BY_ITSELF), tests, Pace.BY_ITSELF);
+    private final PanAlarms alarms = new PanAlarms(
+            SETTINGS, board, stages, new Forecaster(SETTINGS, Pace.BY_ITSELF), tests, Pace.BY_ITSELF, unseen());
     private final List<CookEvent> events = new ArrayList<>();
     private double t;
+
+    private UnseenWindow unseen() {
+        return new UnseenWindow(board, new ProbeWatch(SETTINGS, Pace.BY_ITSELF));
+    }
 
     /** What may be the reason. */
     private enum Cause {
