@@ -39,6 +39,7 @@ final class PanWatch {
     private final OutOfPan leaving;
     private final WayBack wayBack;
     private final Jumped jumped = new Jumped();
+    private final Unstuck unstuck = new Unstuck();
     private Optional<Signals> signals = Optional.empty();
     private boolean misledLately;
 
@@ -188,6 +189,11 @@ final class PanWatch {
         if (out == Condition.PRESENT || misled()) {
             misledLately = true;
             forecaster.skip();
+            if (board.present(AlarmName.PROBE_STUCK)) {
+                probe.tellHowItStands(now, stages.boilingForS(t), unstuck);
+            } else {
+                unstuck.forget();
+            }
             return;
         }
         if (misledLately) {
@@ -203,6 +209,9 @@ final class PanWatch {
         if (pace.shows() && jumped.endSecond(now)) {
             forecaster.jumped();
             alarms.jumped(now);
+        }
+        if (unstuck.free(now)) {
+            forecaster.stands(now.levelC());
         }
         if (probe.caughtUp() && !leaptPast(t, now)) {
             forecaster.skip();
