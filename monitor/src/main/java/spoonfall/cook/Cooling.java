@@ -52,6 +52,7 @@ final class Cooling {
     private double seenT;
     private double resumedT;
     private double leftT;
+    private double warmedT;
     private double lowestC;
     private double lowestT;
     private boolean falls;
@@ -104,6 +105,7 @@ final class Cooling {
             lowestC = now.levelC();
             lowestT = now.t();
         }
+        warmedT = warms(now, stepC) ? now.t() : warmedT;
         falls = now.t() - lowestT < NEW_LOW_WITHIN_S && falls(now.steady()) && falls(now.quick());
         boolean back = now.levelC() > fromC - leftC(stepC);
         if (back || (warms(now, stepC) && now.t() - lowestT > BOILS_ON_S)) {
@@ -129,9 +131,9 @@ final class Cooling {
         return !Double.isNaN(fromC);
     }
 
-    /** For how many seconds it has been cooling; 0 if it does not, or if it stays where it fell to. */
+    /** For how many seconds it has been cooling without a break; 0 if it does not, or if it stays where it fell to. */
     double forS(Signals now) {
-        return low() && falls ? now.t() - Math.max(leftT, resumedT) : 0;
+        return low() && falls ? now.t() - Math.max(warmedT, Math.max(leftT, resumedT)) : 0;
     }
 
     /** Whether it warms again, or has just come back. */

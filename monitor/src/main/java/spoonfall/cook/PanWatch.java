@@ -42,6 +42,7 @@ final class PanWatch {
     private final OutOfPan leaving;
     private final WayBack wayBack;
     private final Jumped jumped = new Jumped();
+    private final Unstuck unstuck = new Unstuck();
     private Optional<Signals> signals = Optional.empty();
     private boolean misledLately;
 
@@ -191,6 +192,11 @@ final class PanWatch {
         if (out == Condition.PRESENT || misled()) {
             misledLately = true;
             forecaster.skip();
+            if (board.present(AlarmName.PROBE_STUCK)) {
+                probe.tellHowItStands(now, stages.boilingForS(t), unstuck);
+            } else {
+                unstuck.forget();
+            }
             return;
         }
         if (misledLately) {
@@ -206,6 +212,9 @@ final class PanWatch {
         if (pace.shows() && jumped.endSecond(now)) {
             forecaster.jumped();
             alarms.jumped(now);
+        }
+        if (unstuck.free(now)) {
+            forecaster.stands(now.levelC());
         }
         if (probe.caughtUp() && !leaptPast(t, now)) {
             forecaster.skip();

@@ -122,6 +122,11 @@ final class ProbeWatch {
         stillness.expect(OptionalDouble.empty(), () -> 0, stepC);
     }
 
+    /** Lets {@code unstuck} know of a reading that is called stuck. */
+    void tellHowItStands(Signals now, double boilingForS, Unstuck unstuck) {
+        unstuck.stuck(now, stillness.runS(), stillness.dueC(), boilingForS);
+    }
+
     /** The reading may be stuck, so that nothing should be made of its standing still. */
     boolean suspectStuck() {
         return pace.shows() && stillness.suspect();

@@ -131,6 +131,11 @@ final class Stillness {
         return climbPerMinC * lastsS / 60 * Steepening.times(growthPerMin * lastsS / 60);
     }
 
+    /** By how many °C the pan should have climbed since the reading is the same. */
+    double dueC() {
+        return dueC(runS());
+    }
+
     /** How long the reading has been exactly the same, in seconds. */
     double runS() {
         return valueC.isEmpty() ? 0 : lastT - runSinceT;

@@ -13,6 +13,9 @@ final class Watches {
     /** So long may the pan stand off the heat for a test; what is longer is a stall. */
     private static final double SET_TEST_S = 85;
 
+    /** A pan that comes back from a test goes on falling for so long by its thermometer. */
+    private static final double TURNS_S = 10;
+
     /** A pan that thin has no sugar yet: that it cools is seen to be a simmer only when it has settled. */
     private static final double THIN_C = 1;
 
@@ -113,10 +116,14 @@ final class Watches {
                     DONE_C, DONE_MIN * forecaster.expectedPerMinC(riseC).orElse(0));
         }
         double offS = signals.t() - offSinceT;
+        double fellS = cooling.forS(signals); // it fell before it was seen to be off the heat
         if (near) {
-            return offS < PLATE_TEST_S;
+            return Math.max(offS, fellS) < PLATE_TEST_S;
         }
-        return offS < (thin ? SETTLES_S : SET_TEST_S) && !forecaster.still();
+        if (thin) {
+            return offS < SETTLES_S;
+        }
+        return Math.max(offS, fellS - TURNS_S) < SET_TEST_S && !forecaster.still();
     }
 
     /**

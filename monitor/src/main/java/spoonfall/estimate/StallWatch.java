@@ -18,6 +18,9 @@ final class StallWatch {
     /** What jumped down cools only if it goes lower still. */
     private static final double GOES_LOWER_C = 0.5;
 
+    /** No stir takes a pan that far down. */
+    private static final double DEEP_C = 1;
+
     private static final double BEFORE_S = 60;
     private static final double LEVEL_S = 600;
     private static final double DROP_C = 0.25;
@@ -51,6 +54,7 @@ final class StallWatch {
     private int points;
     private final Standing standing = new Standing();
     private double followedSinceT = Double.NaN;
+    private double deepC;
     private double offsC;
     private double leftT;
     private boolean still;
@@ -71,6 +75,7 @@ final class StallWatch {
     /** What comes does not go on from where the pan was, as after a set test. */
     void lookAfresh() {
         standing.clear();
+        deepC = 0;
         followedSinceT = Double.NaN;
     }
 
@@ -78,6 +83,11 @@ final class StallWatch {
     void jumped() {
         lookAfresh();
         jumpedToC = points == 0 ? Double.NaN : rises[(points - 1) % POINTS];
+    }
+
+    /** It stands at {@code riseC}, as others saw. */
+    void stands(double riseC, double climbPerMinC) {
+        stop(riseC, climbPerMinC, false);
     }
 
     boolean still() {
@@ -132,6 +142,10 @@ final class StallWatch {
         }
         standing.point(t, riseC);
         double dropC = dropC(variance);
+        deepC = lowForS > 0 ? Math.max(deepC, bank.riseC() - riseC) : deepC;
+        if (lowForS == 0 && deepC >= DEEP_C) {
+            lookAfresh(); // it comes back from a test: what it did there says nothing of its climb
+        }
         fell = lowForS > 0 && (fell || riseC < standing.riseCAt(t - lowForS - BEFORE_S) - dropC);
         level = lowForS > 0 && lowForS < LEVEL_S && !fell;
         if (lowForS == 0) {

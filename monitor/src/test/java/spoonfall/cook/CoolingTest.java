@@ -256,4 +256,17 @@ final class CoolingTest {
         stand(10, 101);
         assertThat(cooling.low()).isFalse();
     }
+
+    /** As after one test that was followed by another. */
+    @Test
+    void itsTime_beginsAnewWhenItHasWarmedBetween() {
+        stand(60, HEIGHT_C);
+        move(40, 101, -1);
+        move(10, 100.5, -1);
+        assertThat(cooling.forS(now)).isBetween(45.0, 60.0);
+        move(20, 100.9, 1);
+        assertThat(cooling.forS(now)).isZero();
+        move(10, 100.3, -1);
+        assertThat(cooling.forS(now)).isBetween(5.0, 11.0);
+    }
 }

@@ -122,10 +122,23 @@ class FallsTest {
                         trace.info().firstT("probe-out-ends").orElseThrow());
     }
 
-    @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {331, 2392, 5315})
-    void stall_isNotRaised_whileThePanComesBackFromATest(long seed) {
-        assertThat(Cooks.raised(Replayed.events(VariedCook.cook(CookKind.SET_TESTS, seed))))
+    @ParameterizedTest(name = "{0}, seed {1}")
+    @CsvSource({
+        "SET_TESTS, 331",
+        "SET_TESTS, 474",
+        "SET_TESTS, 2392",
+        "SET_TESTS, 5315",
+        "WATER, 38",
+        "WATER, 4206",
+        "WATER, 4299"
+    })
+    void stall_isNotRaised_whileThePanComesBackFromATest(CookKind kind, long seed) {
+        assertThat(Cooks.raised(Replayed.events(VariedCook.cook(kind, seed)))).doesNotContain(AlarmName.STALLED);
+    }
+
+    @Test
+    void stall_isNotRaised_whenFruitIsTurnedDownToSimmerBeforeTheSugarGoesIn() {
+        assertThat(Cooks.raised(Replayed.events(VariedCook.cook(CookKind.LATE_SUGAR, 2676))))
                 .doesNotContain(AlarmName.STALLED);
     }
 

@@ -28,6 +28,17 @@ class FaultsToldApartTest {
         assertThat(raisedT).isBetween(labelT(trace, "stall-begins"), labelT(trace, "stall-ends"));
     }
 
+    /** Its steps are so coarse that it is called stuck first. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {62, 209, 223, 278})
+    void stall_isRaisedWhileItLasts_whenTheReadingStirsAgainWhereItStood(long seed) {
+        Trace trace = VariedCook.cook(CookKind.STALL, seed);
+        double stuckT = firstRaisedT(trace, AlarmName.PROBE_STUCK).orElseThrow();
+        double raisedT = firstRaisedT(trace, AlarmName.STALLED).orElseThrow();
+        assertThat(stuckT).isBetween(labelT(trace, "stall-begins"), raisedT);
+        assertThat(raisedT).isLessThan(labelT(trace, "stall-ends"));
+    }
+
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 17, 23, 31, 58, 91})
     void stall_isNotRaised_whenTheHeatIsOnlyTurnedDown(long seed) {
@@ -41,7 +52,7 @@ class FaultsToldApartTest {
     }
 
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {70, 90, 151, 158, 239})
+    @ValueSource(longs = {43, 70, 90, 92, 151, 158, 173, 239})
     void stuck_isRaisedWhileItLasts_andIsNoStall(long seed) {
         Trace trace = VariedCook.cook(CookKind.STUCK, seed);
         double raisedT = firstRaisedT(trace, AlarmName.PROBE_STUCK).orElseThrow();

@@ -135,6 +135,14 @@ final class WatchesTest {
                 .isEqualTo(130);
     }
 
+    /** It is fruit that was turned down to simmer. */
+    @Test
+    void whatHasNoSugarYet_hasItsTime_evenIfItIsKnownToStandStill() {
+        Forecaster still = MadePan.climbing(0.5, 900, 0).watch(1200).forecaster();
+        assertThat(testedForS(offTheHeat(100.9), still, t -> MadeSignals.falling(t, 99, 100.9, -1)))
+                .isEqualTo(240);
+    }
+
     @Test
     void theTimeOfATest_beginsAnewWithEachTest() {
         Stages stages = offTheHeat(102);
@@ -147,6 +155,21 @@ final class WatchesTest {
         assertThat(watches.setTest(stages, falling.apply(600), knowsNothing)).isTrue();
         assertThat(watches.setTest(stages, falling.apply(684), knowsNothing)).isTrue();
         assertThat(watches.setTest(stages, falling.apply(685), knowsNothing)).isFalse();
+    }
+
+    /** It falls by 2 °C a minute, and is seen to be off the heat after a minute: eighty-five seconds and ten after it left its height. */
+    @Test
+    void aPanThatFellForLongBeforeItWasSeenOffTheHeat_isTestedForLess() {
+        Stages stages = boiled(102);
+        int testedUntilS = 0;
+        for (int t = 0; t < LONG_S; t++) {
+            if (t == 60) {
+                stages.end();
+            }
+            boolean tested = watches.setTest(stages, MadeSignals.falling(t, 102 - t / 30.0, 102, -2), knowsNothing);
+            testedUntilS = tested ? t : testedUntilS;
+        }
+        assertThat(testedUntilS).isBetween(95, 115);
     }
 
     @Test
