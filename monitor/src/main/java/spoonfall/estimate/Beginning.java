@@ -52,7 +52,8 @@ final class Beginning {
         told = warming.known(t) || !guess.equals(read);
         bank.begin(
                 new double[] {guess.u(), guess.v(), 0, Inverting.firstScale(), PACE},
-                new double[] {guess.uDoubt(), guess.vDoubt(), baseSigmaC, SCALE_DOUBT, PACE_DOUBT});
+                new double[] {guess.uDoubt(), guess.vDoubt(), baseSigmaC, SCALE_DOUBT, PACE_DOUBT},
+                guess.vPerU());
         return true;
     }
 

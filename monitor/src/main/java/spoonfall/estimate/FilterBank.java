@@ -37,10 +37,12 @@ final class FilterBank {
         }
     }
 
-    void begin(double[] guesses, double[] doubts) {
+    /** Begins with guesses and their doubts, as {@link PanFilter#begin} does, where v grows by {@code vPerU} with u. */
+    void begin(double[] guesses, double[] doubts, double vPerU) {
         stale = true;
         for (PanFilter filter : filters) {
             filter.begin(guesses, doubts);
+            filter.tie(vPerU);
         }
         weights[0] = 0.6;
         weights[1] = 0.3;

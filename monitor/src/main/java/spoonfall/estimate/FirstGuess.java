@@ -9,9 +9,11 @@ import java.util.Optional;
  * @param u all mass / solids mass
  * @param uDoubt its standard deviation
  * @param v how fast u falls, per minute
- * @param vDoubt its standard deviation
+ * @param vDoubt its standard deviation if u were known
+ * @param vPerU how much larger v is where u is larger by one: what warmed says how much heat there is for each kg of the pan, so
+ *     that whoever takes the pan for too thin, as when weather puts the water boil off, takes it for too quick as well
  */
-record FirstGuess(double u, double uDoubt, double v, double vDoubt) {
+record FirstGuess(double u, double uDoubt, double v, double vDoubt, double vPerU) {
     private static final double U_DOUBT = 1;
     private static final double V_DOUBT = 0.8;
 
@@ -27,9 +29,12 @@ record FirstGuess(double u, double uDoubt, double v, double vDoubt) {
 
     /** By the reading and, if it was seen to warm, by that. */
     static FirstGuess of(double readU, Warming warming, double t) {
-        boolean warmed = warming.known(t);
-        double v = warmed ? SIDES_LEAVE * warming.v(readU) : Math.max(LEAST_V, (readU - SETS_AT_U) / USUAL_MIN);
-        return new FirstGuess(readU, U_DOUBT, v, v * (warmed ? warming.doubt() : V_DOUBT));
+        if (warming.known(t)) {
+            double v = SIDES_LEAVE * warming.v(readU);
+            return new FirstGuess(readU, U_DOUBT, v, v * warming.doubt(), SIDES_LEAVE * warming.vPerU());
+        }
+        double v = Math.max(LEAST_V, (readU - SETS_AT_U) / USUAL_MIN);
+        return new FirstGuess(readU, U_DOUBT, v, v * V_DOUBT, 0);
     }
 
     /**
@@ -42,14 +47,23 @@ record FirstGuess(double u, double uDoubt, double v, double vDoubt) {
             return this;
         }
         PanPrior prior = plan.get();
+        double readVDoubt = Math.hypot(vDoubt, vPerU * readDoubt);
         boolean contradicted = Math.abs(prior.u() - u) > CONTRADICTS * Math.hypot(prior.uDoubt(), readDoubt)
-                || Math.abs(prior.v() - v) > CONTRADICTS * Math.hypot(prior.vDoubt(), vDoubt);
-        if (contradicted) {
-            return this;
-        }
+                || Math.abs(prior.v() - v) > CONTRADICTS * Math.hypot(prior.vDoubt(), readVDoubt);
+        return contradicted ? this : joinedBy(prior);
+    }
+
+    /** Two normal distributions of u and v, multiplied. */
+    private FirstGuess joinedBy(PanPrior prior) {
         double mine = 1 / (vDoubt * vDoubt);
         double planned = 1 / (prior.vDoubt() * prior.vDoubt());
-        double bothV = (mine * v + planned * prior.v()) / (mine + planned);
-        return new FirstGuess(prior.u(), prior.uDoubt(), bothV, Math.sqrt(1 / (mine + planned)));
+        double share = mine / (mine + planned);
+        double wouldBeV = v + vPerU * (prior.u() - u);
+        double told = vPerU * vPerU / (vDoubt * vDoubt + prior.vDoubt() * prior.vDoubt());
+        double sure = 1 / (prior.uDoubt() * prior.uDoubt()) + told;
+        double fromU = vPerU == 0 ? 0 : told / sure * (prior.v() - wouldBeV) / vPerU;
+        double bothV = share * (wouldBeV + vPerU * fromU) + (1 - share) * prior.v();
+        return new FirstGuess(
+                prior.u() + fromU, Math.sqrt(1 / sure), bothV, Math.sqrt(1 / (mine + planned)), share * vPerU);
     }
 }

@@ -52,6 +52,14 @@ final class PanFilter {
         }
     }
 
+    /** Lets v be known for a given u only: where u is larger by one, v is by {@code vPerU}. To be called at the beginning. */
+    void tie(double vPerU) {
+        double uVariance = covariance[U];
+        covariance[V] = vPerU * uVariance;
+        covariance[SIZE * V] = vPerU * uVariance;
+        covariance[SIZE * V + V] += vPerU * vPerU * uVariance;
+    }
+
     void copyFrom(PanFilter other) {
         System.arraycopy(other.state, 0, state, 0, SIZE);
         System.arraycopy(other.covariance, 0, covariance, 0, SIZE * SIZE);

@@ -39,7 +39,7 @@ final class Warming {
     private static final double MOST_TURNED_UP = 3;
 
     private static final double TURNED_UP_DOUBT = 0.5;
-    private static final double DOUBT = 0.16;
+    private static final double DOUBT = 0.1;
     private static final double CHANGE_DOUBT = 0.5;
 
     private int count;
@@ -80,13 +80,17 @@ final class Warming {
         return count >= LEAST_SECONDS && t - lastT <= FORGETS_S;
     }
 
-    /** How fast u will fall, per minute, once the pan boils at {@code u}. */
+    /** How fast u will fall, per minute, once the pan boils at {@code u}: the more water there was to warm, the more heat it took. */
     double v(double u) {
-        double capacity = WATER_KJ_PER_KG_K * (1 - SUGAR_LESS / u);
-        return u * capacity * heatPerMinC() / LATENT_KJ_PER_KG;
+        return (u - SUGAR_LESS) * vPerU();
     }
 
-    /** The standard deviation of that as a part of it. */
+    /** How much faster that is where u is larger by one. */
+    double vPerU() {
+        return WATER_KJ_PER_KG_K * heatPerMinC() / LATENT_KJ_PER_KG;
+    }
+
+    /** The standard deviation of v at a given u as a part of it. */
     double doubt() {
         if (turnedUp()) {
             return TURNED_UP_DOUBT;
