@@ -39,7 +39,7 @@ final class Warming {
     private static final double MOST_TURNED_UP = 3;
 
     private static final double TURNED_UP_DOUBT = 0.5;
-    private static final double DOUBT = 0.1;
+    private static final double DOUBT = 0.12;
     private static final double CHANGE_DOUBT = 0.5;
 
     private int count;
