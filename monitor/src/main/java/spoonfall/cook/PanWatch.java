@@ -41,6 +41,7 @@ final class PanWatch {
     private final Jumped jumped = new Jumped();
     private Optional<Signals> signals = Optional.empty();
     private boolean misledLately;
+    private boolean stuckLately;
 
     PanWatch(CookSettings settings, Pace pace, AlarmBoard board) {
         this.settings = settings;
@@ -170,7 +171,7 @@ final class PanWatch {
 
     /** How fast the pan should be moving just now, whatever the reading does. */
     private OptionalDouble expectedPerMinC() {
-        if (signals.isEmpty() || !stages.stage().boiling()) {
+        if (signals.isEmpty() || !stages.stage().boiling() || board.present(AlarmName.STALLED)) {
             return OptionalDouble.empty();
         }
         double levelC = signals.get().levelC();
@@ -187,10 +188,17 @@ final class PanWatch {
         board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(now), events);
         if (out == Condition.PRESENT || misled()) {
             misledLately = true;
-            forecaster.skip();
+            stuckLately |= board.present(AlarmName.PROBE_STUCK);
+            if (out == Condition.PRESENT || elsewhere()) {
+                forecaster.skip();
+            }
             return;
         }
         if (misledLately) {
+            if (stuckLately && !probe.wentOn()) {
+                forecaster.skip();
+            }
+            stuckLately = false;
             misledLately = false;
             senses.restart();
             alarms.restart();
@@ -279,6 +287,11 @@ final class PanWatch {
 
     /** What the probe says is not the pan's temperature. */
     private boolean misled() {
-        return outOfPan() || board.present(AlarmName.PROBE_STUCK) || board.present(AlarmName.PROBE_IMPLAUSIBLE);
+        return elsewhere() || board.present(AlarmName.PROBE_STUCK);
+    }
+
+    /** What it says cannot be the pan's; one that is stuck may yet turn out to have told where the pan stood. */
+    private boolean elsewhere() {
+        return outOfPan() || board.present(AlarmName.PROBE_IMPLAUSIBLE);
     }
 }

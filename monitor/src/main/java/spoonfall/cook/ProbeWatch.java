@@ -86,7 +86,9 @@ final class ProbeWatch {
     /** What stillness teaches holds for one kind of movement only. */
     void follow(Stage stage, double t) {
         boolean other = stage.boiling() != regime.boiling() || stage == Stage.OFF_THE_HEAT;
-        if (stage != regime && other) {
+        if (stage == Stage.OFF_THE_HEAT && stage != regime) {
+            stillness.away();
+        } else if (stage != regime && other) {
             stillness.newRegime(stage.boiling());
         }
         regime = stage;
@@ -114,6 +116,11 @@ final class ProbeWatch {
         return stillness.caughtUp() && pace.shows();
     }
 
+    /** Whether the reading was suspect and then went on from where it stood, so that it was the pan that stood. */
+    boolean wentOn() {
+        return stillness.wentOn();
+    }
+
     /** Runs the alarms of the thermometer. */
     void watch(
             double t,
@@ -133,7 +140,9 @@ final class ProbeWatch {
         stillness.expect(warmingC, regime == Stage.WARMING ? () -> 0 : growsPerMin, stepC);
         boolean inThePan = !board.present(AlarmName.PROBE_OUT_OF_PAN);
         if (!inThePan) {
-            stillness.newRegime(regime.boiling()); // the air is quieter than a pan
+            stillness.away(); // the air is quieter than a pan
+        } else if (regime.boiling()) {
+            stillness.boils();
         }
         Condition stuck = Condition.when(pace.shows() && heardAt(t) && inThePan && stillness.stuck());
         board.update(t, AlarmName.PROBE_STUCK, stuck, () -> AlarmText.probeStuck(stillness.runS(), regime), events);
