@@ -146,7 +146,7 @@ final class Stillness {
     void expect(OptionalDouble perMinC, DoubleSupplier growsPerMin, double thermometerStepC) {
         stepC = thermometerStepC;
         double sinceS = Double.isNaN(expectedT) ? 0 : Math.min(GAP_S, lastT - expectedT);
-        runs.climb(Math.max(0, perMinC.orElse(0)) * sinceS / 60);
+        runs.climb(Math.max(0, perMinC.orElse(SLOWEST_PER_MIN_C)) * sinceS / 60);
         expectedT = lastT;
         if (climbPerMinC == 0 && runS() >= LASTS_S) {
             climbPerMinC = Math.max(0, perMinC.orElse(0));
@@ -205,7 +205,7 @@ final class Stillness {
         boolean fine = stepC < COARSE_C;
         if (runs.count() < LEAST_RUNS) {
             boolean aStepWasDue = lastsS / 60 * SLOWEST_PER_MIN_C >= stepC || overdue >= 1;
-            return fine && aStepWasDue && lastsS >= UNKNOWN_S && same >= UNKNOWN_READINGS;
+            return fine && longerThanEver && aStepWasDue && lastsS >= UNKNOWN_S && same >= UNKNOWN_READINGS;
         }
         boolean seesSteps = runs.rangeC() >= STEPS_SEEN * stepC
                 && ((fine && climbedBeforeC >= CLIMBED_STEPS * stepC) || overdue >= COARSE_OVERDUE);
