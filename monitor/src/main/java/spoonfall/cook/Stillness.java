@@ -67,6 +67,7 @@ final class Stillness {
     private double climbPerMinC;
     private double growthPerMin;
     private double expectedT = Double.NaN;
+    private boolean begunElsewhere;
     private boolean boiling;
     private boolean caughtUp;
     private boolean wentOn;
@@ -81,7 +82,9 @@ final class Stillness {
             beginRun(t); // nothing was heard: that is no standstill
         } else if (Math.abs(temperatureC - valueC.getAsDouble()) > SAME_C) {
             moves(temperatureC - valueC.getAsDouble());
-            runs.end(t, t - runSinceT, dueC(t - runSinceT));
+            if (!begunElsewhere) {
+                runs.end(t, t - runSinceT, dueC(t - runSinceT));
+            }
             beginRun(t);
         }
         readings++;
@@ -98,6 +101,7 @@ final class Stillness {
 
     private void beginRun(double t) {
         runSinceT = t;
+        begunElsewhere = false;
         readings = 0;
         climbPerMinC = 0;
         climbedBeforeC = runs.climbedC();
@@ -131,6 +135,7 @@ final class Stillness {
 
     private void begin(StillRuns others, boolean isBoiling) {
         runs = others;
+        begunElsewhere = true;
         boiling = isBoiling;
         climbPerMinC = 0;
         climbedBeforeC = runs.climbedC();
