@@ -67,7 +67,7 @@ final class Stillness {
     private double climbPerMinC;
     private double growthPerMin;
     private double expectedT = Double.NaN;
-    private boolean begunElsewhere;
+    private boolean begunAway;
     private boolean boiling;
     private boolean caughtUp;
     private boolean wentOn;
@@ -82,7 +82,7 @@ final class Stillness {
             beginRun(t); // nothing was heard: that is no standstill
         } else if (Math.abs(temperatureC - valueC.getAsDouble()) > SAME_C) {
             moves(temperatureC - valueC.getAsDouble());
-            if (!begunElsewhere) {
+            if (!begunAway) {
                 runs.end(t, t - runSinceT, dueC(t - runSinceT));
             }
             beginRun(t);
@@ -101,7 +101,7 @@ final class Stillness {
 
     private void beginRun(double t) {
         runSinceT = t;
-        begunElsewhere = false;
+        begunAway = false;
         readings = 0;
         climbPerMinC = 0;
         climbedBeforeC = runs.climbedC();
@@ -115,6 +115,7 @@ final class Stillness {
      */
     void newRegime(boolean isBoiling) {
         begin(isBoiling ? ofTheBoil.orElseGet(StillRuns::new) : new StillRuns(), isBoiling);
+        begunAway = isBoiling && ofTheBoil.isPresent();
         ofTheBoil = Optional.empty();
     }
 
@@ -135,7 +136,6 @@ final class Stillness {
 
     private void begin(StillRuns others, boolean isBoiling) {
         runs = others;
-        begunElsewhere = true;
         boiling = isBoiling;
         climbPerMinC = 0;
         climbedBeforeC = runs.climbedC();
