@@ -234,11 +234,6 @@ final class Forecaster {
         estimator.jumped();
     }
 
-    /** It turned out that the pan stands at {@code temperatureC}. */
-    void stands(double temperatureC) {
-        estimator.stands(temperatureC - settings.waterBoil().temperatureC());
-    }
-
     /** Whether the pan has stopped climbing. */
     boolean still() {
         return estimator.still();

@@ -44,6 +44,15 @@ final class OutOfPan {
     private static final double SELDOM_S = 2.5;
 
     private static final double EVEN_TIMES = 2;
+    /** No thermometer of a kitchen is later than that in a pan, in seconds: what cold water does is over the sooner. */
+    private static final double LATEST_S = 14;
+
+    private static final double LATELY_S = 12;
+    private static final double LEAST_AGE_S = 20;
+    private static final double MARGIN_PART = 0.04;
+    private static final double MARGIN_C = 0.2;
+    private static final double MARGIN_STEPS = 0.5;
+
     private static final double LOOKS_FOR_S = 120;
     private static final double BEGUN_C = 0.5;
 
@@ -138,11 +147,34 @@ final class OutOfPan {
         }
         // It fell, but not far: a pan warms again soon, however slowly; steam does not.
         boolean deep = deepC >= (noSugar ? SUGAR_COOLS_C : DEEP_FALL_C);
+        if (deep && sinksOn(nowC, stepC)) {
+            return true;
+        }
         if (t - fellT < STAYS_S || !deep || nowC - lowestC >= RECOVERS_C) {
             return false;
         }
         double lately = lastSecondsC(t, nowC);
         return lately <= -WARMS_C || (lately < WARMS_C && t - fellT >= TURNED_S);
+    }
+
+    /** Whether it sinks on when even the latest thermometer would have told all that cold water did. */
+    private boolean sinksOn(double nowC, double stepC) {
+        double begunT = begunT();
+        double ageS = lastT - begunT;
+        if (ageS < LEAST_AGE_S) {
+            return false;
+        }
+        double deepC = fellFromC - nowC;
+        double left = Math.exp(-ageS / LATEST_S);
+        double waters = deepC * Math.expm1(LATELY_S / LATEST_S) * left / (1 - left);
+        double margin = MARGIN_PART * deepC + MARGIN_C + MARGIN_STEPS * Math.min(1, stepC);
+        return values.around(lastT - LATELY_S).orElse(nowC) - nowC > waters + margin;
+    }
+
+    /** When it had fallen by a degree, at the latest. */
+    private double begunT() {
+        double aboveT = values.latestAtLeast(fellFromC - 1).orElse(lastT);
+        return Math.min(lastT, values.nextAfter(aboveT));
     }
 
     /** By how much it warmed within the last 17 s. */

@@ -42,9 +42,9 @@ final class PanWatch {
     private final OutOfPan leaving;
     private final WayBack wayBack;
     private final Jumped jumped = new Jumped();
-    private final Unstuck unstuck = new Unstuck();
     private Optional<Signals> signals = Optional.empty();
     private boolean misledLately;
+    private boolean stuckLately;
 
     PanWatch(CookSettings settings, Pace pace, AlarmBoard board) {
         this.settings = settings;
@@ -174,7 +174,7 @@ final class PanWatch {
 
     /** How fast the pan should be moving just now, whatever the reading does. */
     private OptionalDouble expectedPerMinC() {
-        if (signals.isEmpty() || !stages.stage().boiling()) {
+        if (signals.isEmpty() || !stages.stage().boiling() || board.present(AlarmName.STALLED)) {
             return OptionalDouble.empty();
         }
         double levelC = signals.get().levelC();
@@ -191,15 +191,17 @@ final class PanWatch {
         board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(now), events);
         if (out == Condition.PRESENT || misled()) {
             misledLately = true;
-            forecaster.skip();
-            if (board.present(AlarmName.PROBE_STUCK)) {
-                probe.tellHowItStands(now, stages.boilingForS(t), unstuck);
-            } else {
-                unstuck.forget();
+            stuckLately |= board.present(AlarmName.PROBE_STUCK);
+            if (out == Condition.PRESENT || elsewhere()) {
+                forecaster.skip();
             }
             return;
         }
         if (misledLately) {
+            if (stuckLately && !probe.wentOn()) {
+                forecaster.skip();
+            }
+            stuckLately = false;
             misledLately = false;
             senses.restart();
             alarms.restart();
@@ -212,9 +214,6 @@ final class PanWatch {
         if (pace.shows() && jumped.endSecond(now)) {
             forecaster.jumped();
             alarms.jumped(now);
-        }
-        if (unstuck.free(now)) {
-            forecaster.stands(now.levelC());
         }
         if (probe.caughtUp() && !leaptPast(t, now)) {
             forecaster.skip();
@@ -303,6 +302,11 @@ final class PanWatch {
 
     /** What the probe says is not the pan's temperature. */
     private boolean misled() {
-        return outOfPan() || board.present(AlarmName.PROBE_STUCK) || board.present(AlarmName.PROBE_IMPLAUSIBLE);
+        return elsewhere() || board.present(AlarmName.PROBE_STUCK);
+    }
+
+    /** What it says cannot be the pan's; one that is stuck may yet turn out to have told where the pan stood. */
+    private boolean elsewhere() {
+        return outOfPan() || board.present(AlarmName.PROBE_IMPLAUSIBLE);
     }
 }

@@ -104,7 +104,9 @@ final class ProbeWatch {
     /** What stillness teaches holds for one kind of movement only. */
     void follow(Stage stage, double t) {
         boolean other = stage.boiling() != regime.boiling() || stage == Stage.OFF_THE_HEAT;
-        if (stage != regime && other) {
+        if (stage == Stage.OFF_THE_HEAT && stage != regime) {
+            stillness.away();
+        } else if (stage != regime && other) {
             stillness.newRegime(stage.boiling());
         }
         regime = stage;
@@ -122,11 +124,6 @@ final class ProbeWatch {
         stillness.expect(OptionalDouble.empty(), () -> 0, stepC);
     }
 
-    /** Lets {@code unstuck} know of a reading that is called stuck. */
-    void tellHowItStands(Signals now, double boilingForS, Unstuck unstuck) {
-        unstuck.stuck(now, stillness.runS(), stillness.dueC(), boilingForS);
-    }
-
     /** The reading may be stuck, so that nothing should be made of its standing still. */
     boolean suspectStuck() {
         return pace.shows() && stillness.suspect();
@@ -135,6 +132,11 @@ final class ProbeWatch {
     /** Whether the reading stood and then leapt up to where the pan had gone meanwhile; asking forgets it. */
     boolean caughtUp() {
         return stillness.caughtUp() && pace.shows();
+    }
+
+    /** Whether the reading was suspect and then went on from where it stood, so that it was the pan that stood. */
+    boolean wentOn() {
+        return stillness.wentOn();
     }
 
     /** Runs the alarms of the thermometer. */
@@ -156,7 +158,9 @@ final class ProbeWatch {
         stillness.expect(warmingC, regime == Stage.WARMING ? () -> 0 : growsPerMin, stepC);
         boolean inThePan = !board.present(AlarmName.PROBE_OUT_OF_PAN);
         if (!inThePan) {
-            stillness.newRegime(regime.boiling()); // the air is quieter than a pan
+            stillness.away(); // the air is quieter than a pan
+        } else if (regime.boiling()) {
+            stillness.boils();
         }
         Condition stuck = Condition.when(pace.shows() && heardAt(t) && inThePan && stillness.stuck());
         board.update(t, AlarmName.PROBE_STUCK, stuck, () -> AlarmText.probeStuck(stillness.runS(), regime), events);

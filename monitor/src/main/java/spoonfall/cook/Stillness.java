@@ -1,7 +1,6 @@
 package spoonfall.cook;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;
 
@@ -14,7 +13,6 @@ import java.util.function.DoubleSupplier;
 final class Stillness {
     private static final double LEAST_RUN_S = 60;
     private static final int LEAST_READINGS = 7;
-    private static final double KEEP_S = 600;
     private static final int LEAST_RUNS = 12;
 
     /** Of m runs that end by chance the longest lasts ln m mean ones; one in a million lasts 14. */
@@ -26,16 +24,28 @@ final class Stillness {
     /** Over so many steps the reading went between flickering at their edges and lying quietly between them. */
     private static final double STEPS_SEEN = 2.5;
 
+    /** Before the run the pan itself, and not its way up to the boil, must have taken it over so many of them. */
+    private static final double CLIMBED_STEPS = 1.5;
+
     /** A reading with so coarse steps must have had one to take, however much it flickered at the last edge. */
     private static final double COARSE_C = 0.2;
 
     private static final double COARSE_OVERDUE = 0.9;
+
+    /** So many times the climb that it should have made while it stayed the same before, and then went on. */
+    private static final double MOST_DUE_TIMES = 1.8;
 
     private static final double OVERDUE_STEPS = 2;
     private static final double OVERDUE_IF_LONG_STEPS = 1.4;
     private static final double LONG_TIMES = 2;
     private static final int LONG_RUNS = 4;
     private static final double LEAST_OVERDUE_S = 60;
+
+    /** A boiling pan of which nothing is known yet climbs by that at least, in °C a minute: a fine reading shows it. */
+    private static final double SLOWEST_PER_MIN_C = 0.04;
+
+    private static final double UNKNOWN_S = 90;
+    private static final int UNKNOWN_READINGS = 10;
 
     private static final double SUSPECT_SHARE = 0.4;
     private static final double CAUGHT_UP_STEPS = 1.5;
@@ -47,68 +57,88 @@ final class Stillness {
 
     private static final double SAME_C = 1e-6;
 
-    private final Deque<double[]> longer = new ArrayDeque<>();
-    private int runs;
+    private StillRuns runs = new StillRuns();
+    private Optional<StillRuns> ofTheBoil = Optional.empty();
     private int readings;
     private OptionalDouble valueC = OptionalDouble.empty();
     private double runSinceT;
     private double lastT;
-    private double lowestC = Double.POSITIVE_INFINITY;
-    private double highestC = Double.NEGATIVE_INFINITY;
+    private double climbedBeforeC;
     private double climbPerMinC;
     private double growthPerMin;
+    private double expectedT = Double.NaN;
+    private boolean begunAway;
     private boolean boiling;
     private boolean caughtUp;
+    private boolean wentOn;
     private double stepC = 1;
 
     /** Takes a reading. */
     void accept(double t, double temperatureC) {
         if (valueC.isEmpty()) {
             beginRun(t);
-        } else if (t - lastT > GAP_S && t - lastT > GAP_RUNS * Math.max(1, longestS())) {
+        } else if (t - lastT > GAP_S && t - lastT > GAP_RUNS * Math.max(1, runs.longestS())) {
+            wentOn = false;
             beginRun(t); // nothing was heard: that is no standstill
         } else if (Math.abs(temperatureC - valueC.getAsDouble()) > SAME_C) {
-            caughtUp = suspect() && temperatureC - valueC.getAsDouble() > CAUGHT_UP_STEPS * stepC;
-            endRun(t, t - runSinceT);
+            moves(temperatureC - valueC.getAsDouble());
+            if (!begunAway) {
+                runs.end(t, t - runSinceT, dueC(t - runSinceT));
+            }
             beginRun(t);
         }
         readings++;
-        lowestC = Math.min(lowestC, temperatureC);
-        highestC = Math.max(highestC, temperatureC);
+        runs.see(temperatureC);
         valueC = OptionalDouble.of(temperatureC);
         lastT = t;
     }
 
-    private void beginRun(double t) {
-        runSinceT = t;
-        readings = 0;
-        climbPerMinC = 0;
+    private void moves(double byC) {
+        boolean suspect = suspect();
+        caughtUp = suspect && byC > CAUGHT_UP_STEPS * stepC;
+        wentOn = suspect ? Math.abs(byC) <= CAUGHT_UP_STEPS * stepC : wentOn;
     }
 
-    /** Keeps the runs that are longer than all later ones: the first of them is the longest. */
-    private void endRun(double t, double lengthS) {
-        while (!longer.isEmpty() && longer.getLast()[1] <= lengthS) {
-            longer.removeLast();
-        }
-        longer.addLast(new double[] {t, lengthS});
-        while (longer.getFirst()[0] < t - KEEP_S) {
-            longer.removeFirst();
-        }
-        runs++;
+    private void beginRun(double t) {
+        runSinceT = t;
+        begunAway = false;
+        readings = 0;
+        climbPerMinC = 0;
+        climbedBeforeC = runs.climbedC();
     }
 
     /**
-     * What it learnt of one regime says nothing of the next: a warming pan moves more than one that begins to boil.
+     * What it learnt of one regime says nothing of the next: a warming pan moves more than one that begins to boil. But a pan
+     * that was away for a while boils as it did.
      *
      * @param isBoiling whether bubbles make the reading flicker from now on
      */
     void newRegime(boolean isBoiling) {
+        begin(isBoiling ? ofTheBoil.orElseGet(StillRuns::new) : new StillRuns(), isBoiling);
+        begunAway = isBoiling && ofTheBoil.isPresent();
+        ofTheBoil = Optional.empty();
+    }
+
+    /** It is not in a boiling pan for a while. What it learnt there is kept. */
+    void away() {
+        if (boiling) {
+            ofTheBoil = Optional.of(runs);
+        }
+        begin(new StillRuns(), false);
+    }
+
+    /** It is in a boiling pan, be it again. */
+    void boils() {
+        if (!boiling) {
+            newRegime(true);
+        }
+    }
+
+    private void begin(StillRuns others, boolean isBoiling) {
+        runs = others;
         boiling = isBoiling;
-        longer.clear();
-        runs = 0;
         climbPerMinC = 0;
-        lowestC = Double.POSITIVE_INFINITY;
-        highestC = Double.NEGATIVE_INFINITY;
+        climbedBeforeC = runs.climbedC();
     }
 
     /**
@@ -120,6 +150,9 @@ final class Stillness {
      */
     void expect(OptionalDouble perMinC, DoubleSupplier growsPerMin, double thermometerStepC) {
         stepC = thermometerStepC;
+        double sinceS = Double.isNaN(expectedT) ? 0 : Math.min(GAP_S, lastT - expectedT);
+        runs.climb(Math.max(0, perMinC.orElse(SLOWEST_PER_MIN_C)) * sinceS / 60);
+        expectedT = lastT;
         if (climbPerMinC == 0 && runS() >= LASTS_S) {
             climbPerMinC = Math.max(0, perMinC.orElse(0));
             growthPerMin = Math.max(0, growsPerMin.getAsDouble());
@@ -129,11 +162,6 @@ final class Stillness {
     /** By how many °C it should have climbed in so many seconds. */
     private double dueC(double lastsS) {
         return climbPerMinC * lastsS / 60 * Steepening.times(growthPerMin * lastsS / 60);
-    }
-
-    /** By how many °C the pan should have climbed since the reading is the same. */
-    double dueC() {
-        return dueC(runS());
     }
 
     /** How long the reading has been exactly the same, in seconds. */
@@ -163,31 +191,38 @@ final class Stillness {
         return leapt;
     }
 
+    /** Whether the reading was suspect and then went on from where it stood: it had been the pan's all the time. */
+    boolean wentOn() {
+        return wentOn;
+    }
+
     private boolean stuckAfter(double lastsS, int same) {
         if (lastsS < Math.min(LEAST_OVERDUE_S, LEAST_RUN_S)) {
             return false;
         }
+        double longestS = runs.longestS();
         double overdue = dueC(lastsS) / stepC;
-        boolean longRun = runs >= LONG_RUNS && lastsS >= LONG_TIMES * longestS();
-        double dueSteps = longRun ? OVERDUE_IF_LONG_STEPS : OVERDUE_STEPS;
         // Whatever should be: a reading that stood as long a while ago and went on is not stuck.
-        if (lastsS >= LEAST_OVERDUE_S && overdue >= dueSteps && lastsS >= longestS()) {
+        boolean longerThanEver = lastsS >= longestS && dueC(lastsS) >= MOST_DUE_TIMES * runs.mostDueC();
+        boolean longRun = runs.count() >= LONG_RUNS && lastsS >= LONG_TIMES * longestS;
+        double dueSteps = longRun ? OVERDUE_IF_LONG_STEPS : OVERDUE_STEPS;
+        if (lastsS >= LEAST_OVERDUE_S && overdue >= dueSteps && longerThanEver) {
             return true;
         }
-        boolean seesSteps = highestC - lowestC >= STEPS_SEEN * stepC && (stepC < COARSE_C || overdue >= COARSE_OVERDUE);
-        return boiling
-                && seesSteps
-                && runs >= LEAST_RUNS
-                && same >= LEAST_READINGS
-                && lastsS >= LEAST_RUN_S
-                && lastsS >= timesTheLongest() * longestS();
+        if (!boiling || same < LEAST_READINGS || lastsS < LEAST_RUN_S) {
+            return false;
+        }
+        boolean fine = stepC < COARSE_C;
+        if (runs.count() < LEAST_RUNS) {
+            boolean aStepWasDue = lastsS / 60 * SLOWEST_PER_MIN_C >= stepC || overdue >= 1;
+            return fine && longerThanEver && aStepWasDue && lastsS >= UNKNOWN_S && same >= UNKNOWN_READINGS;
+        }
+        boolean seesSteps = runs.rangeC() >= STEPS_SEEN * stepC
+                && ((fine && climbedBeforeC >= CLIMBED_STEPS * stepC) || overdue >= COARSE_OVERDUE);
+        return seesSteps && longerThanEver && lastsS >= timesTheLongest() * longestS;
     }
 
     private double timesTheLongest() {
-        return Math.max(LEAST_TIMES, Math.min(MOST_TIMES, UNLIKELY / Math.log(Math.max(2, runs))));
-    }
-
-    private double longestS() {
-        return longer.isEmpty() ? 0 : longer.getFirst()[1];
+        return Math.max(LEAST_TIMES, Math.min(MOST_TIMES, UNLIKELY / Math.log(runs.count())));
     }
 }

@@ -103,6 +103,17 @@ final class Track {
         return next < to ? times[next] : Double.POSITIVE_INFINITY;
     }
 
+    /** The mean of the points within a second of {@code t}, or else what lies between those before and after it. */
+    OptionalDouble around(double t) {
+        OptionalDouble close = middleBetween(t - 1.25, t + 1.25);
+        int next = firstAfter(t);
+        if (close.isPresent() || next == from || next == to) {
+            return close;
+        }
+        double part = (t - times[next - 1]) / (times[next] - times[next - 1]);
+        return OptionalDouble.of(values[next - 1] + part * (values[next] - values[next - 1]));
+    }
+
     /** The newest value no younger than {@code t}. */
     OptionalDouble valueAt(double t) {
         for (int i = to - 1; i >= from; i--) {

@@ -159,13 +159,6 @@ public final class PanEstimator {
         stall.jumped();
     }
 
-    /** It turned out that the pan stands at {@code riseC}, by other signs than its pace. */
-    public void stands(double riseC) {
-        if (begun) {
-            stall.stands(riseC, bank.climbPerMinC());
-        }
-    }
-
     /** Whether the readings agree with what is known of the pan. */
     public boolean follows() {
         return begun && astray.none();

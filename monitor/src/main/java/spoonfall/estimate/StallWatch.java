@@ -85,11 +85,6 @@ final class StallWatch {
         jumpedToC = points == 0 ? Double.NaN : rises[(points - 1) % POINTS];
     }
 
-    /** It stands at {@code riseC}, as others saw. */
-    void stands(double riseC, double climbPerMinC) {
-        stop(riseC, climbPerMinC, false);
-    }
-
     boolean still() {
         return still;
     }

@@ -96,6 +96,27 @@ final class OutOfPanTest {
         assertThat(Math.abs(out - expected)).isLessThanOrEqualTo(2);
     }
 
+    @ParameterizedTest(name = "{0} °C with a time constant of {1} s, every {2} s: {3}")
+    @CsvSource({
+        "15, 12, 1, false",
+        "20, 30, 1, true",
+        "12, 40, 1, true",
+        "12, 12, 5, false",
+        "15, 40, 5, true",
+        "7, 16, 1, false"
+    })
+    void whatSinksOnForLongerThanColdWaterDoes_isInSteam(double byC, double overS, double every, boolean out) {
+        everyS = every;
+        int outS = out(45, cooling(byC, overS));
+        assertThat(outS > 20).isEqualTo(out);
+    }
+
+    @Test
+    void coldWaterThatAPanWarms_isNoSteam() {
+        assertThat(out(100, s -> 12 * (1 - Math.exp(-s / 14)) - Math.max(0, s - 14) * 0.06))
+                .isEqualTo(-1);
+    }
+
     @Test
     void whatWarmsAgain_isInThePan() {
         assertThat(out(100, s -> 8 - Math.max(0, s - 10) * 0.03)).isEqualTo(-1);
@@ -167,18 +188,18 @@ final class OutOfPanTest {
                 .isEqualTo(-1);
     }
 
-    @ParameterizedTest(name = "{0} s after 10 s: {1}")
-    @CsvSource({"19, PRESENT", "21, ABSENT", "30, ABSENT"})
+    @ParameterizedTest(name = "{0} s after 5 s: {1}")
+    @CsvSource({"9, PRESENT", "11, ABSENT", "14, ABSENT"})
     void readingsThatComeUnevenly_doNotTellHowFarAFallGoes(int laterS, Condition expected) {
-        everyS = 10;
+        everyS = 5;
         out(0, s -> 0);
         for (int i = 1; i <= 2; i++) {
-            leaving.accept(FALLS_S + 10 * i, BOILS_C - 5 * i);
-            assertThat(judge(FALLS_S + 10 * i, BOILS_C)).isEqualTo(Condition.ABSENT);
+            leaving.accept(FALLS_S + 5 * i, BOILS_C - 2.5 * i);
+            assertThat(judge(FALLS_S + 5 * i, BOILS_C)).isEqualTo(Condition.ABSENT);
         }
         // at the same pace, so that it would go on for ever
-        double t = FALLS_S + 20 + laterS;
-        leaving.accept(t, BOILS_C - 10 - 0.5 * laterS);
+        double t = FALLS_S + 10 + laterS;
+        leaving.accept(t, BOILS_C - 5 - 0.5 * laterS);
         assertThat(judge(t, BOILS_C)).isEqualTo(expected);
     }
 

@@ -252,7 +252,8 @@ final class ProbeWatchTest {
     @Test
     void whatStillnessTaught_isForgottenWithTheBoil() {
         probe.follow(Stage.ROLLING_BOIL, 0);
-        watch(120, t -> 101 + 0.1 * (t % 4), UNKNOWN);
+        // as long as the slowest pan takes for a step and a half
+        watch(240, t -> 101 + 0.1 * (t % 4), UNKNOWN);
         watch(65, t -> 101, UNKNOWN);
         assertThat(board.present(AlarmName.PROBE_STUCK))
                 .as("it flickered before")

@@ -49,7 +49,8 @@ class SlowHobTest {
     @ValueSource(doubles = {2, 3, 6})
     void forecast_ofThickSyrup_isNotMisledByTheWayToTheBoil(double perMinC) {
         double boilC = 2.8;
-        double times = perMinC / 4.2; // what warms it twice as fast boils it down twice as fast; a heat balance would say 6
+        double times =
+                perMinC / 4.2; // what warms it twice as fast boils it down twice as fast; a heat balance would say 6
         double gelT = BOILS_S + boiledS(boilC, SETTINGS.riseC()) / times;
         double t = BOILS_S + 180;
         cook(t, s -> s < BOILS_S ? firstC(s, boilC, perMinC) : boilingC(boilC, times * (s - BOILS_S)));

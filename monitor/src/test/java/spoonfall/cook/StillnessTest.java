@@ -36,9 +36,21 @@ final class StillnessTest {
         }
     }
 
+    /** Boils, and has gone through so many steps by the water that left. */
+    private void boils(double steps) {
+        stillness.newRegime(true);
+        OptionalDouble before = perMinC;
+        read(LOW_C);
+        t += 20; // nothing is heard, so that it stands anew, and fifteen seconds of it count
+        perMinC = OptionalDouble.of(4 * steps * stepC);
+        read(LOW_C);
+        perMinC = before;
+        t -= everyS;
+    }
+
     /** Boils, flickers, and then stays at another value; after how many seconds of that it is stuck, or -1. */
     private double stuckAfterS(int runs, double lengthS) {
-        stillness.newRegime(true);
+        boils(2);
         flicker(runs, lengthS);
         return stuckAfterS();
     }
@@ -69,14 +81,14 @@ final class StillnessTest {
     }
 
     @ParameterizedTest(name = "{0} runs of {1} s: {2} s")
-    @CsvSource({"40, 1, 60", "12, 1, 60", "11, 1, -1", "12, 20, 100", "30, 20, 83", "14, 15, 75", "100, 5, 60"})
+    @CsvSource({"40, 1, 60", "12, 1, 60", "11, 1, 188", "12, 20, 100", "30, 20, 83", "14, 15, 75", "100, 5, 60"})
     void aReadingThatFlickered_isStuckWhenItStaysFarLongerThanItDid(int runs, double lengthS, double expectedS) {
         assertThat(stuckAfterS(runs, lengthS)).isEqualTo(expectedS);
     }
 
     @Test
     void afterManyRuns_itIsStuckAfterALittleMoreThanTwiceTheLongest() {
-        stillness.newRegime(true);
+        boils(2);
         flicker(1000, 1);
         flicker(2, 40);
         assertThat(stuckAfterS()).isEqualTo(88);
@@ -84,13 +96,13 @@ final class StillnessTest {
 
     @Test
     void theLongestRun_isThatOfTheLastTenMinutes() {
-        stillness.newRegime(true);
+        boils(2);
         flicker(2, 60);
         flicker(595, 1);
         flicker(2, 1);
         assertThat(stuckAfterS()).isEqualTo(132);
         StillnessTest later = new StillnessTest();
-        later.stillness.newRegime(true);
+        later.boils(2);
         later.flicker(2, 60);
         later.flicker(602, 1);
         assertThat(later.stuckAfterS()).isEqualTo(60);
@@ -98,14 +110,14 @@ final class StillnessTest {
 
     @Test
     void theLongestOfSeveralRuns_counts_whicheverCameFirst() {
-        stillness.newRegime(true);
+        boils(2);
         flicker(20, 1);
         flicker(1, 20);
         flicker(9, 10);
         // of 30 runs the longest lasts 20 s
         assertThat(stuckAfterS()).isEqualTo(83);
         StillnessTest other = new StillnessTest();
-        other.stillness.newRegime(true);
+        other.boils(2);
         other.flicker(20, 1);
         other.flicker(9, 10);
         other.flicker(1, 20);
@@ -146,7 +158,7 @@ final class StillnessTest {
     }
 
     @ParameterizedTest(name = "{0} °C a minute, growing by {1} a minute: {2} s")
-    @CsvSource({"0.15, 0, 100", "0.15, 0.1, 93", "0.15, -0.5, 100", "3, 0, 60", "0.24, 0, 63", "-0.15, 0, -1"})
+    @CsvSource({"0.15, 0, 90", "0.12, 0.1, 90", "0.06, 0, 125", "3, 0, 60", "0.24, 0, 63", "-0.15, 0, 188"})
     void aReadingThatShouldHaveTakenTwoSteps_isStuckThoughItNeverFlickered(
             double perMin, double grows, double expectedS) {
         perMinC = OptionalDouble.of(perMin);
@@ -155,7 +167,7 @@ final class StillnessTest {
     }
 
     @ParameterizedTest(name = "{0} runs of {1} s: {2} s")
-    @CsvSource({"4, 1, 70", "3, 1, 100", "4, 35, 70", "4, 40, 80", "4, 60, 100", "4, 110, 110"})
+    @CsvSource({"4, 1, 70", "3, 1, 90", "4, 35, 70", "4, 40, 80", "4, 60, 109", "4, 110, 199"})
     void oneThatStaysTwiceAsLongAsEver_isStuckAlmostAStepSooner_andNoneBeforeItStoodAsLong(
             int runs, double lengthS, double expectedS) {
         perMinC = OptionalDouble.of(0.15);
@@ -185,7 +197,7 @@ final class StillnessTest {
     @ParameterizedTest(name = "runs of {0} s, {1} s of silence: {2}")
     @CsvSource({"1, 15, false", "1, 16, true", "10, 20, false", "10, 21, true"})
     void afterASilence_itStandsAnew(double lengthS, double silentS, boolean anew) {
-        stillness.newRegime(true);
+        boils(2);
         flicker(4, lengthS);
         read(LOW_C + 0.2);
         double heardT = t - 1;
@@ -198,7 +210,7 @@ final class StillnessTest {
 
     @Test
     void itIsSuspect_afterFourTenthsOfTheTime() {
-        stillness.newRegime(true);
+        boils(2);
         flicker(40, 1);
         for (int i = 0; i < 24; i++) {
             read(LOW_C + 0.2);
@@ -212,7 +224,7 @@ final class StillnessTest {
     @ParameterizedTest(name = "after {0} s by {1} °C: {2}")
     @CsvSource({"30, 0.2, true", "30, 0.18, false", "30, -0.3, false", "20, 0.3, false"})
     void whatWasSuspectAndLeapsUp_hasCaughtUp(int standsS, double byC, boolean caughtUp) {
-        stillness.newRegime(true);
+        boils(2);
         flicker(40, 1);
         for (int i = 0; i < standsS; i++) {
             read(LOW_C + 0.2);
@@ -224,17 +236,56 @@ final class StillnessTest {
 
     @Test
     void whatWasLearntOfOneRegime_saysNothingOfTheNext() {
-        stillness.newRegime(true);
+        boils(2);
         flicker(40, 1);
         flicker(2, 200);
         flicker(1, 1);
-        stillness.newRegime(true);
+        boils(2);
         flicker(40, 1);
         assertThat(stuckAfterS()).isEqualTo(60);
         StillnessTest other = new StillnessTest();
-        other.stillness.newRegime(true);
+        other.boils(2);
         other.flicker(40, 1);
-        other.stillness.newRegime(true);
-        assertThat(other.stuckAfterS()).isEqualTo(-1);
+        other.boils(2);
+        assertThat(other.stuckAfterS()).isEqualTo(188);
+    }
+
+    @ParameterizedTest(name = "{0} steps: {1} s")
+    @CsvSource({"1.5, 60", "1.2, -1"})
+    void whatFlickeredOnItsWayUpToTheBoil_mayLieQuietlyBetweenTwoSteps(double steps, double expectedS) {
+        boils(steps);
+        flicker(40, 1);
+        assertThat(stuckAfterS()).isEqualTo(expectedS);
+    }
+
+    @Test
+    void aPanThatWasAway_boilsAsItDid() {
+        boils(2);
+        flicker(40, 1);
+        stillness.away();
+        flicker(3, 200);
+        stillness.boils();
+        stillness.boils();
+        assertThat(stuckAfterS()).isEqualTo(60);
+        StillnessTest warmed = new StillnessTest();
+        warmed.boils(2);
+        warmed.flicker(40, 1);
+        warmed.stillness.away();
+        warmed.stillness.newRegime(false);
+        warmed.stillness.boils();
+        assertThat(warmed.stuckAfterS()).isEqualTo(188);
+    }
+
+    @ParameterizedTest(name = "by {0} °C: {1}")
+    @CsvSource({"0.125, true", "-0.125, true", "0.25, false", "-0.25, false"})
+    void whatWasSuspectAndMovesByAStep_stoodWithThePan(double byC, boolean wentOn) {
+        boils(2);
+        flicker(40, 1);
+        assertThat(stillness.wentOn()).isFalse();
+        for (int i = 0; i < 40; i++) {
+            read(LOW_C + 0.2);
+        }
+        read(LOW_C + 0.2 + byC);
+        assertThat(stillness.wentOn()).isEqualTo(wentOn);
     }
 }
