@@ -20,7 +20,7 @@ final class TrackRecord {
     /** A single surprise says no more than that, in standard deviations. */
     private static final double MOST = 4;
 
-    private static final double WIDTH = 0.68;
+    private static final double WIDTH = 0.61;
     private static final double WIDENS = 3.5;
     private static final double WIDEST = 1.8;
 
