@@ -19,8 +19,11 @@ record AlarmText(String title, String act) {
     /** Nothing was read of the pan since {@code sinceT}: what was known then says that it is time. */
     static AlarmText startSetTestsUnseen(double sinceT) {
         return new AlarmText(
-                mark("Start the set tests now, by what was known at {clock:%.0f}: nothing was read since.", sinceT),
-                "Take the pan off the heat for each one, and go by the plate alone.");
+                "Start the set tests: it should be time.",
+                mark(
+                        "Nothing was read since {clock:%.0f}; by what was known then it is time."
+                                + " Take the pan off the heat for each one, and go by the plate alone.",
+                        sinceT));
     }
 
     static AlarmText gelPoint(CookSettings settings) {

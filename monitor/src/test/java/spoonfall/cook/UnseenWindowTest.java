@@ -44,7 +44,7 @@ final class UnseenWindowTest {
                 .filter(alarm -> alarm.name() == AlarmName.START_SET_TESTS)
                 .findFirst()
                 .orElseThrow();
-        assertThat(call.title()).contains("by what was known at {clock:7").contains("nothing was read since");
+        assertThat(call.act()).contains("Nothing was read since {clock:7").contains("by what was known then");
         assertThat(call.act()).contains("plate");
     }
 
