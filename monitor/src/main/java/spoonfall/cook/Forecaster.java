@@ -182,8 +182,8 @@ final class Forecaster {
             return false;
         }
         double lowestC = estimator.riseC(t) - SURE_SIGMAS * estimator.riseDoubtC(t);
-        double seenC = trendC - settings.waterBoil().temperatureC() + estimator.dipsC();
-        double perS = estimator.still() ? 0 : estimator.slowestPerMinC() / 60;
+        double seenC = trendC - settings.waterBoil().temperatureC() + estimator.lastingDipsC();
+        double perS = estimator.slowestPerMinC() / 60;
         return settings.riseC() - lowestC > perS * s || settings.riseC() - seenC > perS * SEEN_S;
     }
 

@@ -37,10 +37,14 @@ final class Cycling {
     /** What goes down by less may have been stirred. */
     private static final double REST_C = 0.5;
 
+    /** Before it is known whether it comes back it may have fallen for good. */
+    private static final double LASTING_S = 90;
+
     private final Beat beat = new Beat();
     private final Sawtooth sawtooth = new Sawtooth();
     private final double[] times = new double[KEPT];
     private final double[] offsC = new double[KEPT];
+    private final double[] depthsC = new double[KEPT];
     private final double[] sums = new double[PARTS];
     private final int[] counts = new int[PARTS];
     private int taken;
@@ -89,6 +93,7 @@ final class Cycling {
             fold();
         }
         topT = top ? t : topT;
+        depthsC[(taken - 1) % KEPT] = depthC();
     }
 
     /** Whether it goes up and down at a steady beat. */
@@ -108,6 +113,17 @@ final class Cycling {
     /** How deep it goes, in °C; 0 where it does not. */
     double depthC() {
         return beat.seen() ? depthC : sawtooth.depthC();
+    }
+
+    /** The least depth of the last minute and a half: one that has grown meanwhile may be a fall that does not end. */
+    double lastingDepthC() {
+        double leastC = Double.POSITIVE_INFINITY;
+        for (int i = Math.max(0, taken - KEPT); i < taken; i++) {
+            if (lastT - times[i % KEPT] <= LASTING_S) {
+                leastC = Math.min(leastC, depthsC[i % KEPT]);
+            }
+        }
+        return taken == 0 ? 0 : leastC;
     }
 
     /**

@@ -169,6 +169,11 @@ public final class PanEstimator {
         return begun ? cycling.depthC() : 0;
     }
 
+    /** The same, as far as it was seen that they come back from there. */
+    public double lastingDipsC() {
+        return begun ? cycling.lastingDepthC() : 0;
+    }
+
     /** Whether the pan has stopped climbing. */
     public boolean still() {
         return begun && stall.still();
@@ -222,7 +227,7 @@ public final class PanEstimator {
 
     /** The least pace at which the pan may well be climbing, in °C per minute. */
     public double slowestPerMinC() {
-        return climbPerMinC() * Math.max(0, 1 - NINETY_PERCENT * bank.paceDoubt());
+        return stall.countsOn() * climbPerMinC() * Math.max(0, 1 - NINETY_PERCENT * bank.paceDoubt());
     }
 
     /** The dissolved solids of a pan that boils {@code riseC} above water, as a fraction by mass. */

@@ -94,6 +94,12 @@ final class StallWatch {
         return still && falling;
     }
 
+    /** What part of its pace can be counted on: nothing if it stands, half if it is as likely to stand as to climb. */
+    double countsOn() {
+        double climbing = standing.maybe() ? 0.5 : 1;
+        return still ? 0 : climbing;
+    }
+
     /** Whether it may be standing still, so that nothing else should be made of its being low. */
     boolean suspects() {
         return still || level;

@@ -16,6 +16,9 @@ final class Standing {
     /** The logarithm of how many times likelier a standstill must be. */
     static final double SURE = 4.5;
 
+    /** The same for a pan that only may be standing: a little more than even. */
+    private static final double MAYBE = 0.25;
+
     private static final double EVERY_S = 15;
     private static final int KEPT = 64;
     private static final double LEAST_S = 60;
@@ -56,11 +59,13 @@ final class Standing {
     private final double[] sumXx = new double[KEPT];
     private final double[] sumXy = new double[KEPT];
     private int taken;
+    private boolean maybe;
     private double lastC = Double.NaN;
 
     /** Forgets the way here. */
     void clear() {
         taken = 0;
+        maybe = false;
         lastC = Double.NaN;
     }
 
@@ -104,8 +109,14 @@ final class Standing {
         sumXy[i] = 0;
     }
 
+    /** Whether it is likelier that the pan stands since some moment than that it goes on, though not by enough to say so. */
+    boolean maybe() {
+        return maybe;
+    }
+
     /** Takes a point; one outside what any pan would show counts as at the edge of that. */
     void point(double t, double riseC) {
+        maybe = false;
         for (int i = 0; i < Math.min(taken, KEPT); i++) {
             double minutes = (t - sinceT[i]) / 60;
             double edgeC = edge[i];
@@ -138,8 +149,12 @@ final class Standing {
                 return -1;
             }
             boolean known = t - sinceT[i] >= LEAST_S && waterPerMinC[i] >= LEAST_CLIMB_PER_MIN_C;
-            if (known && lowestC >= sinceC[i] && stands(i, t, doubtC)) {
-                return i;
+            if (known && lowestC >= sinceC[i]) {
+                double likelier = standsLikelier(i, t, doubtC);
+                maybe |= likelier >= MAYBE;
+                if (likelier >= SURE) {
+                    return i;
+                }
             }
         }
         return -1;
@@ -161,23 +176,23 @@ final class Standing {
         return waterPerMinC[moment];
     }
 
-    private boolean stands(int i, double t, double stepDoubtC) {
+    /** The logarithm of how many times likelier it is that the pan stands since that moment than that it goes on. */
+    private double standsLikelier(int i, double t, double stepDoubtC) {
         double minutes = (t - sinceT[i]) / 60;
         double due = waterPerMinC[i] * minutes;
         if (lastC - sinceC[i] - otherPerMinC[i] * minutes > LATEST * due) {
-            return false;
+            return Double.NEGATIVE_INFINITY;
         }
         double levels = n[i] / variance[i] + 1 / levelVariance[i];
         double cross = sumX[i] / variance[i];
         double parts = sumXx[i] / variance[i];
         double determinant = levels * parts - cross * cross;
         if (determinant <= 0) {
-            return false;
+            return Double.NEGATIVE_INFINITY;
         }
         double part = (levels * sumXy[i] - cross * sumY[i]) / variance[i] / determinant;
         double steps = stepDoubtC / due;
         double partVariance = levels / determinant + steps * steps + paceVariance[i];
-        double likelier = (CLIMBS - STANDS) * (CLIMBS + STANDS - 2 * part) / (2 * partVariance);
-        return likelier >= SURE;
+        return (CLIMBS - STANDS) * (CLIMBS + STANDS - 2 * part) / (2 * partVariance);
     }
 }

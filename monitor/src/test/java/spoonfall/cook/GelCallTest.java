@@ -12,8 +12,8 @@ import spoonfall.lab.varied.VariedCook;
 import spoonfall.probe.trace.Trace;
 
 /**
- * The gel point is never called long before it is reached: in slow pans under noisy thermometers, while a base catches, after the
- * reading has jumped. The seeds are tuning ones on which it once was; the same pans without a fault are called in time.
+ * The gel point is never called long before it is reached: in slow pans under noisy thermometers, in pans that stop unseen, while a
+ * base catches, after the reading has jumped. The seeds are tuning ones on which it once was; the same pans without a fault are called in time.
  */
 class GelCallTest {
     /** No more than four minutes early (docs/evaluation.md). */
@@ -32,7 +32,14 @@ class GelCallTest {
     }
 
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {802, 1055, 1137, 394, 507, 1029, 260})
+    @ValueSource(longs = {798, 2649, 4814})
+    void gelPoint_isNotCalledEarly_inAPanThatHasStopped_beforeThatIsSeen(long seed) {
+        assertThat(calledAfterS(VariedCook.cook(CookKind.STALL, seed)).orElse(0))
+                .isGreaterThan(-TOO_EARLY_S);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {802, 1055, 1137, 394, 507, 1029, 260, 798, 2649, 4814})
     void gelPoint_isCalledInTime_inTheSamePanWhenNothingGoesWrong(long seed) {
         assertThat(calledAfterS(VariedCook.cook(CookKind.CLEAN, seed)).orElseThrow())
                 .isBetween(-90.0, 90.0);

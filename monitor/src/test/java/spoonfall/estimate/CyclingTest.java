@@ -86,6 +86,27 @@ class CyclingTest {
     }
 
     @Test
+    void itsDepth_countsOnceItHasLasted_andGrowsNoDeeperInAFall() {
+        Cycling cycling = new Cycling();
+        double seenT = 0;
+        for (double t = 0; t <= 600; t += 5) {
+            cycling.point(t, 1 + CLIMB_PER_MIN_C * t / 60 + offForTwentySecondsAMinute(t), CLIMB_PER_MIN_C);
+            seenT = cycling.depthC() == 0 ? t : seenT;
+            boolean lasted = t - seenT > 90;
+            assertThat(cycling.lastingDepthC() > 0).as("at %s", t).isEqualTo(lasted);
+        }
+        double depthC = cycling.lastingDepthC();
+        assertThat(depthC).isBetween(0.4, 0.9);
+
+        for (double t = 605; t <= 660; t += 5) {
+            cycling.point(t, 2 - (t - 600) / 20, CLIMB_PER_MIN_C);
+        }
+
+        assertThat(cycling.depthC()).isGreaterThan(1.2);
+        assertThat(cycling.lastingDepthC()).isLessThan(1.1 * depthC);
+    }
+
+    @Test
     void aFall_thatLasts_isNoDip() {
         Cycling cycling = new Cycling();
         follow(cycling, 5, 600, CyclingTest::offForTwentySecondsAMinute);

@@ -136,6 +136,23 @@ final class PanEstimatorTest {
     }
 
     @Test
+    void aPanThatStopsClimbing_isCountedOnForHalfItsPace_beforeItIsStill() {
+        double t = 900;
+        cook(0, t, 1, PanEstimatorTest::marmaladeU);
+        double stoppedU = marmaladeU(t);
+        double partBefore = estimator.slowestPerMinC() / estimator.climbPerMinC();
+        double leastPart = partBefore;
+        while (!estimator.still()) {
+            leastPart = Math.min(leastPart, estimator.slowestPerMinC() / estimator.climbPerMinC());
+            cook(t, t + 1, 1, at -> stoppedU);
+            t++;
+        }
+        assertThat(leastPart).isLessThan(0.6 * partBefore);
+        assertThat(estimator.slowestPerMinC()).isZero();
+        assertThat(estimator.climbPerMinC()).isPositive();
+    }
+
+    @Test
     void coldWater_isABeginningElsewhere() {
         double waterT = 800;
         double boilsT = waterT + 90;
