@@ -44,6 +44,7 @@ final class OutOfPan {
     private static final double SELDOM_S = 2.5;
 
     private static final double EVEN_TIMES = 2;
+
     /** No thermometer of a kitchen is later than that in a pan, in seconds: what cold water does is over the sooner. */
     private static final double LATEST_S = 14;
 

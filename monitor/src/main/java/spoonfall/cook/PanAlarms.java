@@ -192,15 +192,15 @@ final class PanAlarms {
         Optional<Suppression> set = when(tests.set(), Suppression.SET);
         Optional<Suppression> testing = either(set, when(tests.testing(t, stages.stage()), Suppression.SET_TEST));
         Optional<Suppression> chilled = when(cold.seen() && !cold.late(), Suppression.COLD_ADDED);
-        Optional<Suppression> unseen = either(set, blind);
+        Optional<Suppression> setOrBlind = either(set, blind);
         Optional<Suppression> tooLate = either(testing, past);
         Optional<Suppression> unforeseen = windowUnseen ? Optional.empty() : blind;
         Reasons now = new Reasons(
                 either(either(tooLate, atGel), unforeseen),
                 either(tooLate, blind),
                 either(testing, blind),
-                either(either(unseen, tested), chilled),
-                unseen,
+                either(either(setOrBlind, tested), chilled),
+                setOrBlind,
                 set);
         if (!now.equals(reasons)) {
             reasons = now;

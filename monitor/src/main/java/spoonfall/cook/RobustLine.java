@@ -32,14 +32,10 @@ record RobustLine(double slope, double atEnd, double endX, double scatter, doubl
      * Fits the points {@code from} to {@code to} (exclusive), which are ordered by x.
      *
      * @param near a line whose slope is likely to be about the same, as that of nearly the same points: this one is found sooner then
+     * @param slopes between the points, as far as they are known from lines before
+     * @param number of the first point, as they go by
      * @return empty for fewer than three points
      */
-    static Optional<RobustLine> through(
-            double[] x, double[] y, int from, int to, double endX, Optional<RobustLine> near) {
-        return through(x, y, from, to, endX, near, new PairSlopes(), 0);
-    }
-
-    /** The same where the slopes of many of the pairs are known; {@code number} is that of the first point, as they go by. */
     static Optional<RobustLine> through(
             double[] x,
             double[] y,

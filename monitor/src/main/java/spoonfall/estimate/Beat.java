@@ -32,7 +32,6 @@ final class Beat {
     private final double[] cosines = new double[PITCHES];
     private final double[] sines = new double[PITCHES];
     private double turnedS = Double.NaN;
-    private double weight;
     private double sum;
     private double squares;
     private int points;
@@ -43,7 +42,6 @@ final class Beat {
     void forget() {
         Arrays.fill(real, 0);
         Arrays.fill(imaginary, 0);
-        weight = 0;
         sum = 0;
         squares = 0;
         points = 0;
@@ -56,9 +54,10 @@ final class Beat {
      *
      * @param s seconds since the one before
      * @param keeps what part of the past still counts
+     * @param weight how many points count by now, this one among them
      * @param offC how far it lies from the mean, in °C
      */
-    void point(double s, double keeps, double offC) {
+    void point(double s, double keeps, double weight, double offC) {
         turn(s);
         int loudest = 0;
         double most = -1;
@@ -72,12 +71,11 @@ final class Beat {
                 loudest = i;
             }
         }
-        weight = keeps * weight + 1;
         sum = keeps * sum + offC;
         squares = keeps * squares + offC * offC;
         points++;
         periodS = 1 / hertz(loudest);
-        judge(s, loudest > 0, 2 * Math.sqrt(most) / weight);
+        judge(s, weight, loudest > 0, 2 * Math.sqrt(most) / weight);
     }
 
     /** Whether there is one. */
@@ -90,7 +88,7 @@ final class Beat {
         return periodS;
     }
 
-    private void judge(double s, boolean inside, double amplitudeC) {
+    private void judge(double s, double weight, boolean inside, double amplitudeC) {
         double mean = sum / weight;
         double variance = squares / weight - mean * mean;
         double share = variance <= 0 ? 0 : amplitudeC * amplitudeC / 2 / variance;

@@ -47,6 +47,7 @@ final class Cycling {
     private final double[] depthsC = new double[KEPT];
     private final double[] sums = new double[PARTS];
     private final int[] counts = new int[PARTS];
+    private final double[] foldedC = new double[PARTS];
     private int taken;
     private double lastT = Double.NaN;
     private double meanC;
@@ -69,9 +70,10 @@ final class Cycling {
         lastT = Double.NaN;
     }
 
-    /** Takes a point; {@code climbPerMinC} is how fast the pan should be climbing. */
-    void point(double t, double riseC, double climbPerMinC) {
+    /** Takes a point; {@code climbPerMinC} is how fast the pan should be climbing. Returns whether a beat is seen since that one. */
+    boolean point(double t, double riseC, double climbPerMinC) {
         sawtooth.point(t, riseC, climbPerMinC);
+        boolean seenBefore = beat.seen();
         double s = t - lastT;
         double dueC = meanC + climbPerMinC * s / 60;
         if (!(s <= LONGEST_GAP_S && Math.abs(riseC - dueC) <= WILD_C)) {
@@ -87,18 +89,14 @@ final class Cycling {
         times[taken % KEPT] = t;
         offsC[taken % KEPT] = riseC - meanC;
         taken++;
-        beat.point(s, keeps, riseC - meanC);
+        beat.point(s, keeps, weight, riseC - meanC);
         top = true;
         if (beat.seen()) {
             fold();
         }
         topT = top ? t : topT;
         depthsC[(taken - 1) % KEPT] = depthC();
-    }
-
-    /** Whether it goes up and down at a steady beat. */
-    boolean beats() {
-        return beat.seen();
+        return beat.seen() && !seenBefore;
     }
 
     /** Whether the latest point lies in a dip that will be over soon. */
@@ -156,6 +154,7 @@ final class Cycling {
         double lowestC = Double.POSITIVE_INFINITY;
         for (int part = 0; part < PARTS; part++) {
             double c = smoothed(part);
+            foldedC[part] = c;
             highestC = Double.isNaN(c) ? highestC : Math.max(highestC, c);
             lowestC = Double.isNaN(c) ? lowestC : Math.min(lowestC, c);
         }
@@ -163,13 +162,12 @@ final class Cycling {
         double fromC = highestC - Math.max(NEAR_C, NEAR_PART * depthC);
         int tops = 0;
         int known = 0;
-        for (int part = 0; part < PARTS; part++) {
-            double c = smoothed(part);
+        for (double c : foldedC) {
             known += Double.isNaN(c) ? 0 : 1;
             tops += c >= fromC ? 1 : 0;
         }
         topPart = (double) tops / known;
-        top = smoothed(0) >= fromC;
+        top = foldedC[0] >= fromC;
     }
 
     /** The mean of a part and, at half the weight, of those beside it; not a number where too few points lie. */

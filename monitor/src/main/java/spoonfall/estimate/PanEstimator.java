@@ -269,13 +269,9 @@ public final class PanEstimator {
         }
         lastT = t;
         sitOut.point(t, riseC);
-        if (!byHand) {
-            boolean beat = cycling.beats();
-            cycling.point(t, riseC, bank.climbPerMinC());
-            if (cycling.beats() && !beat) {
-                fineness.begin(); // until now the dips were taken for noise, and for a pan that does not climb
-                stall.begin();
-            }
+        if (!byHand && cycling.point(t, riseC, bank.climbPerMinC())) {
+            fineness.begin(); // until now the dips were taken for noise, and for a pan that does not climb
+            stall.begin();
         }
         if (!astray.away() && cycling.dips()) {
             astray.notLow();

@@ -61,7 +61,7 @@ final class BackFromATestTest {
     void theForecastGoesOn_whereACoarseThermometerCreepsBack() {
         Tested pan = new Tested(0.1, 720, 120, 3, 1.5);
         MadeCook cook = MadeCook.begun().watch(720, MadeCook.coarse(pan::readC));
-        double setsT = 720 + etaS(cook) + pan.backT() - 720;
+        double setsT = etaS(cook) + pan.backT();
         cook.watch(340, MadeCook.coarse(pan::readC));
         assertThat(cook.t() + etaS(cook)).isBetween(setsT - 120, setsT + 120);
     }

@@ -13,7 +13,7 @@ final class RobustLineTest {
     private static final double EXACT = 1e-12;
 
     private static Optional<RobustLine> line(double[] x, double[] y, int from, int to, double endX) {
-        return RobustLine.through(x, y, from, to, endX, Optional.empty());
+        return RobustLine.through(x, y, from, to, endX, Optional.empty(), new PairSlopes(), 0);
     }
 
     /** Whether what is known of such a line is true, a little off, or of quite another one. */
@@ -30,7 +30,7 @@ final class RobustLineTest {
             for (double offBy : new double[] {0, 0.3, -0.6, 5, -1000, Double.NaN}) {
                 RobustLine near =
                         new RobustLine(exact.slope() + offBy * exact.slopeError(), 0, 120, 0.1, exact.slopeError());
-                assertThat(RobustLine.through(x, y, 0, 25, 120, Optional.of(near)))
+                assertThat(RobustLine.through(x, y, 0, 25, 120, Optional.of(near), new PairSlopes(), 0))
                         .as("run %d, off by %f", run, offBy)
                         .isEqualTo(plain);
             }

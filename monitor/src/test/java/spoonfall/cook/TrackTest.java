@@ -91,7 +91,7 @@ final class TrackTest {
     private static Optional<RobustLine> line(List<Point> points, double endT) {
         double[] times = points.stream().mapToDouble(Point::t).toArray();
         double[] values = points.stream().mapToDouble(Point::value).toArray();
-        return RobustLine.through(times, values, 0, times.length, endT, Optional.empty());
+        return RobustLine.through(times, values, 0, times.length, endT, Optional.empty(), new PairSlopes(), 0);
     }
 
     @Test

@@ -1,21 +1,23 @@
 package spoonfall.estimate;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static spoonfall.estimate.DippingPoints.CLIMB_PER_MIN_C;
+import static spoonfall.estimate.DippingPoints.offForTwentySecondsAMinute;
+import static spoonfall.estimate.DippingPoints.riseC;
 
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
-/** Points some seconds apart that climb by 0.1 °C a minute, with what is added to each. The depths are judgements. */
+/** The points are those of {@link DippingPoints}. */
 class CyclingTest {
     private static final long SEED = 1;
-    private static final double CLIMB_PER_MIN_C = 0.1;
 
     @Test
     void dips_areSeen_whenTheBurnerSwitchesOffEveryMinute() {
         Cycling cycling = new Cycling();
 
-        int skipped = follow(cycling, 5, 600, CyclingTest::offForTwentySecondsAMinute);
+        int skipped = follow(cycling, 5, 600, DippingPoints::offForTwentySecondsAMinute);
 
         assertThat(cycling.depthC()).isBetween(0.4, 0.9);
         assertThat(skipped).isBetween(30, 80);
@@ -25,7 +27,7 @@ class CyclingTest {
     void dips_areSeen_whenThePointsAreTenSecondsApart() {
         Cycling cycling = new Cycling();
 
-        int skipped = follow(cycling, 10, 900, CyclingTest::offForTwentySecondsAMinute);
+        int skipped = follow(cycling, 10, 900, DippingPoints::offForTwentySecondsAMinute);
 
         assertThat(cycling.depthC()).isBetween(0.4, 0.9);
         assertThat(skipped).isBetween(20, 50);
@@ -40,7 +42,7 @@ class CyclingTest {
         int kept = 0;
         for (double t = 0; t <= 1800; t += 5) {
             double addedC = offForTwentySecondsAMinute(t);
-            cycling.point(t, 1 + CLIMB_PER_MIN_C * t / 60 + addedC + 0.1 * random.nextGaussian(), CLIMB_PER_MIN_C);
+            cycling.point(t, riseC(t, addedC + 0.1 * random.nextGaussian()), CLIMB_PER_MIN_C);
             if (t > 600 && !cycling.dips()) {
                 sumC += addedC;
                 kept++;
@@ -54,10 +56,10 @@ class CyclingTest {
     @Test
     void waterRests_whileThePanIsOffTheBoil_andIsMadeUpForOnceItIsBack() {
         Cycling cycling = new Cycling();
-        follow(cycling, 5, 600, CyclingTest::offForTwentySecondsAMinute);
+        follow(cycling, 5, 600, DippingPoints::offForTwentySecondsAMinute);
 
         for (double t = 605; t <= 660; t += 5) {
-            cycling.point(t, 1 + CLIMB_PER_MIN_C * t / 60 + offForTwentySecondsAMinute(t), CLIMB_PER_MIN_C);
+            cycling.point(t, riseC(t, offForTwentySecondsAMinute(t)), CLIMB_PER_MIN_C);
             double restsS = cycling.restsS(t);
             if (!cycling.dips()) {
                 assertThat(restsS).as("at %s", t).isZero();
@@ -90,7 +92,7 @@ class CyclingTest {
         Cycling cycling = new Cycling();
         double seenT = 0;
         for (double t = 0; t <= 600; t += 5) {
-            cycling.point(t, 1 + CLIMB_PER_MIN_C * t / 60 + offForTwentySecondsAMinute(t), CLIMB_PER_MIN_C);
+            cycling.point(t, riseC(t, offForTwentySecondsAMinute(t)), CLIMB_PER_MIN_C);
             seenT = cycling.depthC() == 0 ? t : seenT;
             boolean lasted = t - seenT > 90;
             assertThat(cycling.lastingDepthC() > 0).as("at %s", t).isEqualTo(lasted);
@@ -109,7 +111,7 @@ class CyclingTest {
     @Test
     void aFall_thatLasts_isNoDip() {
         Cycling cycling = new Cycling();
-        follow(cycling, 5, 600, CyclingTest::offForTwentySecondsAMinute);
+        follow(cycling, 5, 600, DippingPoints::offForTwentySecondsAMinute);
 
         for (double t = 605; t < 700; t += 5) {
             cycling.point(t, 1 - (t - 600) / 60, CLIMB_PER_MIN_C);
@@ -118,18 +120,7 @@ class CyclingTest {
         assertThat(cycling.dips()).isFalse();
     }
 
-    private static double offForTwentySecondsAMinute(double t) {
-        double offS = t % 60 - 40;
-        double backS = t % 60;
-        return offS > 0 ? -0.04 * offS : -0.8 * Math.exp(-backS / 5);
-    }
-
     private static int follow(Cycling cycling, double everyS, double untilT, DoubleUnaryOperator added) {
-        int skipped = 0;
-        for (double t = 0; t <= untilT; t += everyS) {
-            cycling.point(t, 1 + CLIMB_PER_MIN_C * t / 60 + added.applyAsDouble(t), CLIMB_PER_MIN_C);
-            skipped += cycling.dips() ? 1 : 0;
-        }
-        return skipped;
+        return DippingPoints.follow(cycling::point, cycling::dips, everyS, untilT, added);
     }
 }

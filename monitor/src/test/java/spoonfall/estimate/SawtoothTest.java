@@ -1,21 +1,21 @@
 package spoonfall.estimate;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static spoonfall.estimate.DippingPoints.CLIMB_PER_MIN_C;
 
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
-/** Points five seconds apart that climb by 0.1 °C a minute, with what is added to each. The depths are judgements. */
+/** The points are those of {@link DippingPoints}. */
 class SawtoothTest {
     private static final long SEED = 1;
-    private static final double CLIMB_PER_MIN_C = 0.1;
 
     @Test
     void dips_areSeen_whenTheBurnerSwitchesOffEveryMinute() {
         Sawtooth sawtooth = new Sawtooth();
 
-        int skipped = follow(sawtooth, 600, SawtoothTest::offForTwentySecondsAMinute);
+        int skipped = follow(sawtooth, 600, DippingPoints::offForTwentySecondsAMinute);
 
         assertThat(sawtooth.depthC()).isBetween(0.4, 0.9);
         assertThat(skipped).isBetween(15, 50);
@@ -42,7 +42,7 @@ class SawtoothTest {
     @Test
     void aFall_thatLasts_isNoDip() {
         Sawtooth sawtooth = new Sawtooth();
-        follow(sawtooth, 600, SawtoothTest::offForTwentySecondsAMinute);
+        follow(sawtooth, 600, DippingPoints::offForTwentySecondsAMinute);
 
         for (double t = 605; t < 700; t += 5) {
             sawtooth.point(t, 1 - (t - 600) / 60, CLIMB_PER_MIN_C);
@@ -51,18 +51,7 @@ class SawtoothTest {
         assertThat(sawtooth.dips()).isFalse();
     }
 
-    private static double offForTwentySecondsAMinute(double t) {
-        double offS = t % 60 - 40;
-        double backS = t % 60;
-        return offS > 0 ? -0.04 * offS : -0.8 * Math.exp(-backS / 5);
-    }
-
     private static int follow(Sawtooth sawtooth, double untilT, DoubleUnaryOperator added) {
-        int skipped = 0;
-        for (double t = 0; t <= untilT; t += 5) {
-            sawtooth.point(t, 1 + CLIMB_PER_MIN_C * t / 60 + added.applyAsDouble(t), CLIMB_PER_MIN_C);
-            skipped += sawtooth.dips() ? 1 : 0;
-        }
-        return skipped;
+        return DippingPoints.follow(sawtooth::point, sawtooth::dips, 5, untilT, added);
     }
 }
