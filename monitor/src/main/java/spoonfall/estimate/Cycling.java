@@ -56,6 +56,7 @@ final class Cycling {
     private double topT;
     private boolean top;
     private double topPart;
+    private double topC;
     private double depthC;
 
     void forget() {
@@ -108,6 +109,11 @@ final class Cycling {
         return !top && lastT - topT < Math.max(LONGEST_DIP_S, beat.periodS());
     }
 
+    /** Where it boils between the dips, as the rise in °C; to be asked when a beat is seen. */
+    double topC() {
+        return topC;
+    }
+
     /** How deep it goes, in °C; 0 where it does not. */
     double depthC() {
         return beat.seen() ? depthC : sawtooth.depthC();
@@ -158,6 +164,7 @@ final class Cycling {
             highestC = Double.isNaN(c) ? highestC : Math.max(highestC, c);
             lowestC = Double.isNaN(c) ? lowestC : Math.min(lowestC, c);
         }
+        topC = meanC + highestC;
         depthC = highestC - lowestC;
         double fromC = highestC - Math.max(NEAR_C, NEAR_PART * depthC);
         int tops = 0;

@@ -13,6 +13,9 @@ public final class PanEstimator {
     /** Nine in ten are above so many standard deviations below. */
     private static final double NINETY_PERCENT = 1.28;
 
+    /** A pan that turns out to boil so much higher between its dips was not begun where it boils. */
+    private static final double HIGHER_C = 0.45;
+
     private final boolean byHand;
     private final FilterBank bank;
     private final Oracle oracle;
@@ -272,6 +275,10 @@ public final class PanEstimator {
         if (!byHand && cycling.point(t, riseC, bank.climbPerMinC())) {
             fineness.begin(); // until now the dips were taken for noise, and for a pan that does not climb
             stall.begin();
+            if (cycling.topC() > bank.riseC() + HIGHER_C) {
+                bank.reanchor(cycling.topC(), fineness.variance());
+                resume();
+            }
         }
         if (!astray.away() && cycling.dips()) {
             astray.notLow();

@@ -45,6 +45,9 @@ final class StallWatch {
     /** So large a part of neighbouring points must be the same for the thermometer's steps to be bare. */
     private static final double BARE_SHARE = 0.6;
 
+    /** So much of its pace is counted on while it is as likely to stand as to climb. */
+    private static final double MAYBE_PART = 0.2;
+
     private static final int POINTS = 32;
 
     private final double[] times = new double[POINTS];
@@ -94,9 +97,9 @@ final class StallWatch {
         return still && falling;
     }
 
-    /** What part of its pace can be counted on: nothing if it stands, half if it is as likely to stand as to climb. */
+    /** What part of its pace can be counted on: nothing if it stands, little if it is as likely to stand as to climb. */
     double countsOn() {
-        double climbing = standing.maybe() ? 0.5 : 1;
+        double climbing = standing.maybe() ? MAYBE_PART : 1;
         return still ? 0 : climbing;
     }
 

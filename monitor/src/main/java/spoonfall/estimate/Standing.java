@@ -16,12 +16,13 @@ final class Standing {
     /** The logarithm of how many times likelier a standstill must be. */
     static final double SURE = 4.5;
 
-    /** The same for a pan that only may be standing: a little more than even. */
-    private static final double MAYBE = 0.25;
-
     private static final double EVERY_S = 15;
     private static final int KEPT = 64;
     private static final double LEAST_S = 60;
+
+    /** That it may be standing is told sooner. */
+    private static final double MAYBE_LEAST_S = 30;
+
     private static final double LEAST_CLIMB_PER_MIN_C = 0.01;
 
     /** No pan is steadier than that, however fine its thermometer: burners cycle, and cooks stir. */
@@ -109,7 +110,7 @@ final class Standing {
         sumXy[i] = 0;
     }
 
-    /** Whether it is likelier that the pan stands since some moment than that it goes on, though not by enough to say so. */
+    /** Whether it is at least as likely that the pan stands since some moment as that it goes on, though not by enough to say so. */
     boolean maybe() {
         return maybe;
     }
@@ -148,11 +149,11 @@ final class Standing {
             if (sinceT[i] < knownSinceT) {
                 return -1;
             }
-            boolean known = t - sinceT[i] >= LEAST_S && waterPerMinC[i] >= LEAST_CLIMB_PER_MIN_C;
-            if (known && lowestC >= sinceC[i]) {
+            double sinceS = t - sinceT[i];
+            if (sinceS >= MAYBE_LEAST_S && waterPerMinC[i] >= LEAST_CLIMB_PER_MIN_C && lowestC >= sinceC[i]) {
                 double likelier = standsLikelier(i, t, doubtC);
-                maybe |= likelier >= MAYBE;
-                if (likelier >= SURE) {
+                maybe |= likelier >= 0;
+                if (sinceS >= LEAST_S && likelier >= SURE) {
                     return i;
                 }
             }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -32,14 +33,21 @@ class GelCallTest {
     }
 
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {798, 2649, 4814})
+    @ValueSource(longs = {798, 1201, 2649, 2883, 3959, 4814})
     void gelPoint_isNotCalledEarly_inAPanThatHasStopped_beforeThatIsSeen(long seed) {
         assertThat(calledAfterS(VariedCook.cook(CookKind.STALL, seed)).orElse(0))
                 .isGreaterThan(-TOO_EARLY_S);
     }
 
+    @Test
+    void gelPoint_isNotCalledEarly_overABurnerSoSlowThatThePanWasBegunInItsPause() {
+        OptionalDouble calledAfterS = calledAfterS(VariedCook.cook(CookKind.HEAT, 6892));
+
+        assertThat(calledAfterS.orElseThrow()).isBetween(-90.0, 90.0);
+    }
+
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {802, 1055, 1137, 394, 507, 1029, 260, 798, 2649, 4814})
+    @ValueSource(longs = {802, 1055, 1137, 394, 507, 1029, 260, 798, 1201, 2649, 2883, 3959, 4814})
     void gelPoint_isCalledInTime_inTheSamePanWhenNothingGoesWrong(long seed) {
         assertThat(calledAfterS(VariedCook.cook(CookKind.CLEAN, seed)).orElseThrow())
                 .isBetween(-90.0, 90.0);

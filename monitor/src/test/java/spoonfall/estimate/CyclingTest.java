@@ -1,6 +1,7 @@
 package spoonfall.estimate;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static spoonfall.estimate.DippingPoints.CLIMB_PER_MIN_C;
 import static spoonfall.estimate.DippingPoints.offForTwentySecondsAMinute;
 import static spoonfall.estimate.DippingPoints.riseC;
@@ -20,6 +21,7 @@ class CyclingTest {
         int skipped = follow(cycling, 5, 600, DippingPoints::offForTwentySecondsAMinute);
 
         assertThat(cycling.depthC()).isBetween(0.4, 0.9);
+        assertThat(cycling.topC()).isCloseTo(riseC(600, 0), within(0.1));
         assertThat(skipped).isBetween(30, 80);
     }
 
