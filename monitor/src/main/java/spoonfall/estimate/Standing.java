@@ -117,7 +117,6 @@ final class Standing {
 
     /** Takes a point; one outside what any pan would show counts as at the edge of that. */
     void point(double t, double riseC) {
-        maybe = false;
         for (int i = 0; i < Math.min(taken, KEPT); i++) {
             double minutes = (t - sinceT[i]) / 60;
             double edgeC = edge[i];
@@ -143,6 +142,7 @@ final class Standing {
      * @param lowestC moments at which the pan was higher than that do not count
      */
     int since(double t, double knownSinceT, double stepC, boolean bare, double lowestC) {
+        maybe = false;
         double doubtC = (bare ? BARE_STEP_PART : STEP_PART) * stepC;
         for (int back = 1; back <= Math.min(taken, KEPT); back++) {
             int i = (taken - back) % KEPT;
