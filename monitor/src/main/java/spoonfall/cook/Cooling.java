@@ -44,7 +44,7 @@ final class Cooling {
     private static final double THIN_C = 1;
 
     private final double waterBoilC;
-    private final Track heights = new Track(KEEP_S);
+    private final Peaks heights = new Peaks(KEEP_S);
     private final Slots slots = new Slots();
     private double peakC = Double.NEGATIVE_INFINITY;
     private double fromC = Double.NaN;
@@ -82,7 +82,7 @@ final class Cooling {
         seenT = now.t();
         if (slots.begins(now.t())) {
             heights.add(now.t(), Math.min(now.levelC(), now.trendC()));
-            peakC = heights.highestBetween(now.t() - PEAK_S, now.t()).orElseThrow();
+            peakC = heights.highestSince(now.t() - PEAK_S, peakC);
         }
         if (low()) {
             follow(now, stepC);
@@ -95,7 +95,7 @@ final class Cooling {
             return;
         }
         fromC = peakC;
-        leftT = heights.latestAtLeast(highC + leftC(stepC)).orElse(now.t());
+        leftT = heights.latestAtLeast(highC + leftC(stepC), now.t());
         lowestC = now.levelC();
         lowestT = now.t();
     }

@@ -166,11 +166,9 @@ final class Forecaster {
         return estimator.knows();
     }
 
-    /** How hot the pan is by what is known of its water, whatever is read; empty while nothing is known. */
-    OptionalDouble panC(double t) {
-        return estimator.knows()
-                ? OptionalDouble.of(settings.waterBoil().temperatureC() + estimator.riseC(t))
-                : OptionalDouble.empty();
+    /** How hot the pan is by what is known of its water, whatever is read; {@code otherwiseC} while nothing is known. */
+    double panC(double t, double otherwiseC) {
+        return estimator.knows() ? settings.waterBoil().temperatureC() + estimator.riseC(t) : otherwiseC;
     }
 
     /**

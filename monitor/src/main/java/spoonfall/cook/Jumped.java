@@ -58,12 +58,14 @@ final class Jumped {
     }
 
     private boolean jumps(double leastC) {
-        double beforeC = 0;
-        double afterC = 0;
+        double sumBeforeC = 0;
+        double sumAfterC = 0;
         for (int i = 0; i < SIDE_S; i++) {
-            beforeC += at(i) / SIDE_S;
-            afterC += at(SIDE_S + BETWEEN_S + i) / SIDE_S;
+            sumBeforeC += at(i);
+            sumAfterC += at(SIDE_S + BETWEEN_S + i);
         }
+        double beforeC = sumBeforeC / SIDE_S;
+        double afterC = sumAfterC / SIDE_S;
         double shiftC = afterC - beforeC;
         if (Math.abs(shiftC) < leastC) {
             return false;

@@ -105,9 +105,10 @@ final class OutOfPan {
     /**
      * Whether the probe is out at {@code t}.
      *
-     * @param panC how hot the pan is by what is known of its water, so that a base that was hotter is no height to fall from
+     * @param panC how hot the pan is by what is known of its water, so that a base that was hotter is no height to fall from;
+     *     infinite while nothing is known
      */
-    Condition judge(double t, Stage stage, Signals signals, OptionalDouble panC) {
+    Condition judge(double t, Stage stage, Signals signals, double panC) {
         boolean nothingFell = beforeC.isEmpty() && Double.isNaN(fellT) && roughPeakC - lastC < ROUGH_FALL_C;
         if (nothingFell) {
             return Condition.ABSENT;
@@ -120,10 +121,7 @@ final class OutOfPan {
         if (beforeC.isPresent()) {
             return whileOut(nowC, signals);
         }
-        if (Double.isNaN(fellT)
-                && (stage == Stage.WAITING
-                        || stage == Stage.WARMING
-                        || !falls(t, nowC, panC.orElse(Double.POSITIVE_INFINITY)))) {
+        if (Double.isNaN(fellT) && (stage == Stage.WAITING || stage == Stage.WARMING || !falls(t, nowC, panC))) {
             return Condition.ABSENT;
         }
         lowestC = Math.min(lowestC, nowC);

@@ -178,7 +178,7 @@ final class PanWatch {
             return OptionalDouble.empty();
         }
         double levelC = signals.get().levelC();
-        double panC = forecaster.panC(signals.get().t()).orElse(levelC);
+        double panC = forecaster.panC(signals.get().t(), levelC);
         if (Math.abs(levelC - panC) > pace.agreesC() + Math.min(1, signals.get().stepC())) {
             return OptionalDouble.empty(); // the pan is not where it is thought to be
         }
@@ -187,7 +187,8 @@ final class PanWatch {
     }
 
     private void watchPan(double t, Signals now, List<CookEvent> events) {
-        Condition out = pace.shows() ? leaving.judge(t, stages.stage(), now, forecaster.panC(t)) : Condition.ABSENT;
+        double panC = forecaster.panC(t, Double.POSITIVE_INFINITY);
+        Condition out = pace.shows() ? leaving.judge(t, stages.stage(), now, panC) : Condition.ABSENT;
         board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(now), events);
         if (out == Condition.PRESENT || misled()) {
             misledLately = true;
@@ -263,7 +264,7 @@ final class PanWatch {
 
     /** Whether the reading lies far above the pan, so that it did not leap up to it. */
     private boolean leaptPast(double t, Signals now) {
-        double panC = forecaster.panC(t).orElse(Double.POSITIVE_INFINITY);
+        double panC = forecaster.panC(t, Double.POSITIVE_INFINITY);
         double readC = probe.seen().map(CookStatus.Seen::temperatureC).orElse(now.levelC());
         return readC > panC + pace.agreesC() + now.knownStepC();
     }

@@ -63,10 +63,11 @@ record RobustLine(double slope, double atEnd, double endX, double scatter, doubl
         }
         double likelyEnd = likely.atEnd + likely.slope * (endX - likely.endX);
         double atEnd = Selection.median(residuals, n, likelyEnd - likely.scatter / 2, likelyEnd + likely.scatter / 2);
-        double meanX = 0;
+        double sumX = 0;
         for (int i = from; i < to; i++) {
-            meanX += x[i] / n;
+            sumX += x[i];
         }
+        double meanX = sumX / n;
         double spread = 0;
         for (int i = 0; i < n; i++) {
             residuals[i] = Math.abs(residuals[i] - atEnd);

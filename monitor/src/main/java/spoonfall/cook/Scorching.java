@@ -107,7 +107,7 @@ final class Scorching {
 
     private void remember(Signals now, Forecaster forecaster) {
         double t = now.t();
-        double offC = Math.abs(now.levelC() - forecaster.panC(t).orElse(now.levelC()));
+        double offC = Math.abs(now.levelC() - forecaster.panC(t, now.levelC()));
         agreedT = offC <= AGREES_C + now.knownStepC() ? t : agreedT;
         foreseen.remember(t, forecaster);
     }

@@ -12,7 +12,7 @@ import spoonfall.estimate.Slots;
 final class Senses {
     private static final double HEARD_LATELY_S = 5;
 
-    /** A second less than ten minutes: a point leaves them when another becomes an earlier one, and both are looked for at once. */
+    /** Nearly ten minutes. */
     private static final double PEAK_S = 599;
 
     private static final double FALL_S = 20;
@@ -20,18 +20,18 @@ final class Senses {
     private final Pace pace;
     private final Track seconds = new Track(60);
     private final Track points = new Track(PEAK_S);
+    private final Peaks peaks = new Peaks(PEAK_S);
+
+    /** Those of the points that are older than the quick line. */
+    private final Peaks earlierPeaks = new Peaks(PEAK_S);
+
+    /** Time of the oldest point that is not one of them yet. */
+    private double youngT = Double.POSITIVE_INFINITY;
+
     private final ThermometerStep step = new ThermometerStep();
     private double[] bucket = new double[16];
     private int inBucket;
     private final Slots slots = new Slots();
-    private OptionalDouble earlier = OptionalDouble.empty();
-
-    /** The last second for which it holds: then the oldest of those points leaves them. Long ago where it must be looked for anew. */
-    private double leavesT = Double.NEGATIVE_INFINITY;
-
-    /** When another becomes one of them. */
-    private double comesT;
-
     private double peakFromT = Double.NEGATIVE_INFINITY;
     private Optional<RobustLine> quick = Optional.empty();
     private Optional<RobustLine> steady = Optional.empty();
@@ -61,7 +61,9 @@ final class Senses {
     /** The pan moves otherwise from now on: no line goes on from before. */
     void newRegime() {
         points.clear();
-        leavesT = Double.NEGATIVE_INFINITY;
+        peaks.clear();
+        earlierPeaks.clear();
+        youngT = Double.POSITIVE_INFINITY;
         quick = Optional.empty();
         steady = Optional.empty();
     }
@@ -82,31 +84,31 @@ final class Senses {
             return Optional.empty();
         }
         double levelC = level.getAsDouble();
+        growOlder(t);
         boolean heardLately = seconds.newestT().orElseThrow() > t - HEARD_LATELY_S;
         if (heardLately && slots.begins(t)) {
             points.add(t, levelC);
-            leavesT = Double.NEGATIVE_INFINITY;
+            peaks.add(t, levelC);
+            youngT = Math.min(youngT, t);
             quick = points.lineSince(t - pace.quickS(), t, quick);
             steady = points.lineSince(t - pace.steadyS(), t, steady);
         }
-        if (t > leavesT || t >= comesT) {
-            lookEarlier(t);
-        }
-        double latelyC = Math.max(points.highestSince(t - pace.quickS()).orElse(levelC), levelC);
-        double earlierPeakC = earlier.orElse(latelyC);
+        double latelyC = Math.max(peaks.highestSince(t - pace.quickS(), levelC), levelC);
+        double earlierPeakC = earlierPeaks.highestSince(t - PEAK_S, latelyC);
         double peakC = peakFromT <= t - PEAK_S
                 ? Math.max(earlierPeakC, latelyC)
-                : Math.max(levelC, points.highestSince(peakFromT).orElse(levelC));
-        double fallC = Math.max(0, points.highestSince(t - FALL_S).orElse(levelC) - levelC);
+                : Math.max(levelC, peaks.highestSince(peakFromT, levelC));
+        double fallC = Math.max(0, peaks.highestSince(t - FALL_S, levelC) - levelC);
         return Optional.of(
                 new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, fallC, step.c()));
     }
 
-    /** Looks for the highest of the earlier points, which stays the same until one leaves them or another becomes one. */
-    private void lookEarlier(double t) {
-        earlier = points.highestBetween(t - PEAK_S, t - pace.quickS());
-        leavesT = points.nextAfter(t - PEAK_S - 1) + PEAK_S;
-        comesT = points.nextAfter(t - pace.quickS()) + pace.quickS();
+    /** Makes earlier points of those that the quick line has left behind. */
+    private void growOlder(double t) {
+        while (youngT <= t - pace.quickS()) {
+            earlierPeaks.add(youngT, points.valueAt(youngT).orElseThrow());
+            youngT = points.nextAfter(youngT);
+        }
     }
 
     private double trendC(double t, double levelC) {

@@ -60,7 +60,7 @@ final class Stillness {
     private StillRuns runs = new StillRuns();
     private Optional<StillRuns> ofTheBoil = Optional.empty();
     private int readings;
-    private OptionalDouble valueC = OptionalDouble.empty();
+    private double valueC = Double.NaN;
     private double runSinceT;
     private double lastT;
     private double climbedBeforeC;
@@ -75,13 +75,13 @@ final class Stillness {
 
     /** Takes a reading. */
     void accept(double t, double temperatureC) {
-        if (valueC.isEmpty()) {
+        if (Double.isNaN(valueC)) {
             beginRun(t);
         } else if (t - lastT > GAP_S && t - lastT > GAP_RUNS * Math.max(1, runs.longestS())) {
             wentOn = false;
             beginRun(t); // nothing was heard: that is no standstill
-        } else if (Math.abs(temperatureC - valueC.getAsDouble()) > SAME_C) {
-            moves(temperatureC - valueC.getAsDouble());
+        } else if (Math.abs(temperatureC - valueC) > SAME_C) {
+            moves(temperatureC - valueC);
             if (!begunAway) {
                 runs.end(t, t - runSinceT, dueC(t - runSinceT));
             }
@@ -89,7 +89,7 @@ final class Stillness {
         }
         readings++;
         runs.see(temperatureC);
-        valueC = OptionalDouble.of(temperatureC);
+        valueC = temperatureC;
         lastT = t;
     }
 
@@ -166,7 +166,7 @@ final class Stillness {
 
     /** How long the reading has been exactly the same, in seconds. */
     double runS() {
-        return valueC.isEmpty() ? 0 : lastT - runSinceT;
+        return Double.isNaN(valueC) ? 0 : lastT - runSinceT;
     }
 
     /** Since when it has been exactly the same. */

@@ -59,12 +59,19 @@ final class CurveTable {
     double inverse(double value) {
         int part = partOf(value);
         double begin = cubics[COEFFICIENTS * part];
-        double place = Math.max(0, Math.min(1, (value - begin) / (value(part, 1) - begin)));
+        double place = inside((value - begin) / (value(part, 1) - begin));
         for (int i = 0; i < NEWTON_STEPS; i++) {
-            place -= (value(part, place) - value) / slope(part, place);
-            place = Math.max(0, Math.min(1, place));
+            place = inside(place - (value(part, place) - value) / slope(part, place));
         }
         return from + (part + place) * width;
+    }
+
+    /** Within a part, by branches that are guessed right: the next step need not wait for them, as it would for a minimum. */
+    private static double inside(double place) {
+        if (place < 0) {
+            return 0;
+        }
+        return place > 1 ? 1 : place;
     }
 
     private double value(int part, double place) {

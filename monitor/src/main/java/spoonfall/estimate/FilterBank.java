@@ -23,6 +23,7 @@ final class FilterBank {
     private final double[] ahead = new double[MODES];
     private final double[] next = new double[MODES];
     private final double[] parts = new double[MODES];
+    private final double[] offs = new double[PanFilter.SIZE];
     private final double[][] share = new double[MODES][MODES];
     private final Inverting inverting;
     private boolean stale = true;
@@ -262,7 +263,9 @@ final class FilterBank {
             blend(mixed[j], parts);
         }
         for (int j = 0; j < MODES; j++) {
-            filters[j].copyFrom(mixed[j]);
+            PanFilter before = filters[j];
+            filters[j] = mixed[j];
+            mixed[j] = before;
             weights[j] = next[j];
         }
     }
@@ -278,12 +281,14 @@ final class FilterBank {
         }
         for (int i = 0; i < MODES; i++) {
             double part = parts[i];
+            double[] covariance = filters[i].covariance;
             for (int k = 0; k < PanFilter.SIZE; k++) {
-                double offK = filters[i].state[k] - into.state[k];
+                offs[k] = filters[i].state[k] - into.state[k];
+            }
+            for (int k = 0; k < PanFilter.SIZE; k++) {
                 for (int m = 0; m < PanFilter.SIZE; m++) {
-                    double offM = filters[i].state[m] - into.state[m];
                     int at = PanFilter.SIZE * k + m;
-                    into.covariance[at] += part * (filters[i].covariance[at] + offK * offM);
+                    into.covariance[at] += part * (covariance[at] + offs[k] * offs[m]);
                 }
             }
         }

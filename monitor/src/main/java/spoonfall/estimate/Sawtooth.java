@@ -90,11 +90,13 @@ final class Sawtooth {
     /** Puts the points of the last minutes where they would be at {@code t}, oldest first, and says how many there are. */
     private int level(double t, double climbPerMinC) {
         int count = 0;
+        double climbPerS = climbPerMinC / 60;
+        int at = taken <= KEPT ? 0 : taken % KEPT;
         for (int i = Math.max(0, taken - KEPT); i < taken; i++) {
-            double agoS = t - times[i % KEPT];
-            if (agoS <= OVER_S) {
-                levels[count++] = heights[i % KEPT] + climbPerMinC * agoS / 60;
-            }
+            double agoS = t - times[at];
+            levels[count] = heights[at] + climbPerS * agoS;
+            count += agoS <= OVER_S ? 1 : 0;
+            at = at + 1 == KEPT ? 0 : at + 1;
         }
         return count;
     }
@@ -120,10 +122,11 @@ final class Sawtooth {
     }
 
     private boolean smooth(int count) {
-        double mean = 0;
+        double sum = 0;
         for (int i = 0; i < count; i++) {
-            mean += levels[i] / count;
+            sum += levels[i];
         }
+        double mean = sum / count;
         double squares = 0;
         double steps = 0;
         for (int i = 0; i < count; i++) {

@@ -196,8 +196,11 @@ final class StallWatch {
     private boolean bare() {
         int same = 0;
         int count = Math.min(points, POINTS) - 1;
-        for (int back = 1; back <= count; back++) {
-            same += rises[(points - back) % POINTS] == rises[(points - back - 1) % POINTS] ? 1 : 0;
+        double later = rises[(points - 1) % POINTS];
+        for (int i = points - 2; i >= points - 1 - count; i--) {
+            double earlier = rises[i % POINTS];
+            same += earlier == later ? 1 : 0;
+            later = earlier;
         }
         return same > BARE_SHARE * count;
     }

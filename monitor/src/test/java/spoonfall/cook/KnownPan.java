@@ -67,6 +67,6 @@ final class KnownPan {
 
     /** Its height by what is known of it. */
     double panC(double t) {
-        return forecaster().panC(t).orElseThrow();
+        return forecaster().panC(t, Double.NaN);
     }
 }

@@ -2,7 +2,6 @@ package spoonfall.cook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,7 +27,7 @@ final class OutOfPanLimitsTest {
     private Condition judge(double perMinC) {
         Signals moving = MadeSignals.moving(t, BOILS_C, perMinC);
         Signals now = new Signals(t, BOILS_C, BOILS_C, moving.quick(), moving.steady(), BOILS_C, BOILS_C, 0, stepC);
-        return leaving.judge(t, Stage.ROLLING_BOIL, now, OptionalDouble.empty());
+        return leaving.judge(t, Stage.ROLLING_BOIL, now, Double.POSITIVE_INFINITY);
     }
 
     /** Boils for a while at so many °C. */

@@ -2,7 +2,6 @@ package spoonfall.cook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +15,7 @@ final class OutOfPanTest {
 
     private final OutOfPan leaving = new OutOfPan(100);
     private Stage stage = Stage.ROLLING_BOIL;
-    private OptionalDouble panC = OptionalDouble.empty();
+    private double panC = Double.POSITIVE_INFINITY;
     private double heightC = BOILS_C;
     private double everyS = 1;
     private double stepC = 0.1;
@@ -154,11 +153,11 @@ final class OutOfPanTest {
 
     @Test
     void aBaseThatWasHotter_isNoHeightToFallFrom() {
-        panC = OptionalDouble.of(BOILS_C - 5);
+        panC = BOILS_C - 5;
         // seven degrees down from the reading, three and a half from a degree and a half above the pan
         assertThat(out(100, s -> 7)).isEqualTo(-1);
         OutOfPanTest known = new OutOfPanTest();
-        known.panC = OptionalDouble.of(BOILS_C);
+        known.panC = BOILS_C;
         assertThat(known.out(100, s -> 7)).isPositive();
     }
 

@@ -59,6 +59,9 @@ public record Reading(String probe, long atNanos, OptionalDouble temperatureC, S
 
     private static String printable(String raw) {
         String shortened = raw.length() > MAX_RAW ? raw.substring(0, MAX_RAW - 1) + "…" : raw;
+        if (shortened.chars().noneMatch(Character::isISOControl)) {
+            return shortened; // as nearly always
+        }
         StringBuilder safe = new StringBuilder(shortened.length());
         shortened.chars().forEach(c -> safe.append(Character.isISOControl(c) ? '\u00B7' : (char) c));
         return safe.toString();
