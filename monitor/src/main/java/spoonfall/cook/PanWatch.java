@@ -174,8 +174,11 @@ final class PanWatch {
 
     /** How fast the pan should be moving just now, whatever the reading does. */
     private OptionalDouble expectedPerMinC() {
-        if (signals.isEmpty() || !stages.stage().boiling() || board.present(AlarmName.STALLED)) {
+        if (signals.isEmpty() || !stages.stage().boiling()) {
             return OptionalDouble.empty();
+        }
+        if (board.present(AlarmName.STALLED)) {
+            return OptionalDouble.of(0);
         }
         double levelC = signals.get().levelC();
         double panC = forecaster.panC(signals.get().t()).orElse(levelC);
