@@ -157,8 +157,9 @@ final class PanWatch {
                 .orElse(OptionalDouble.empty());
         boolean climbing = boiling && fresh && !tests.paused() && !board.present(AlarmName.STALLED) && !misled();
         Optional<Forecast> forecast = climbing ? forecaster.forecast(t) : Optional.empty();
-        if (fresh && wayBack.warms() && !tests.paused() && !misled()) {
-            forecast = wayBack.forecast(t, forecaster.forecastOnceBack());
+        if (fresh && wayBack.tells() && !tests.paused() && !misled()) {
+            Optional<Forecast> back = wayBack.forecast(t, forecaster.forecastOnceBack());
+            forecast = wayBack.warms() || forecast.isEmpty() ? back : forecast;
         }
         return new CookStatus(
                 t,
@@ -251,7 +252,10 @@ final class PanWatch {
         } else {
             forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
         }
-        wayBack.endSecond(now, alarms.coldAdded() || !pace.shows() ? OptionalDouble.empty() : forecaster.fellFromC());
+        wayBack.endSecond(
+                now,
+                alarms.coldAdded() || !pace.shows() ? OptionalDouble.empty() : forecaster.fellFromC(),
+                forecaster::warmsPerMinC);
         alarms.endSecond(t, known, probe.suspectStuck(), wayBack.warms(), events);
         remind(t, now, events);
     }

@@ -147,6 +147,11 @@ public final class PanEstimator {
         return fellFromC().isPresent() ? oracle.arrival(riseC, lateness.s()) : Optional.empty();
     }
 
+    /** How fast a pan that has fallen from its boil will warm again once it has its heat back, in °C a minute. */
+    public double warmsPerMinC() {
+        return Warming.perMinC(bank.v(), bank.u());
+    }
+
     /** The readings of the last minute were hotter than the pan: what was known before holds until they come back. */
     public void doubtTheLastMinute() {
         if (begun && (astray.misledUpwards() || hindsight.restore(lastT, bank))) {

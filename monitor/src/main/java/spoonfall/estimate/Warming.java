@@ -90,6 +90,11 @@ final class Warming {
         return WATER_KJ_PER_KG_K * heatPerMinC() / LATENT_KJ_PER_KG;
     }
 
+    /** How fast a pan of which u falls by {@code v} a minute warms where it does not boil, in °C a minute: the same the other way round. */
+    static double perMinC(double v, double u) {
+        return v * LATENT_KJ_PER_KG / (WATER_KJ_PER_KG_K * (u - SUGAR_LESS));
+    }
+
     /** The standard deviation of v at a given u as a part of it. */
     double doubt() {
         if (turnedUp()) {
