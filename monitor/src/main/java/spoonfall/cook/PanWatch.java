@@ -161,6 +161,9 @@ final class PanWatch {
             Optional<Forecast> back = wayBack.forecast(t, forecaster.forecastOnceBack());
             forecast = wayBack.warms() || forecast.isEmpty() ? back : forecast;
         }
+        if (fresh && outOfPan() && !tests.paused() && !board.present(AlarmName.STALLED)) {
+            forecast = forecaster.forecast(t); // the pan goes on meanwhile
+        }
         return new CookStatus(
                 t,
                 level,
