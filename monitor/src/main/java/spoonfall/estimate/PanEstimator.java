@@ -92,7 +92,7 @@ public final class PanEstimator {
             return;
         }
         if (points.take(t)) {
-            boolean arrived = settled && !points.warms();
+            boolean arrived = settled && !points.warms(beginning.warming().perMinC(t));
             if (begun && !beginning.tooSoon(arrived)) {
                 point(points.latestT(), points.latestC());
             } else if (arrived || (!byHand && !cooling)) {

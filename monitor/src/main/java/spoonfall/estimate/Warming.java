@@ -1,5 +1,7 @@
 package spoonfall.estimate;
 
+import java.util.OptionalDouble;
+
 /**
  * What the warming pan tells of the water that will leave: the heat that warmed it by so much a minute will drive off
  * {@code heat / latent heat}. Heat capacity of a sugar solution: 4.187 (1 - 0.57 solids) kJ/(kg K), common practice, no
@@ -78,6 +80,11 @@ final class Warming {
 
     boolean known(double t) {
         return count >= LEAST_SECONDS && t - lastT <= FORGETS_S;
+    }
+
+    /** How fast it warmed, in °C a minute; empty where that is not known. */
+    OptionalDouble perMinC(double t) {
+        return known(t) ? OptionalDouble.of(heatPerMinC()) : OptionalDouble.empty();
     }
 
     /** How fast u will fall, per minute, once the pan boils at {@code u}: the more water there was to warm, the more heat it took. */
