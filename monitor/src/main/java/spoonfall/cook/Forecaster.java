@@ -25,12 +25,6 @@ final class Forecaster {
     private static final double TOO_FAST_PER_MIN_C = 0.8;
     private static final double TOO_FAST_TIMES = 1.8;
 
-    /** Where the line is a quiet one, less is too fast: so much more heat no burner has. */
-    private static final double SURELY_TOO_FAST_PER_MIN_C = 0.35;
-
-    private static final double SURELY_TOO_FAST_TIMES = 2.5;
-    private static final double SURE_ERRORS = 3;
-
     /** So many standard deviations below what is known the pan hardly ever is. */
     private static final double SURE_SIGMAS = 2.6;
 
@@ -228,15 +222,10 @@ final class Forecaster {
 
     /** Whether it climbs so much faster than it should that it cannot be trusted to be where it seems. */
     boolean climbsTooFast(Signals signals) {
-        if (signals.quick().isEmpty() || !estimator.knows()) {
-            return false;
-        }
-        RobustLine line = signals.quick().get();
-        double perMinC = Signals.perMinute(line);
-        double surelyPerMinC = perMinC - SURE_ERRORS * 60 * line.slopeError();
-        double duePerMinC = estimator.climbPerMinC();
-        return perMinC > Math.max(TOO_FAST_PER_MIN_C, TOO_FAST_TIMES * duePerMinC)
-                || surelyPerMinC > Math.max(SURELY_TOO_FAST_PER_MIN_C, SURELY_TOO_FAST_TIMES * duePerMinC);
+        return signals.quick().isPresent()
+                && estimator.knows()
+                && Signals.perMinute(signals.quick().get())
+                        > Math.max(TOO_FAST_PER_MIN_C, TOO_FAST_TIMES * estimator.climbPerMinC());
     }
 
     /** The readings of the last minute were hotter than the pan. */
