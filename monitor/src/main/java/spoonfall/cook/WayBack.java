@@ -145,7 +145,8 @@ final class WayBack {
         if (!tells()) {
             return Optional.empty();
         }
-        double untilS = warms() ? untilBoilS - (t - atT) : onceWarmS; // negative once it is back: the pan goes on meanwhile
+        double untilS =
+                warms() ? untilBoilS - (t - atT) : onceWarmS; // negative once it is back: the pan goes on meanwhile
         double doubtS = Math.max(0, untilS);
         return onceBack.map(then -> new Forecast(
                 Math.max(0, then.windowS() + untilS),

@@ -53,8 +53,9 @@ public record Observed(CookSettings settings, List<Look> looks, List<Call> raise
             observed.take(replay.next());
         }
         // One that falls silent for good has no row at the cook's end: time passes until then all the same.
-        trace.info().firstT("off-the-heat").ifPresent(endT -> observed.take(replay.monitor()
-                .advanceTo(Math.round(endT * 1e9))));
+        trace.info()
+                .firstT("off-the-heat")
+                .ifPresent(endT -> observed.take(replay.monitor().advanceTo(Math.round(endT * 1e9))));
         return observed;
     }
 

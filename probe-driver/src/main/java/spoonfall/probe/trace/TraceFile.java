@@ -111,7 +111,9 @@ final class TraceFile {
             throw new TraceException(csv + " has no rows");
         }
         if (!told && wild.isPresent()) {
-            throw wild.get(); // now and then a thermometer says such a thing, as one that has just been plugged in; never always
+            throw wild
+                    .get(); // now and then a thermometer says such a thing, as one that has just been plugged in; never
+            // always
         }
         return rows;
     }
