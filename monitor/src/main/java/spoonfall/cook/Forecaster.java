@@ -142,6 +142,11 @@ final class Forecaster {
         return fromC.isPresent() ? OptionalDouble.of(settings.waterBoil().temperatureC() + fromC.getAsDouble()) : fromC;
     }
 
+    /** How fast such a pan will warm again once it has its heat back, in °C a minute. */
+    double warmsPerMinC() {
+        return estimator.warmsPerMinC();
+    }
+
     /**
      * The pan's temperature in °C by all that is known of it: what the readings say when they agree with the water
      * that left, and never more than that water allows.

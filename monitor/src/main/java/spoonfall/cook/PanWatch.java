@@ -157,8 +157,12 @@ final class PanWatch {
                 .orElse(OptionalDouble.empty());
         boolean climbing = boiling && fresh && !tests.paused() && !board.present(AlarmName.STALLED) && !misled();
         Optional<Forecast> forecast = climbing ? forecaster.forecast(t) : Optional.empty();
-        if (fresh && wayBack.warms() && !tests.paused() && !misled()) {
-            forecast = wayBack.forecast(t, forecaster.forecastOnceBack());
+        if (fresh && wayBack.tells() && !tests.paused() && !misled()) {
+            Optional<Forecast> back = wayBack.forecast(t, forecaster.forecastOnceBack());
+            forecast = wayBack.warms() || forecast.isEmpty() ? back : forecast;
+        }
+        if (fresh && outOfPan() && !tests.paused() && !board.present(AlarmName.STALLED)) {
+            forecast = forecaster.forecast(t); // the pan goes on meanwhile
         }
         return new CookStatus(
                 t,
@@ -174,8 +178,11 @@ final class PanWatch {
 
     /** How fast the pan should be moving just now, whatever the reading does. */
     private OptionalDouble expectedPerMinC() {
-        if (signals.isEmpty() || !stages.stage().boiling() || board.present(AlarmName.STALLED)) {
+        if (signals.isEmpty() || !stages.stage().boiling()) {
             return OptionalDouble.empty();
+        }
+        if (board.present(AlarmName.STALLED)) {
+            return OptionalDouble.of(0);
         }
         double levelC = signals.get().levelC();
         double panC = forecaster.panC(signals.get().t(), levelC);
@@ -249,7 +256,10 @@ final class PanWatch {
         } else {
             forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
         }
-        wayBack.endSecond(now, alarms.coldAdded() || !pace.shows() ? OptionalDouble.empty() : forecaster.fellFromC());
+        wayBack.endSecond(
+                now,
+                alarms.coldAdded() || !pace.shows() ? OptionalDouble.empty() : forecaster.fellFromC(),
+                forecaster::warmsPerMinC);
         alarms.endSecond(t, known, probe.suspectStuck(), wayBack.warms(), events);
         remind(t, now, events);
     }

@@ -65,6 +65,7 @@ final class Stillness {
     private double lastT;
     private double climbedBeforeC;
     private double climbPerMinC;
+    private boolean known = true;
     private double growthPerMin;
     private double expectedT = Double.NaN;
     private boolean begunAway;
@@ -104,6 +105,7 @@ final class Stillness {
         begunAway = false;
         readings = 0;
         climbPerMinC = 0;
+        known = true;
         climbedBeforeC = runs.climbedC();
     }
 
@@ -154,6 +156,7 @@ final class Stillness {
         runs.climb(Math.max(0, perMinC.orElse(SLOWEST_PER_MIN_C)) * sinceS / 60);
         expectedT = lastT;
         if (climbPerMinC == 0 && runS() >= LASTS_S) {
+            known = perMinC.isPresent();
             climbPerMinC = Math.max(0, perMinC.orElse(0));
             growthPerMin = Math.max(0, growsPerMin.getAsDouble());
         }
@@ -203,7 +206,9 @@ final class Stillness {
         double longestS = runs.longestS();
         double overdue = dueC(lastsS) / stepC;
         // Whatever should be: a reading that stood as long a while ago and went on is not stuck.
-        boolean longerThanEver = lastsS >= longestS && dueC(lastsS) >= MOST_DUE_TIMES * runs.mostDueC();
+        double leastDueC = known || !boiling ? 0 : SLOWEST_PER_MIN_C * lastsS / 60;
+        boolean longerThanEver =
+                lastsS >= longestS && Math.max(leastDueC, dueC(lastsS)) >= MOST_DUE_TIMES * runs.mostDueC();
         boolean longRun = runs.count() >= LONG_RUNS && lastsS >= LONG_TIMES * longestS;
         double dueSteps = longRun ? OVERDUE_IF_LONG_STEPS : OVERDUE_STEPS;
         if (lastsS >= LEAST_OVERDUE_S && overdue >= dueSteps && longerThanEver) {

@@ -2,11 +2,13 @@ package spoonfall.cook;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleSupplier;
 import spoonfall.estimate.Slots;
 
 /**
  * Sees a pan that stood off the heat and now warms again: until it boils where it boiled before no water leaves, and what was
- * known of it waits. How long the rest of the way takes the warming itself tells. The numbers are judgements, no source.
+ * known of it waits. How long the rest of the way takes the warming itself tells; before it warms, what is foreseen is foreseen of a pan
+ * that gets its heat back now, as long as it may be off for a test. The numbers are judgements, no source.
  */
 final class WayBack {
     private static final double OVER_S = 25;
@@ -42,6 +44,15 @@ final class WayBack {
 
     private static final double LATER = 0.7;
 
+    /** A set test is over by then. */
+    private static final double TEST_S = 150;
+
+    /** It takes the hob so long to be hot again. */
+    private static final double HOB_S = 15;
+
+    /** Of the heat that boils a pan so much warms it: its base, too, and steam leaves it already. */
+    private static final double WARMS_PART = 0.7;
+
     private final double waterBoilC;
     private final Track points = new Track(2 * OVER_S);
     private final Slots slots = new Slots();
@@ -49,6 +60,8 @@ final class WayBack {
     private double atT;
     private double untilBoilS = Double.NaN;
     private double backT = Double.NaN;
+    private double fellT;
+    private double onceWarmS = Double.NaN;
 
     /** {@code waterBoilC} is where plain water boils. */
     WayBack(double waterBoilC) {
@@ -61,14 +74,16 @@ final class WayBack {
         lowestC = Double.NaN;
         untilBoilS = Double.NaN;
         backT = Double.NaN;
+        onceWarmS = Double.NaN;
     }
 
     /**
      * Takes note of where the pan is.
      *
      * @param boiledAtC where it boiled until it fell, and will boil again; empty if that is not known
+     * @param warmsPerMinC how fast it will warm by the heat that is known of it
      */
-    void endSecond(Signals now, OptionalDouble boiledAtC) {
+    void endSecond(Signals now, OptionalDouble boiledAtC, DoubleSupplier warmsPerMinC) {
         double boilC = boiledAtC.orElse(Double.NEGATIVE_INFINITY);
         double levelC = now.levelC();
         double stepC = now.knownStepC();
@@ -83,6 +98,7 @@ final class WayBack {
         if (Double.isNaN(lowestC) && boilC - levelC < Math.max(FALLEN_C, FALLEN_STEPS * stepC)) {
             return;
         }
+        fellT = Double.isNaN(lowestC) ? now.t() : fellT;
         lowestC = Double.isNaN(lowestC) ? levelC : Math.min(lowestC, levelC);
         if (!slots.begins(now.t())) {
             return;
@@ -93,6 +109,9 @@ final class WayBack {
         boolean warms = turned && perMinC > WARMS_PER_MIN_C;
         atT = now.t();
         untilBoilS = warms ? Math.min(LONGEST_S, 60 * (boilC - levelC) / perMinC) : Double.NaN;
+        double heatPerMinC = WARMS_PART * warmsPerMinC.getAsDouble();
+        boolean tested = !warms && atT - fellT < TEST_S && heatPerMinC > WARMS_PER_MIN_C;
+        onceWarmS = tested ? HOB_S + 60 * (boilC - levelC) / heatPerMinC : Double.NaN;
     }
 
     private double perMinC(double t, double overS) {
@@ -116,12 +135,18 @@ final class WayBack {
         return !Double.isNaN(untilBoilS);
     }
 
+    /** Whether it warms, has just come back, or may be off the heat for a test. */
+    boolean tells() {
+        return warms() || !Double.isNaN(onceWarmS);
+    }
+
     /** When the gel point will be reached, if {@code onceBack} tells that of a pan that is back at the boil. */
     Optional<Forecast> forecast(double t, Optional<Forecast> onceBack) {
-        if (!warms()) {
+        if (!tells()) {
             return Optional.empty();
         }
-        double untilS = untilBoilS - (t - atT); // negative once it is back: the pan goes on meanwhile
+        double untilS =
+                warms() ? untilBoilS - (t - atT) : onceWarmS; // negative once it is back: the pan goes on meanwhile
         double doubtS = Math.max(0, untilS);
         return onceBack.map(then -> new Forecast(
                 Math.max(0, then.windowS() + untilS),

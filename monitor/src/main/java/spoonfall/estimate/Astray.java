@@ -31,7 +31,7 @@ final class Astray {
 
     private static final double IMPOSSIBLE_PER_MIN_C = 0.5;
     private static final double IMPOSSIBLE_TIMES = 2.5;
-    private static final double HOLD_S = 900;
+    private static final double HOLD_S = 420;
 
     private double lowSinceT = Double.NaN;
     private double highSinceT = Double.NaN;

@@ -95,7 +95,7 @@ public final class PanEstimator {
             return;
         }
         if (points.take(t)) {
-            boolean arrived = settled && !points.warms();
+            boolean arrived = settled && !points.warms(beginning.warming().perMinC(t));
             if (begun && !beginning.tooSoon(arrived)) {
                 point(points.latestT(), points.latestC());
             } else if (arrived || (!byHand && !cooling)) {
@@ -148,6 +148,11 @@ public final class PanEstimator {
     /** When {@code riseC} will be reached, counted from when a pan is back at {@link #fellFromC}. */
     public Optional<Arrival> arrivalOnceBack(double riseC) {
         return fellFromC().isPresent() ? oracle.arrival(riseC, lateness.s()) : Optional.empty();
+    }
+
+    /** How fast a pan that has fallen from its boil will warm again once it has its heat back, in °C a minute. */
+    public double warmsPerMinC() {
+        return Warming.perMinC(bank.v(), bank.u());
     }
 
     /** The readings of the last minute were hotter than the pan: what was known before holds until they come back. */

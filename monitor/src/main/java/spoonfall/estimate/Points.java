@@ -1,6 +1,7 @@
 package spoonfall.estimate;
 
 import java.util.Arrays;
+import java.util.OptionalDouble;
 
 /** Gathers readings at any pace into points, one a slot, each the mean of the middle half of its readings. */
 final class Points {
@@ -15,6 +16,14 @@ final class Points {
 
     /** What surely climbs faster than that does not boil yet, or the thermometer has not arrived. */
     private static final double WARMS_PER_MIN_C = 0.7;
+
+    /** And what warmed slowly until now: once it boils it climbs by less than a fiftieth of that. */
+    private static final double WARMS_PART = 0.2;
+
+    private static final double LEAST_WARMS_PER_MIN_C = 0.15;
+
+    /** So slow a pan has time to be looked at for longer. */
+    private static final double SLOWLY_OVER_S = 60;
 
     private static final double SURE_ERRORS = 2;
     private static final int LEAST_TO_BE_SURE = 3;
@@ -82,10 +91,20 @@ final class Points {
     /**
      * Whether the pan is still on its way to the boil: thick syrup boils some degrees above water, for which a slow hob takes a
      * minute or two.
+     *
+     * @param warmedPerMinC how fast it warmed before; empty if that is not known
      */
-    boolean warms() {
-        Line line = line(WARMS_OVER_S);
-        return line.n() >= LEAST_TO_BE_SURE && line.perMinC() - SURE_ERRORS * line.errorPerMinC() > WARMS_PER_MIN_C;
+    boolean warms(OptionalDouble warmedPerMinC) {
+        double mostPerMinC = Math.min(
+                WARMS_PER_MIN_C,
+                Math.max(LEAST_WARMS_PER_MIN_C, WARMS_PART * warmedPerMinC.orElse(Double.POSITIVE_INFINITY)));
+        return climbsBeyond(WARMS_PER_MIN_C, WARMS_OVER_S)
+                || (mostPerMinC < WARMS_PER_MIN_C && climbsBeyond(mostPerMinC, SLOWLY_OVER_S));
+    }
+
+    private boolean climbsBeyond(double perMinC, double overS) {
+        Line line = line(overS);
+        return line.n() >= LEAST_TO_BE_SURE && line.perMinC() - SURE_ERRORS * line.errorPerMinC() > perMinC;
     }
 
     private Line line(double lastS) {

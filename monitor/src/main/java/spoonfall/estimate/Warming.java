@@ -1,5 +1,7 @@
 package spoonfall.estimate;
 
+import java.util.OptionalDouble;
+
 /**
  * What the warming pan tells of the water that will leave: the heat that warmed it by so much a minute will drive off
  * {@code heat / latent heat}. Heat capacity of a sugar solution: 4.187 (1 - 0.57 solids) kJ/(kg K), common practice, no
@@ -80,6 +82,11 @@ final class Warming {
         return count >= LEAST_SECONDS && t - lastT <= FORGETS_S;
     }
 
+    /** How fast it warmed, in °C a minute; empty where that is not known. */
+    OptionalDouble perMinC(double t) {
+        return known(t) ? OptionalDouble.of(heatPerMinC()) : OptionalDouble.empty();
+    }
+
     /** How fast u will fall, per minute, once the pan boils at {@code u}: the more water there was to warm, the more heat it took. */
     double v(double u) {
         return (u - SUGAR_LESS) * vPerU();
@@ -88,6 +95,11 @@ final class Warming {
     /** How much faster that is where u is larger by one. */
     double vPerU() {
         return WATER_KJ_PER_KG_K * heatPerMinC() / LATENT_KJ_PER_KG;
+    }
+
+    /** How fast a pan of which u falls by {@code v} a minute warms where it does not boil, in °C a minute: the same the other way round. */
+    static double perMinC(double v, double u) {
+        return v * LATENT_KJ_PER_KG / (WATER_KJ_PER_KG_K * (u - SUGAR_LESS));
     }
 
     /** The standard deviation of v at a given u as a part of it. */

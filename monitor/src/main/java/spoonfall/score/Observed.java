@@ -46,29 +46,39 @@ public record Observed(CookSettings settings, List<Look> looks, List<Call> raise
 
     /** The same where the trace comes from a thermometer of which that is known. */
     public static Observed of(Trace trace, ProbeTrust probe) {
-        CookSettings settings = settings(trace.info());
-        List<Look> looks = new ArrayList<>();
-        List<Call> raised = new ArrayList<>();
-        List<Call> cleared = new ArrayList<>();
-        TraceReplay replay = new TraceReplay(trace, settings, probe);
+        Observed observed =
+                new Observed(settings(trace.info()), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        TraceReplay replay = new TraceReplay(trace, observed.settings, probe);
         while (replay.hasNext()) {
-            for (CookEvent event : replay.next()) {
-                if (event instanceof CookEvent.StatusTaken taken) {
-                    CookStatus status = taken.status();
-                    looks.add(new Look(status.t(), status.forecast()));
-                } else if (event instanceof CookEvent.AlarmChanged changed) {
-                    Call call = new Call(changed.t(), changed.alarm().name().wireName());
-                    if (changed.change() == AlarmChange.RAISED) {
-                        raised.add(call);
-                    } else if (changed.change() == AlarmChange.UNSUPPRESSED) {
-                        takeBackTheEnd(cleared, call.alarm());
-                    } else if (changed.change() == AlarmChange.CLEARED || changed.change() == AlarmChange.SUPPRESSED) {
-                        cleared.add(call);
-                    }
-                }
+            observed.take(replay.next());
+        }
+        // One that falls silent for good has no row at the cook's end: time passes until then all the same.
+        trace.info()
+                .firstT("off-the-heat")
+                .ifPresent(endT -> observed.take(replay.monitor().advanceTo(Math.round(endT * 1e9))));
+        return observed;
+    }
+
+    private void take(List<CookEvent> events) {
+        for (CookEvent event : events) {
+            if (event instanceof CookEvent.StatusTaken taken) {
+                CookStatus status = taken.status();
+                looks.add(new Look(status.t(), status.forecast()));
+            } else if (event instanceof CookEvent.AlarmChanged changed) {
+                take(changed);
             }
         }
-        return new Observed(settings, looks, raised, cleared);
+    }
+
+    private void take(CookEvent.AlarmChanged changed) {
+        Call call = new Call(changed.t(), changed.alarm().name().wireName());
+        if (changed.change() == AlarmChange.RAISED) {
+            raised.add(call);
+        } else if (changed.change() == AlarmChange.UNSUPPRESSED) {
+            takeBackTheEnd(cleared, call.alarm());
+        } else if (changed.change() == AlarmChange.CLEARED || changed.change() == AlarmChange.SUPPRESSED) {
+            cleared.add(call);
+        }
     }
 
     /** An alarm that stands after it was suppressed had not ended. */

@@ -28,7 +28,7 @@ class SlowHobTest {
 
     /** Before, the way back was taken for a boil 2 °C lower, and the height it came to for a hot base: nobody was called. */
     @ParameterizedTest(name = "{0} °C a minute")
-    @ValueSource(doubles = {1.5, 2, 3, 6})
+    @ValueSource(doubles = {1, 1.5, 2, 3, 6})
     void gelPoint_isCalled_whenThePanWarmsBackToTheBoil(double perMinC) {
         double boilC = 2.2;
         double backT = BOILS_S + OFF_AFTER_S + OFF_FOR_S * (1 + COOLS_PER_MIN_C / perMinC);

@@ -250,6 +250,22 @@ final class StillnessTest {
         assertThat(other.stuckAfterS()).isEqualTo(188);
     }
 
+    /** It stayed the same for half a minute of a climb by 0.1 °C a minute: 1.8 times that the slowest pan makes in 135 s. */
+    @Test
+    void whereNothingIsKnownOfThePan_theSlowestTellsWhetherItStandsForLongerThanEver() {
+        perMinC = OptionalDouble.of(0.1);
+        boils(2);
+        flicker(40, 30);
+        perMinC = OptionalDouble.empty();
+        assertThat(stuckAfterS()).isEqualTo(135);
+        StillnessTest stands = new StillnessTest();
+        stands.perMinC = OptionalDouble.of(0.1);
+        stands.boils(2);
+        stands.flicker(40, 30);
+        stands.perMinC = OptionalDouble.of(0);
+        assertThat(stands.stuckAfterS()).as("a pan that is known to stand").isEqualTo(-1);
+    }
+
     @ParameterizedTest(name = "{0} steps: {1} s")
     @CsvSource({"1.5, 60", "1.2, -1"})
     void whatFlickeredOnItsWayUpToTheBoil_mayLieQuietlyBetweenTwoSteps(double steps, double expectedS) {

@@ -20,6 +20,7 @@ final class WayBackLimitsTest {
     private final WayBack way = new WayBack(100);
     private OptionalDouble boiledAtC = OptionalDouble.of(BOILED_C);
     private double stepC = 0.1;
+    private double heatPerMinC;
     private double t;
     private double c = BOILED_C;
 
@@ -27,7 +28,9 @@ final class WayBackLimitsTest {
         t++;
         Signals at = MadeSignals.at(t, c);
         way.endSecond(
-                new Signals(t, c, c, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), 0, stepC), boiledAtC);
+                new Signals(t, c, c, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), 0, stepC),
+                boiledAtC,
+                () -> heatPerMinC);
     }
 
     /** It moves to a height by so much a minute. */
@@ -124,6 +127,30 @@ final class WayBackLimitsTest {
         boiledAtC = OptionalDouble.of(boiledC);
         stand(10, boiledC).to(97, -6).to(99, 3);
         assertThat(way.warms()).isEqualTo(warms);
+    }
+
+    @Test
+    void beforeItWarms_itIsForeseenAsIfItWentBackNow_asLongAsATestMayTake() {
+        heatPerMinC = 10;
+        stand(10, BOILED_C).to(100, -6).stand(100, 100);
+        Forecast forecast = forecast().orElseThrow();
+        // by seven tenths of its heat, from a hob that is hot after a quarter of a minute
+        double leftS = 15 + 60 * 3 / 7.0;
+        assertThat(way.warms()).isFalse();
+        assertThat(forecast.etaS()).isCloseTo(300 + leftS, EXACT);
+        assertThat(forecast.lowS()).isCloseTo(200 + 0.7 * leftS, EXACT);
+        assertThat(forecast.highS()).isCloseTo(500 + 1.7 * leftS, EXACT);
+        stand(55, 100);
+        assertThat(way.tells()).isFalse();
+        assertThat(forecast()).isEmpty();
+    }
+
+    @ParameterizedTest(name = "heat for {0} °C a minute: {1}")
+    @CsvSource({"1.7, false", "1.75, true"})
+    void noPanIsForeseen_whoseHeatWouldNotWarmIt(double perMinC, boolean foreseen) {
+        heatPerMinC = perMinC;
+        stand(10, BOILED_C).to(100, -6);
+        assertThat(way.tells()).isEqualTo(foreseen);
     }
 
     @Test

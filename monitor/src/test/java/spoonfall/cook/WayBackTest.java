@@ -44,6 +44,14 @@ class WayBackTest {
     }
 
     @Test
+    void forecast_isThatOfAPanThatGoesBackNow_whileItMayBeTested() {
+        cook(OFF_S + 90, 600);
+        CookStatus before = last(OFF_S);
+        double restS = before.forecast().orElseThrow().etaS() - (OFF_S - before.t());
+        assertThat(last(OFF_S + 90).forecast().orElseThrow().etaS()).isCloseTo(restS, within(60.0));
+    }
+
+    @Test
     void forecast_isNotGiven_whileThePanStandsOffTheHeat() {
         cook(OFF_S + 240, 600);
         assertThat(last(OFF_S + 240).forecast()).isEmpty();

@@ -47,6 +47,19 @@ final class ScorerTest {
     }
 
     @Test
+    void aProbeThatFellSilentForGood_isFound_thoughItsTraceEndsThere() {
+        Trace whole = Scenes.cook(label(2000, "gap-begins"));
+        Trace.Builder rows = new Trace.Builder();
+        for (int i = 0; whole.elapsedS(i) < 2000; i++) {
+            rows.add(whole.elapsedS(i), whole.temperatureC(i));
+        }
+        Trace cut = rows.build(whole.info());
+        assertThat(score(cut, Observed.of(cut)).detections())
+                .singleElement()
+                .satisfies(found -> assertThat(found.delayS().orElseThrow()).isLessThan(60));
+    }
+
+    @Test
     void horizonsBeforeTheBoil_areNotJudged() {
         Trace shortOne = Scenes.cook();
         assertThat(score(shortOne, Scenes.mute()).forecasts()).hasSize(5);

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 
 /**
  * A recorded cook: seconds since it began, and the temperature at each of them. A row without a temperature
- * is a reading that was lost.
+ * is a reading that was lost; so is one that no pan thermometer shows, as long as others can be believed.
  */
 public final class Trace {
     private final TraceInfo info;

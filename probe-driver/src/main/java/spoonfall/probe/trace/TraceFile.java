@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
@@ -80,6 +81,8 @@ final class TraceFile {
         int temperature = column(csv, names, TraceMetadata.TEMPERATURE);
         Trace.Builder rows = new Trace.Builder();
         int count = 0;
+        boolean told = false;
+        Optional<TraceException> wild = Optional.empty();
         for (CSVRecord record : parser) {
             long line = parser.getCurrentLineNumber();
             if (record.size() <= Math.max(time, temperature)) {
@@ -89,9 +92,16 @@ final class TraceFile {
             if (elapsedS > LONGEST_S) {
                 throw at(csv, line, "is more than 48 hours after the start; a cook never is");
             }
-            OptionalDouble temperatureC = temperature(csv, line, record.get(temperature));
+            String cell = record.get(temperature);
+            OptionalDouble temperatureC = temperature(csv, line, cell);
+            boolean lost = temperatureC.isEmpty() || Reading.qualityOf(temperatureC.getAsDouble()) != Quality.GOOD;
+            if (lost && temperatureC.isPresent() && wild.isEmpty()) {
+                wild = Optional.of(at(
+                        csv, line, "has a temperature of " + shortened(cell) + " °C, which no pan thermometer shows"));
+            }
+            told |= !lost;
             try {
-                rows.add(elapsedS, temperatureC);
+                rows.add(elapsedS, lost ? OptionalDouble.empty() : temperatureC);
             } catch (IllegalArgumentException e) {
                 throw new TraceException(csv + ", line " + line + ": " + e.getMessage(), e);
             }
@@ -100,18 +110,18 @@ final class TraceFile {
         if (count == 0) {
             throw new TraceException(csv + " has no rows");
         }
+        if (!told && wild.isPresent()) {
+            throw wild
+                    .get(); // now and then a thermometer says such a thing, as one that has just been plugged in; never
+            // always
+        }
         return rows;
     }
 
     private static OptionalDouble temperature(Path csv, long line, String cell) {
-        if (cell.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        double value = number(csv, line, TraceMetadata.TEMPERATURE, cell);
-        if (Reading.qualityOf(value) != Quality.GOOD) {
-            throw at(csv, line, "has a temperature of " + shortened(cell) + " °C, which no pan thermometer shows");
-        }
-        return OptionalDouble.of(value);
+        return cell.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(number(csv, line, TraceMetadata.TEMPERATURE, cell));
     }
 
     private static int column(Path csv, List<String> names, String wanted) {

@@ -70,6 +70,15 @@ final class TraceTest {
         assertThat(trace.temperatureC(1)).isEmpty();
     }
 
+    @Test
+    void aValueThatNoThermometerShows_isALostReading_asItIsLive() throws IOException {
+        Trace trace = Trace.read(csv("elapsed_s,temperature_c\n0,20\n1,-127\n2,1e6\n3,20.5\n"));
+        assertThat(trace.size()).isEqualTo(4);
+        assertThat(trace.temperatureC(1)).isEmpty();
+        assertThat(trace.temperatureC(2)).isEmpty();
+        assertThat(trace.temperatureC(3)).hasValue(20.5);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
