@@ -111,9 +111,8 @@ final class TraceFile {
             throw new TraceException(csv + " has no rows");
         }
         if (!told && wild.isPresent()) {
-            throw wild
-                    .get(); // now and then a thermometer says such a thing, as one that has just been plugged in; never
-            // always
+            // Now and then a thermometer says such a thing, as one that has just been plugged in; never always.
+            throw wild.get();
         }
         return rows;
     }
