@@ -30,6 +30,9 @@ final class WarmingLine {
     /** What is shorter shows only one side of a burner that switches. */
     private static final int LEAST_SECONDS = 30;
 
+    /** A burner that switches rests no longer. */
+    private static final int LONGEST_REST_S = 60;
+
     /** By what a bend must make the squares of the misses smaller. */
     private static final double STRAIGHTER = 3;
 
@@ -98,7 +101,8 @@ final class WarmingLine {
             }
             double misses = before.misses() + after.misses() + chance(all);
             double turn = Math.log(perMinC(after) / perMinC(before));
-            if (misses < straight && Math.abs(turn) > LEAST_TURN) {
+            boolean rests = turn < 0 && after.count() < LONGEST_REST_S;
+            if (misses < straight && Math.abs(turn) > LEAST_TURN && !rests) {
                 straight = misses;
                 bend = i;
                 turned = turn;
