@@ -30,8 +30,8 @@ final class WarmingLine {
     /** What is shorter shows only one side of a burner that switches. */
     private static final int LEAST_SECONDS = 30;
 
-    /** A burner that switches rests no longer. */
-    private static final int LONGEST_REST_S = 60;
+    /** A burner that switches has rested and burnt again after so long. */
+    private static final int LONGEST_REST_S = 90;
 
     /** By what a bend must make the squares of the misses smaller. */
     private static final double STRAIGHTER = 3;

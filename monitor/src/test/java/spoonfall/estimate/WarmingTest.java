@@ -82,6 +82,20 @@ final class WarmingTest {
         assertThat(warming.doubt()).isBetween(0.07, 0.2);
     }
 
+    /** It rests for forty seconds ten degrees below the boil: what came after that is not its heat. */
+    @Test
+    void aBurnerThatRestsOnce_isNotTurnedDown() {
+        double[] restsUntilT = {Double.NaN};
+        pan.warm(atC -> {
+            if (atC > -10 && Double.isNaN(restsUntilT[0])) {
+                restsUntilT[0] = pan.t + 40;
+            }
+            return pan.t < restsUntilT[0] ? 0 : 3;
+        });
+        assertThat(gramsPerMin()).isBetween(0.5 * 3 * 26.6, 3 * 26.6);
+        assertThat(warming.doubt()).isGreaterThan(0.15);
+    }
+
     @Test
     void whatWarmsForAFewDegrees_isDoubted() {
         pan.riseC = -7;
