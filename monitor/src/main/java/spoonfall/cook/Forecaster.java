@@ -16,8 +16,8 @@ final class Forecaster {
     private static final double SETTLE_S = 15;
     private static final double LEAST_RISE_C = 0.7;
 
-    /** Warming from there on tells of the heat: hot enough to count losses. */
-    private static final double WARMED_FROM_C = -22;
+    /** Warming from there on tells of the heat: not so far below the boil that cook or burner were others. */
+    private static final double WARMED_FROM_C = -40;
 
     private static final double GROWS_OVER_MIN = 5;
     private static final double BACK_C = 0.3;

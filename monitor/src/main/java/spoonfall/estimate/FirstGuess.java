@@ -17,9 +17,6 @@ record FirstGuess(double u, double uDoubt, double v, double vDoubt, double vPerU
     private static final double U_DOUBT = 1;
     private static final double V_DOUBT = 0.8;
 
-    /** A boiling pan's sides lose that much more than those of one that is twelve degrees cooler. */
-    private static final double SIDES_LEAVE = 0.94;
-
     private static final double LEAST_V = 0.02;
     private static final double SETS_AT_U = 1.55;
     private static final double USUAL_MIN = 18;
@@ -30,8 +27,8 @@ record FirstGuess(double u, double uDoubt, double v, double vDoubt, double vPerU
     /** By the reading and, if it was seen to warm, by that. */
     static FirstGuess of(double readU, Warming warming, double t) {
         if (warming.known(t)) {
-            double v = SIDES_LEAVE * warming.v(readU);
-            return new FirstGuess(readU, U_DOUBT, v, v * warming.doubt(), SIDES_LEAVE * warming.vPerU());
+            double v = warming.v(readU);
+            return new FirstGuess(readU, U_DOUBT, v, v * warming.doubt(), warming.vPerU());
         }
         double v = Math.max(LEAST_V, (readU - SETS_AT_U) / USUAL_MIN);
         return new FirstGuess(readU, U_DOUBT, v, v * V_DOUBT, 0);

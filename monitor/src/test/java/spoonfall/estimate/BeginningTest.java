@@ -9,10 +9,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The first forecasts of a pan that was seen to warm, before its thermometer has arrived at the boil. */
 final class BeginningTest {
-    private static final double WARMS_PER_MIN_C = 5;
-
-    /** 1.35 kW into 2.1 kg at 40 %: 3.23 kJ/(kg K) by the usual rule; sides at the boil take what the six hundredths more are. */
-    private static final double USUAL_WARMS_PER_MIN_C = 1.35 * 60 / (2.1 * 4.187 * (1 - 0.57 * 0.4)) / 0.94;
+    /** That of {@link SteadyPan#usual}. */
+    private static final double NET_KW = 1.35;
 
     private static final double SOON_S = 12;
     private static final double NOT_ARRIVED_C = 0.5;
@@ -58,7 +56,7 @@ final class BeginningTest {
     void forecast_isRight_whenTheReadingsAreOffAndTheWarmingToldTheHeat(double offC) {
         PanEstimator estimator = new PanEstimator(SteadyPan.PRESSURE_PA, 0.4, false);
         SteadyPan pan = SteadyPan.usual(1);
-        warm(estimator, USUAL_WARMS_PER_MIN_C);
+        warm(estimator);
         for (int s = 1; s <= 480; s++) {
             for (int tenth = 0; tenth < 10; tenth++) {
                 pan.step();
@@ -91,15 +89,10 @@ final class BeginningTest {
         return follower;
     }
 
+    /** Warms it to 4 °C below the boil, which it reaches at nought. */
     private static void warm(PanEstimator estimator) {
-        warm(estimator, WARMS_PER_MIN_C);
-    }
-
-    /** Warms it for 18 °C, to 4 °C below the boil. */
-    private static void warm(PanEstimator estimator, double perMinC) {
-        double seconds = 18 * 60 / perMinC;
-        for (int s = 0; s < seconds; s++) {
-            estimator.warms(s - seconds - 40, -22 + s * perMinC / 60, perMinC);
-        }
+        WarmingPan pan = new WarmingPan(2.1, 0.40, estimator::warms);
+        pan.t = -300;
+        pan.warm(NET_KW);
     }
 }

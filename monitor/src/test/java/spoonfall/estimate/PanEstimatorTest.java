@@ -200,14 +200,9 @@ final class PanEstimatorTest {
 
     @Test
     void theWarmingPan_tellsTheHeatBeforeThereIsAClimb() {
-        // 1.75 kW net drive off 46 g a minute (26.6 g a minute for each, IAPWS latent heat) and warm this pan by that
-        // much.
-        double heatCapacity = 4.187 * (1 - 0.57 * SOLIDS);
-        double warmsPerMinC = 60 * WATER_KG_PER_MIN / 26.6e-3 / (MASS_KG * heatCapacity);
         Warming warming = new Warming();
-        for (int t = 0; t < 60; t++) {
-            warming.observe(t, -22 + t * warmsPerMinC / 60, warmsPerMinC);
-        }
-        assertThat(warming.v(1 / SOLIDS)).isCloseTo(WATER_KG_PER_MIN / (MASS_KG * SOLIDS), within(0.001));
+        // 26.6 g a minute for each net kW, IAPWS latent heat
+        new WarmingPan(MASS_KG, SOLIDS, warming::observe).warm(WATER_KG_PER_MIN / 26.6e-3);
+        assertThat(warming.v(1 / SOLIDS)).isCloseTo(WATER_KG_PER_MIN / (MASS_KG * SOLIDS), within(0.002));
     }
 }

@@ -10,13 +10,20 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the warming tells of the water that will leave. */
 final class WarmingTest {
-    private static final double PER_MIN_C = 4;
-    private static final double U = 2.5;
+    private static final double KG = 2.5;
+    private static final double SOLIDS = 0.4;
+
+    /** How near the heat is known, as a part of it, where the burner burns steadily. */
+    private static final double NEAR = 0.03;
+
+    private final Warming warming = new Warming();
+    private final WarmingPan pan = new WarmingPan(KG, SOLIDS, warming::observe);
 
     /** 26.6 g a minute for each net kW: the project's mass balance, from IAPWS' latent heat. */
     @Test
     void aKilowatt_drivesOffTwentySixGramsAMinute() {
-        assertThat(gramsPerMinKw()).isCloseTo(26.6, within(0.05));
+        pan.warm(1);
+        assertThat(gramsPerMin()).isCloseTo(26.6, within(26.6 * NEAR));
     }
 
     /** The latent heat at 1 atm by an independent implementation of IAPWS-IF97 (com.hummeling:if97). */
@@ -26,107 +33,134 @@ final class WarmingTest {
         double bar = 1.01325;
         double latentKjPerKg =
                 water.specificEnthalpySaturatedVapourP(bar) - water.specificEnthalpySaturatedLiquidP(bar);
-        assertThat(latentKjPerKg).isCloseTo(2257, within(1.0));
-        assertThat(gramsPerMinKw()).isCloseTo(60_000 / latentKjPerKg, within(0.02));
+        assertThat(Warming.LATENT_KJ_PER_KG).isCloseTo(latentKjPerKg, within(1.0));
     }
 
     @Test
     void warming_isKnownAfterTenSeconds_andForgottenAfterTenMinutes() {
-        Warming warming = new Warming();
         assertThat(warming.known(0)).isFalse();
-        for (int t = 0; t < 10; t++) {
-            warming.observe(t, -22 + t * PER_MIN_C / 60, PER_MIN_C);
+        for (int second = 0; second < 10; second++) {
+            warming.observe(second, -22 + second / 15.0, 4);
         }
         assertThat(warming.known(9)).isTrue();
         assertThat(warming.known(609)).isTrue();
         assertThat(warming.known(610)).isFalse();
     }
 
-    /** Half a kilowatt more goes off as vapour near the boil, e times less 20 °C below: as in both simulators. */
-    @Test
-    void theVapourThatLeavesBeforeTheBoil_countsToTheHeat() {
-        double allPerMinC = 5;
-        double vapourPerMinC = 1.2;
-        Warming warming = new Warming();
-        double riseC = -22;
-        for (int t = 0; riseC < -4; t++) {
-            double perMinC = allPerMinC - vapourPerMinC * Math.exp(riseC / 20);
-            warming.observe(t, riseC, perMinC);
-            riseC += perMinC / 60;
-        }
-        Warming steady = warmed(allPerMinC);
-        assertThat(warming.v(U) / steady.v(U)).isCloseTo(1, within(0.03));
-        assertThat(warming.doubt()).isGreaterThan(steady.doubt());
+    /** Slow pans lose as much to vapour and sides as fast ones: a larger part of their heat. */
+    @ParameterizedTest(name = "{0} kW")
+    @ValueSource(doubles = {0.7, 1, 1.5, 2.2})
+    void whatLeavesBeforeTheBoil_countsToTheHeat(double netKw) {
+        pan.warm(netKw);
+        assertThat(gramsPerMin()).isCloseTo(26.6 * netKw, within(26.6 * netKw * NEAR));
     }
 
     @Test
-    void aPanThatIsTurnedUp_isKnownByItsLastPace() {
-        Warming warming = new Warming();
-        double riseC = -22;
-        for (int t = 0; riseC < -4; t++) {
-            double perMinC = riseC < -13 ? 2 : 4;
-            warming.observe(t, riseC, perMinC);
-            riseC += perMinC / 60;
+    void theSlowerItWarms_theLessItIsKnown() {
+        Warming other = new Warming();
+        new WarmingPan(KG, SOLIDS, other::observe).warm(2);
+        pan.warm(0.7);
+        assertThat(other.doubt()).isBetween(0.06, 0.065);
+        assertThat(warming.doubt()).isBetween(0.07, 0.08);
+    }
+
+    @ParameterizedTest(name = "to {0} kW")
+    @ValueSource(doubles = {0.6, 1.8, 2.4})
+    void aPanThatIsTurned_isKnownByItsLastPace_andDoubted(double thenKw) {
+        pan.warm(atC -> atC < -13 ? 1.2 : thenKw);
+        assertThat(gramsPerMin()).isCloseTo(26.6 * thenKw, within(26.6 * thenKw * 0.05));
+        double turned = Math.log(thenKw / 1.2);
+        assertThat(warming.doubt()).isBetween(Math.min(0.5, 0.6 * turned * turned), 0.5);
+    }
+
+    /** On for half of each minute: paces of 45 s are turned up and down all the time. */
+    @ParameterizedTest(name = "{0} s after it went on")
+    @ValueSource(ints = {0, 15, 30, 45})
+    void aBurnerThatSwitches_isNotTakenForAKnob(int phaseS) {
+        pan.warm(atC -> (pan.t + phaseS) % 60 < 30 ? 2 : 0);
+        assertThat(gramsPerMin()).isCloseTo(26.6, within(2.6));
+        assertThat(warming.doubt()).isBetween(0.07, 0.2);
+    }
+
+    /** It rests for forty seconds ten degrees below the boil: what came after that is not its heat. */
+    @Test
+    void aBurnerThatRestsOnce_isNotTurnedDown() {
+        double[] restsUntilT = {Double.NaN};
+        pan.warm(atC -> {
+            if (atC > -10 && Double.isNaN(restsUntilT[0])) {
+                restsUntilT[0] = pan.t + 40;
+            }
+            return pan.t < restsUntilT[0] ? 0 : 3;
+        });
+        assertThat(gramsPerMin()).isBetween(0.5 * 3 * 26.6, 3 * 26.6);
+        assertThat(warming.doubt()).isGreaterThan(0.15);
+    }
+
+    @Test
+    void whatWarmsForAFewDegrees_isDoubted() {
+        pan.riseC = -7;
+        pan.warm(2);
+        assertThat(warming.doubt()).isGreaterThan(0.2);
+    }
+
+    /** A probe that is put in late climbs to the pan in no time. */
+    @Test
+    void aProbeThatIsPutIn_isNoHeat() {
+        for (double riseC = -39; riseC < pan.riseC; riseC += 1) {
+            warming.observe(pan.t++, riseC, 60);
         }
-        assertThat(warming.v(U) / warmed(4).v(U)).isCloseTo(1, within(0.12));
-        assertThat(warming.doubt()).isGreaterThan(0.3);
+        pan.warm(1);
+        assertThat(gramsPerMin()).isCloseTo(26.6, within(26.6 * 0.05));
     }
 
     /** As once the sugar is dissolved: what was seen before the last degrees is the low flame's pace. */
     @Test
     void aPanThatIsTurnedUpJustBeforeTheBoil_isKnownByItsFastestPace() {
-        Warming warming = warmed(2);
-        nearsTheBoil(warming, 5);
-        assertThat(warming.v(U) / warmed(5).v(U)).isCloseTo(1, within(0.01));
+        pan.warm(0.7);
+        pan.nearTheBoil(10);
+        assertThat(gramsPerMin()).isCloseTo(26.6 * 10 / pan.perMinC(1), within(1.0));
         assertThat(warming.doubt()).isCloseTo(0.5, within(0.01));
     }
 
     @ParameterizedTest(name = "{0} °C a minute")
-    @ValueSource(doubles = {1.2, 2, 2.6})
+    @ValueSource(doubles = {4, 7, 8})
     void aPanThatWarmsOnAsBefore_isKnownByWhatItDidBefore(double perMinC) {
-        Warming warming = warmed(2);
-        nearsTheBoil(warming, perMinC);
-        assertThat(warming.v(U)).isEqualTo(warmed(2).v(U));
-        assertThat(warming.doubt()).isEqualTo(warmed(2).doubt());
+        pan.warm(1);
+        double before = gramsPerMin();
+        double doubt = warming.doubt();
+        pan.nearTheBoil(perMinC);
+        assertThat(gramsPerMin()).isEqualTo(before);
+        assertThat(warming.doubt()).isEqualTo(doubt);
+    }
+
+    /** It switches on just there, as it did before. */
+    @Test
+    void aBurnerThatSwitches_isNotTurnedUpNearTheBoil() {
+        pan.warm(atC -> pan.t % 60 < 30 ? 2 : 0);
+        double before = gramsPerMin();
+        pan.nearTheBoil(14);
+        assertThat(gramsPerMin()).isEqualTo(before);
     }
 
     @Test
     void aReadingThatLeapsUpToTheBoil_isNoHeat() {
-        Warming warming = warmed(2);
-        nearsTheBoil(warming, 60);
-        assertThat(warming.v(U) / warmed(2).v(U)).isCloseTo(3, within(0.01));
+        pan.warm(0.7);
+        double before = gramsPerMin();
+        pan.nearTheBoil(60);
+        assertThat(gramsPerMin() / before).isCloseTo(3, within(0.01));
     }
 
     @Test
     void aPanThatCoolsFromTheBoilAndWarmsAgain_isKnownByItsNewPace() {
-        Warming warming = warmed(2);
-        nearsTheBoil(warming, 5);
-        warming.observe(400, -5, 2);
-        assertThat(warming.v(U) / warmed(2).v(U)).isCloseTo(1, within(0.01));
+        pan.warm(1.5);
+        pan.nearTheBoil(10);
+        pan.cool(-4, -15, 1.8);
+        pan.warm(0.8);
+        assertThat(gramsPerMin()).isCloseTo(26.6 * 0.8, within(26.6 * 0.8 * 0.05));
     }
 
-    private static void nearsTheBoil(Warming warming, double perMinC) {
-        for (double riseC = -4, t = 360; riseC < 0; riseC += perMinC / 60, t++) {
-            warming.observe(t, riseC, perMinC);
-        }
-    }
-
-    private static Warming warmed(double perMinC) {
-        Warming warming = new Warming();
-        for (double riseC = -22, t = 0; riseC < -4; riseC += perMinC / 60, t++) {
-            warming.observe(t, riseC, perMinC);
-        }
-        return warming;
-    }
-
-    /** One kilogram of solids warms by 4 °C a minute; the heat that takes goes into boiling afterwards. */
-    private static double gramsPerMinKw() {
-        Warming warming = new Warming();
-        for (int t = 0; t < 20; t++) {
-            warming.observe(t, -22 + t * PER_MIN_C / 60, PER_MIN_C);
-        }
-        double kjPerKgK = 4.187 * (1 - 0.57 / U); // common practice, no source
-        double kw = U * kjPerKgK * PER_MIN_C / 60;
-        return 1000 * warming.v(U) / kw;
+    /** What it will boil away. */
+    private double gramsPerMin() {
+        return 1000 * warming.v(1 / SOLIDS) * KG * SOLIDS;
     }
 }

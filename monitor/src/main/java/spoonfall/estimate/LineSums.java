@@ -1,0 +1,52 @@
+package spoonfall.estimate;
+
+/** What a straight line by least squares needs to know of its points; sums of two stretches may be added. */
+final class LineSums {
+    private int count;
+    private double sumX;
+    private double sumY;
+    private double sumXx;
+    private double sumXy;
+    private double sumYy;
+
+    void add(double x, double y) {
+        count++;
+        sumX += x;
+        sumY += y;
+        sumXx += x * x;
+        sumXy += x * y;
+        sumYy += y * y;
+    }
+
+    void add(LineSums other) {
+        count += other.count;
+        sumX += other.sumX;
+        sumY += other.sumY;
+        sumXx += other.sumXx;
+        sumXy += other.sumXy;
+        sumYy += other.sumYy;
+    }
+
+    int count() {
+        return count;
+    }
+
+    double slope() {
+        return spreadXy() / spreadX();
+    }
+
+    /** The sum of the squares by which the points miss the line. */
+    double misses() {
+        double spreadXy = spreadXy();
+        return Math.max(0, sumYy - sumY * sumY / count - spreadXy * spreadXy / spreadX());
+    }
+
+    /** The sum of the squares of the points' distances from their middle. */
+    double spreadX() {
+        return sumXx - sumX * sumX / count;
+    }
+
+    private double spreadXy() {
+        return sumXy - sumX * sumY / count;
+    }
+}
