@@ -57,9 +57,9 @@ final class Beginning {
         return true;
     }
 
-    /** Whether it began before the thermometer had arrived, as it now has: what was made of its creeping is worth nothing. */
-    boolean tooSoon(boolean arrived) {
-        return arrived && !settled;
+    /** Whether it began before the thermometer had arrived: once it has, what was made of its creeping is worth nothing. */
+    boolean tooSoon() {
+        return !settled;
     }
 
     /** Whether enough is known for a forecast: at once where warming or a plan told the pace. */

@@ -95,8 +95,10 @@ public final class PanEstimator {
             return;
         }
         if (points.take(t)) {
-            boolean arrived = settled && !points.warms(beginning.warming().perMinC(t));
-            if (begun && !beginning.tooSoon(arrived)) {
+            boolean arrived = (!begun || beginning.tooSoon())
+                    && settled
+                    && !points.warms(beginning.warming().perMinC(t));
+            if (begun && !arrived) {
                 point(points.latestT(), points.latestC());
             } else if (arrived || (!byHand && !cooling)) {
                 begin(points.latestT(), points.latestC(), arrived);

@@ -63,7 +63,7 @@ final class Warming {
 
     /** How fast it warmed, in °C a minute; empty where that is not known. */
     OptionalDouble perMinC(double t) {
-        return known(t) ? OptionalDouble.of(heatPerMinC()) : OptionalDouble.empty();
+        return known(t) ? OptionalDouble.of(line.heat().perMinC()) : OptionalDouble.empty();
     }
 
     /** How fast u will fall, per minute, once the pan boils at {@code u}: the more water there was to warm, the more heat it took. */
