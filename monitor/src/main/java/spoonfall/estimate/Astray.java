@@ -71,9 +71,9 @@ final class Astray {
         return !away && !low() && !high();
     }
 
-    /** Whether they have been away for so long that nobody knows where the pan is. */
+    /** Whether they have been away for so long, and still are far from it, that nobody knows where the pan is. */
     boolean lost(double t) {
-        return away && t - sinceT() > FORGETS_S;
+        return away && Double.isNaN(nearSinceT) && t - sinceT() > FORGETS_S;
     }
 
     /** For how many seconds they have been too low or too high. */
@@ -98,6 +98,7 @@ final class Astray {
         away = true;
         impossible = true;
         back = 0;
+        nearSinceT = Double.NaN;
     }
 
     /** Whether they are away, above. */
