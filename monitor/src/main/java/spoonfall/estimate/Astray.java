@@ -33,15 +33,20 @@ final class Astray {
     private static final double IMPOSSIBLE_TIMES = 2.5;
     private static final double HOLD_S = 420;
 
+    /** What was too hot cools away by and by: a reading that has nearly come down to the pan is a little above it for so long. */
+    private static final double COOLS_S = 60;
+
     private double lowSinceT = Double.NaN;
     private double highSinceT = Double.NaN;
     private boolean away;
     private boolean impossible;
     private int back;
+    private double nearSinceT = Double.NaN;
 
     /** The readings are the pan's again. */
     void end() {
         impossible = false;
+        nearSinceT = Double.NaN;
         away = false;
         lowSinceT = Double.NaN;
         highSinceT = Double.NaN;
@@ -66,9 +71,9 @@ final class Astray {
         return !away && !low() && !high();
     }
 
-    /** Whether they have been away for so long that nobody knows where the pan is. */
+    /** Whether they have been away for so long, and still are far from it, that nobody knows where the pan is. */
     boolean lost(double t) {
-        return away && t - sinceT() > FORGETS_S;
+        return away && Double.isNaN(nearSinceT) && t - sinceT() > FORGETS_S;
     }
 
     /** For how many seconds they have been too low or too high. */
@@ -93,6 +98,7 @@ final class Astray {
         away = true;
         impossible = true;
         back = 0;
+        nearSinceT = Double.NaN;
     }
 
     /** Whether they are away, above. */
@@ -127,11 +133,17 @@ final class Astray {
     }
 
     /** Looks at a point while the readings are away, and says whether they are back. */
-    boolean back(double offC, double sigmaC) {
+    boolean back(double t, double offC, double sigmaC) {
         // From below it comes back with the boil; from above it creeps back, and is not back before it is there.
         double gateC = low() ? Math.max(LOW_GATE_C, BACK_SIGMAS * sigmaC) : Math.max(NEAR_C, NEAR_SIGMAS * sigmaC);
         back = Math.abs(offC) < gateC ? back + 1 : 0;
-        return back >= 2;
+        if (back == 0) {
+            nearSinceT = Double.NaN;
+        } else if (Double.isNaN(nearSinceT)) {
+            nearSinceT = t;
+        }
+        boolean cools = impossible && !low() && offC > 0 && t - nearSinceT < COOLS_S;
+        return back >= 2 && !cools;
     }
 
     /** Whether they stay where they are, away: the pan, which boils by the rise {@code riseC}, is somewhere else. */

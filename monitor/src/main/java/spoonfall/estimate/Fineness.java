@@ -12,6 +12,7 @@ final class Fineness {
 
     private final boolean byHand;
     private NoiseMeter noise = new NoiseMeter();
+    private final InSteps steps = new InSteps();
     private double stepC;
 
     Fineness(boolean byHand) {
@@ -55,12 +56,14 @@ final class Fineness {
         }
     }
 
-    /** Lets the bank believe a point. */
-    void believe(FilterBank bank, double riseC) {
+    /** Lets the bank believe the latest point. */
+    void believe(FilterBank bank, Points points) {
         if (byHand) {
-            bank.updateWithin(riseC, stepC / 2, BY_HAND_C * BY_HAND_C);
+            bank.updateWithin(points.latestC(), stepC / 2, BY_HAND_C * BY_HAND_C);
+        } else if (InSteps.coarse(stepC)) {
+            steps.believe(bank, points.latestSpread(), stepC);
         } else {
-            bank.update(riseC, variance());
+            bank.update(points.latestC(), variance());
         }
     }
 }

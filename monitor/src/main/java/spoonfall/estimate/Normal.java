@@ -16,4 +16,19 @@ final class Normal {
         double beyond = density(x) * sum;
         return x >= 0 ? 1 - beyond : beyond;
     }
+
+    /** Below which value that part of it lies, to a thousandth; {@code part} is between 0.0001 and 0.9999. */
+    static double quantile(double part) {
+        double low = -4;
+        double high = 4;
+        while (high - low > 1e-3) {
+            double middle = (low + high) / 2;
+            if (below(middle) < part) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
 }

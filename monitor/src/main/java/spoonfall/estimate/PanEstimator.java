@@ -159,7 +159,7 @@ public final class PanEstimator {
 
     /** The readings of the last minute were hotter than the pan: what was known before holds until they come back. */
     public void doubtTheLastMinute() {
-        if (begun && (astray.misledUpwards() || hindsight.restore(lastT, bank))) {
+        if (begun && (hindsight.restore(lastT, bank) || astray.misledUpwards())) {
             astray.doubt(lastT);
         }
     }
@@ -268,7 +268,7 @@ public final class PanEstimator {
         stall.begin();
         hindsight.begin();
         cycling.forget();
-        fineness.believe(bank, riseC);
+        fineness.believe(bank, points);
     }
 
     private void point(double t, double riseC) {
@@ -300,7 +300,7 @@ public final class PanEstimator {
             whileAway(t, riseC, offC, sigmaC);
         } else if (!astray.look(t, offC, sigmaC, offTheHeat, points, bank.climbPerMinC())) {
             fineness.observe(offC, expectedVariance);
-            fineness.believe(bank, riseC);
+            fineness.believe(bank, points);
             hindsight.follow(t, bank);
         }
     }

@@ -37,6 +37,14 @@ final class Points {
     private final double[] recentT = new double[KEPT];
     private final double[] recentC = new double[KEPT];
     private int taken;
+    private Spread spread = new Spread(0, 0, 0, 0, 0, 0);
+
+    /**
+     * The readings of one point, as the rise in °C.
+     *
+     * @param count how many they are
+     */
+    record Spread(double lowestC, double highestC, double meanC, double firstC, double lastC, int count) {}
 
     void accept(double t, double riseC) {
         if (inBucket == 0) {
@@ -58,9 +66,22 @@ final class Points {
         }
         recentT[taken % KEPT] = sumT / inBucket;
         recentC[taken % KEPT] = MiddleHalf.mean(bucket, 0, inBucket, ordered);
+        spread = spread();
         taken++;
         inBucket = 0;
         return true;
+    }
+
+    private Spread spread() {
+        double lowestC = bucket[0];
+        double highestC = bucket[0];
+        double sumC = 0;
+        for (int i = 0; i < inBucket; i++) {
+            lowestC = Math.min(lowestC, bucket[i]);
+            highestC = Math.max(highestC, bucket[i]);
+            sumC += bucket[i];
+        }
+        return new Spread(lowestC, highestC, sumC / inBucket, bucket[0], bucket[inBucket - 1], inBucket);
     }
 
     void clear() {
@@ -76,6 +97,11 @@ final class Points {
     /** The latest point, as the rise in °C. */
     double latestC() {
         return recentC[(taken - 1) % KEPT];
+    }
+
+    /** How the latest point's readings lie. */
+    Spread latestSpread() {
+        return spread;
     }
 
     /** The slope of the last minute's points, in °C a minute; 0 while there are too few. */

@@ -39,11 +39,11 @@ final class SitOut {
      * @param mayStand whether the pan may be standing still, so that it is nowhere else
      */
     End end(double t, double riseC, double offC, double sigmaC, boolean mayStand) {
-        if (astray.back(offC, sigmaC)) {
+        if (astray.back(t, offC, sigmaC)) {
             if (astray.low()) {
                 bank.rest(astray.forS(t) / 60);
             }
-            fineness.believe(bank, riseC);
+            fineness.believe(bank, points);
             return End.BACK;
         }
         if (astray.high() && astray.steady(points, bank.climbPerMinC())) {
