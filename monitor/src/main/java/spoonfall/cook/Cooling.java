@@ -35,6 +35,9 @@ final class Cooling {
 
     private static final double NEW_LOW_WITHIN_S = 60;
 
+    /** A pan that comes back is higher than so long before, sooner than any line through its fall turns. */
+    private static final double LATELY_S = 20;
+
     /** Nothing is known of what the pan did while the thermometer was silent for so long. */
     private static final double GAP_S = 25;
 
@@ -134,6 +137,11 @@ final class Cooling {
     /** For how many seconds it has been cooling without a break; 0 if it does not, or if it stays where it fell to. */
     double forS(Signals now) {
         return low() && falls ? now.t() - Math.max(warmedT, Math.max(leftT, resumedT)) : 0;
+    }
+
+    /** Whether it is higher than it was a moment ago. */
+    boolean comesUp(Signals now) {
+        return now.levelC() > heights.valueAt(now.t() - LATELY_S).orElse(now.levelC());
     }
 
     /** Whether it warms again, or has just come back. */

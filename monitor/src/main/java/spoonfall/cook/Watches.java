@@ -142,7 +142,9 @@ final class Watches {
         }
         boolean cools = cooling.forS(signals) > (near ? PLATE_TEST_S : SET_TEST_S);
         boolean stands = stage == Stage.OFF_THE_HEAT || (stage.boiling() && forecaster.still()) || cools;
-        if (stands && !setTest && !cooling.warms(signals)) {
+        boolean fell = stage == Stage.OFF_THE_HEAT || cools || forecaster.cools();
+        boolean turns = fell && cooling.comesUp(signals); // as from a test that was a long one
+        if (stands && !setTest && !turns && !cooling.warms(signals)) {
             return Condition.PRESENT;
         }
         return stands || cooling.low() ? Condition.UNDECIDED : Condition.ABSENT;

@@ -14,6 +14,7 @@ final class FilterBank {
     private static final double OFFSET_WANDER = 1e-5;
     private static final double SCALE_WANDER = 1e-5;
     private static final double LEAST_V = 0.01;
+    private static final double STEEPENS_OVER_MIN = 3;
     private static final double TOO_HIGH = 2.5;
     private static final double TOO_LOW = 1.6;
 
@@ -25,12 +26,14 @@ final class FilterBank {
     private final double[] parts = new double[MODES];
     private final double[] offs = new double[PanFilter.SIZE];
     private final double[][] share = new double[MODES][MODES];
+    private final SyrupCurve curve;
     private final Inverting inverting;
     private boolean stale = true;
     private double riseC;
     private double climbPerMinC;
 
     FilterBank(SyrupCurve curve) {
+        this.curve = curve;
         inverting = new Inverting(curve);
         for (int i = 0; i < MODES; i++) {
             filters[i] = new PanFilter(curve);
@@ -215,6 +218,13 @@ final class FilterBank {
     /** How fast the rise climbs besides, in °C a minute, for the sugar that acid inverts. */
     double inversionPerMinC() {
         return inverting.growth(u()) * Math.max(0, mean(4)) * riseC() / mean(3);
+    }
+
+    /** By what part of itself its climb grows in a minute: syrup's curve steepens. */
+    double steepensPerMin() {
+        double u = u();
+        double laterU = u - Math.max(0, v()) * STEEPENS_OVER_MIN;
+        return (curve.riseSlopeC(laterU) / curve.riseSlopeC(u) - 1) / STEEPENS_OVER_MIN;
     }
 
     /** Makes one filter of the three, with the same mean and covariance. */

@@ -60,6 +60,7 @@ final class StallWatch {
     private double deepC;
     private double offsC;
     private double leftT;
+    private double sinceT;
     private boolean still;
     private boolean level;
     private boolean fell;
@@ -130,14 +131,18 @@ final class StallWatch {
         times[points % POINTS] = t;
         rises[points % POINTS] = riseC;
         jitter.observe(riseC);
-        points++;
+        if (points++ == 0) {
+            sinceT = t;
+            leftT = t;
+        }
         if (still) {
             seeWhetherItClimbs(t, riseC, variance, lowForS);
             return;
         }
         boolean below = riseC < bank.riseC();
         leave(t, riseC - bank.riseC(), Math.sqrt(variance));
-        boolean longAgo = lowForS >= FALLING_S || (lowForS >= LOW_S && t - leftT >= LEFT_S);
+        double seenLowForS = Math.min(lowForS, t - sinceT); // whatever was so while nothing was read
+        boolean longAgo = seenLowForS >= FALLING_S || (seenLowForS >= LOW_S && t - leftT >= LEFT_S);
         jumpedToC = lowForS > 0 ? jumpedToC : Double.NaN;
         below &= !(riseC > jumpedToC - GOES_LOWER_C);
         if (longAgo && below && cools(t, 35) && cools(t, 55)) {
@@ -162,6 +167,7 @@ final class StallWatch {
                         bank.riseVariance(),
                         bank.climbPerMinC(),
                         bank.paceDoubt(),
+                        bank.steepensPerMin(),
                         bank.inversionPerMinC(),
                         OVER_MINUTES * variance * colour.times());
             }

@@ -11,10 +11,10 @@ final class Standing {
     static final double STANDS = 0.06;
 
     /** What is left of it where the heat was only turned down. */
-    static final double CLIMBS = 0.55;
+    static final double CLIMBS = 0.45;
 
     /** The logarithm of how many times likelier a standstill must be. */
-    static final double SURE = 4.5;
+    static final double SURE = 4;
 
     private static final double EVERY_S = 15;
     private static final int KEPT = 64;
@@ -35,10 +35,10 @@ final class Standing {
     private static final double EDGES = 2;
 
     /** A reading that climbs in steps is behind or ahead by such a part of one, and stays so for a while. */
-    private static final double STEP_PART = 0.2;
+    private static final double STEP_PART = 0.12;
 
     /** Without a flicker to fill the steps two heights are each anywhere within one: 1/√12, twice. */
-    private static final double BARE_STEP_PART = 0.41;
+    private static final double BARE_STEP_PART = 0.25;
 
     /** Curves of syrups steepen otherwise than ours by such a part over some minutes. */
     private static final double CURVE_DOUBT = 0.1;
@@ -49,6 +49,7 @@ final class Standing {
     private final double[] sinceT = new double[KEPT];
     private final double[] sinceC = new double[KEPT];
     private final double[] waterPerMinC = new double[KEPT];
+    private final double[] steepens = new double[KEPT];
     private final double[] otherPerMinC = new double[KEPT];
     private final double[] levelVariance = new double[KEPT];
     private final double[] variance = new double[KEPT];
@@ -82,6 +83,7 @@ final class Standing {
      * @param riseVariance the doubt of that, in °C²
      * @param byWaterPerMinC how fast it climbs for the water that leaves
      * @param paceDoubt the doubt of that, as a part of it
+     * @param steepensPerMin by what part of itself that climb grows in a minute
      * @param otherwisePerMinC how fast it climbs besides, for the sugar that acid inverts
      * @param pointVariance the noise of one point, in °C²
      */
@@ -91,12 +93,14 @@ final class Standing {
             double riseVariance,
             double byWaterPerMinC,
             double paceDoubt,
+            double steepensPerMin,
             double otherwisePerMinC,
             double pointVariance) {
         int i = taken++ % KEPT;
         sinceT[i] = t;
         sinceC[i] = riseC;
         waterPerMinC[i] = byWaterPerMinC;
+        steepens[i] = steepensPerMin;
         otherPerMinC[i] = otherwisePerMinC;
         levelVariance[i] = riseVariance + LEVEL_C * LEVEL_C;
         paceVariance[i] = CLIMBS * CLIMBS * (paceDoubt * paceDoubt + CURVE_DOUBT * CURVE_DOUBT);
@@ -121,9 +125,9 @@ final class Standing {
             double minutes = (t - sinceT[i]) / 60;
             double edgeC = edge[i];
             double other = otherPerMinC[i] * minutes;
-            double mostC = waterPerMinC[i] * minutes + edgeC;
+            double x = dueC(i, minutes);
+            double mostC = x + edgeC;
             double y = Math.max(-edgeC, Math.min(mostC, riseC - sinceC[i] - other));
-            double x = waterPerMinC[i] * minutes;
             n[i]++;
             sumX[i] += x;
             sumY[i] += y;
@@ -177,10 +181,15 @@ final class Standing {
         return waterPerMinC[moment];
     }
 
+    /** How far the pan that it was climbs in so many minutes by the water that leaves. */
+    private double dueC(int i, double minutes) {
+        return waterPerMinC[i] * minutes * (1 + steepens[i] * minutes / 2);
+    }
+
     /** The logarithm of how many times likelier it is that the pan stands since that moment than that it goes on. */
     private double standsLikelier(int i, double t, double stepDoubtC) {
         double minutes = (t - sinceT[i]) / 60;
-        double due = waterPerMinC[i] * minutes;
+        double due = dueC(i, minutes);
         if (lastC - sinceC[i] - otherPerMinC[i] * minutes > LATEST * due) {
             return Double.NEGATIVE_INFINITY;
         }

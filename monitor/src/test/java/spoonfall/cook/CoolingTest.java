@@ -215,6 +215,19 @@ final class CoolingTest {
     }
 
     @Test
+    void itComesUp_whenItIsHigherThanTwentySecondsAgo_thoughItsLinesStillFall() {
+        stand(60, HEIGHT_C);
+        assertThat(cooling.comesUp(now)).isFalse();
+        move(30, 99, -1);
+        assertThat(cooling.comesUp(now)).isFalse();
+        move(2, 99.1, -1);
+        assertThat(cooling.forS(now)).isPositive();
+        assertThat(cooling.comesUp(now)).isTrue();
+        move(30, 99.2, -1);
+        assertThat(cooling.comesUp(now)).isFalse();
+    }
+
+    @Test
     void aPanThatWarmedAgainAndFallsNoLower_boilsOnFromThere() {
         stand(60, HEIGHT_C);
         stand(1, 101);

@@ -128,6 +128,7 @@ class FallsTest {
         "SET_TESTS, 474",
         "SET_TESTS, 2392",
         "SET_TESTS, 5315",
+        "PROBE_OUT, 2333",
         "WATER, 38",
         "WATER, 4206",
         "WATER, 4299"

@@ -198,6 +198,20 @@ final class WatchesTest {
         assertThat(watches.stalled(stages, then, false, true, knowsNothing)).isEqualTo(Condition.ABSENT);
     }
 
+    @Test
+    void aPanThatComesUpWhenItsTestIsOver_isNotCalled() {
+        Stages stages = offTheHeat(102);
+        for (int t = 0; t < 85; t++) {
+            stalled(stages, MadeSignals.falling(t, 100.5, 102, -1), knowsNothing);
+        }
+        for (int t = 85; t < 105; t++) {
+            assertThat(stalled(stages, MadeSignals.falling(t, 100.6, 102, -1), knowsNothing))
+                    .isEqualTo(Condition.UNDECIDED);
+        }
+        assertThat(stalled(stages, MadeSignals.falling(110, 100.6, 102, -1), knowsNothing))
+                .isEqualTo(Condition.PRESENT);
+    }
+
     @ParameterizedTest(name = "from {0} °C, {1} s later: {2}")
     @CsvSource({
         "103.6, 170, PRESENT",
