@@ -48,6 +48,7 @@ final class Cooling {
 
     private final double waterBoilC;
     private final Peaks heights = new Peaks(KEEP_S);
+    private final Track lately = new Track(2 * LATELY_S);
     private final Slots slots = new Slots();
     private double peakC = Double.NEGATIVE_INFINITY;
     private double fromC = Double.NaN;
@@ -68,6 +69,7 @@ final class Cooling {
     /** Forgets the way here. */
     void restart() {
         heights.clear();
+        lately.clear();
         peakC = Double.NEGATIVE_INFINITY;
         fromC = Double.NaN;
     }
@@ -84,7 +86,9 @@ final class Cooling {
         resumedT = now.t() - seenT > GAP_S ? now.t() : resumedT;
         seenT = now.t();
         if (slots.begins(now.t())) {
-            heights.add(now.t(), Math.min(now.levelC(), now.trendC()));
+            double heightC = Math.min(now.levelC(), now.trendC());
+            heights.add(now.t(), heightC);
+            lately.add(now.t(), heightC);
             peakC = heights.highestSince(now.t() - PEAK_S, peakC);
         }
         if (low()) {
@@ -141,7 +145,7 @@ final class Cooling {
 
     /** Whether it is higher than it was a moment ago. */
     boolean comesUp(Signals now) {
-        return now.levelC() > heights.valueAt(now.t() - LATELY_S).orElse(now.levelC());
+        return now.levelC() > lately.valueAt(now.t() - LATELY_S).orElse(now.levelC());
     }
 
     /** Whether it warms again, or has just come back. */
