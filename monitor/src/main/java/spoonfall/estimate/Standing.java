@@ -54,7 +54,7 @@ final class Standing {
     private final double[] levelVariance = new double[KEPT];
     private final double[] variance = new double[KEPT];
     private final double[] edge = new double[KEPT];
-    private final double[] paceVariance = new double[KEPT];
+    private final double[] doubts = new double[KEPT];
     private final double[] n = new double[KEPT];
     private final double[] sumX = new double[KEPT];
     private final double[] sumY = new double[KEPT];
@@ -103,7 +103,7 @@ final class Standing {
         steepens[i] = steepensPerMin;
         otherPerMinC[i] = otherwisePerMinC;
         levelVariance[i] = riseVariance + LEVEL_C * LEVEL_C;
-        paceVariance[i] = CLIMBS * CLIMBS * (paceDoubt * paceDoubt + CURVE_DOUBT * CURVE_DOUBT);
+        doubts[i] = paceDoubt;
         double flights = FLIGHTS_MIN * byWaterPerMinC;
         variance[i] = pointVariance + UNSTEADY_C * UNSTEADY_C + flights * flights;
         edge[i] = EDGES * Math.sqrt(variance[i]);
@@ -186,6 +186,12 @@ final class Standing {
         return waterPerMinC[i] * minutes * (1 + steepens[i] * minutes / 2);
     }
 
+    /** How many times as much of that climb as of its pace is in doubt: what leaves too fast steepens too fast. */
+    private double doubtGrows(int i, double minutes) {
+        double grown = steepens[i] * minutes / 2;
+        return 1 + grown / (1 + grown);
+    }
+
     /** The logarithm of how many times likelier it is that the pan stands since that moment than that it goes on. */
     private double standsLikelier(int i, double t, double stepDoubtC) {
         double minutes = (t - sinceT[i]) / 60;
@@ -202,7 +208,8 @@ final class Standing {
         }
         double part = (levels * sumXy[i] - cross * sumY[i]) / variance[i] / determinant;
         double steps = stepDoubtC / due;
-        double partVariance = levels / determinant + steps * steps + paceVariance[i];
+        double paceDoubt = CLIMBS * Math.hypot(CURVE_DOUBT, doubts[i] * doubtGrows(i, minutes));
+        double partVariance = levels / determinant + steps * steps + paceDoubt * paceDoubt;
         return (CLIMBS - STANDS) * (CLIMBS + STANDS - 2 * part) / (2 * partVariance);
     }
 }
