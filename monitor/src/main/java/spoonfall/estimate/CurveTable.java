@@ -12,6 +12,7 @@ final class CurveTable {
 
     private final double from;
     private final double width;
+    private final double perWidth;
     private final int parts;
 
     /** Of each part the cubic's coefficients, lowest power first; its variable goes from 0 to 1. */
@@ -26,6 +27,7 @@ final class CurveTable {
         this.from = from;
         this.parts = parts;
         width = (to - from) / parts;
+        perWidth = 1 / width;
         cubics = new double[COEFFICIENTS * parts];
         double beginValue = value.applyAsDouble(from);
         double beginSlope = slope.applyAsDouble(from) * width;
@@ -52,7 +54,7 @@ final class CurveTable {
     /** Its slope there. */
     double slope(double x) {
         int part = part(x);
-        return slope(part, place(x, part)) / width;
+        return slope(part, place(x, part)) * perWidth;
     }
 
     /** Where a function that grows everywhere has that value; the end of the table for one beyond it. */
@@ -85,11 +87,11 @@ final class CurveTable {
     }
 
     private int part(double x) {
-        return Math.max(0, Math.min(parts - 1, (int) ((x - from) / width)));
+        return Math.max(0, Math.min(parts - 1, (int) ((x - from) * perWidth)));
     }
 
     private double place(double x, int part) {
-        return (x - from) / width - part;
+        return (x - from) * perWidth - part;
     }
 
     /** The last part that begins at or below {@code value}. */
