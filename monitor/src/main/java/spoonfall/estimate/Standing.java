@@ -47,9 +47,12 @@ final class Standing {
 
     private final double[] sinceT = new double[KEPT];
     private final double[] sinceC = new double[KEPT];
-    private final double[] waterPerMinC = new double[KEPT];
-    private final double[] otherPerMinC = new double[KEPT];
-    private final double[] levelVariance = new double[KEPT];
+    private final double[] waterPerSC = new double[KEPT];
+    private final double[] otherPerSC = new double[KEPT];
+
+    /** What is known of where the pan was then, as so many points would tell it. */
+    private final double[] levelPoints = new double[KEPT];
+
     private final double[] variance = new double[KEPT];
     private final double[] edge = new double[KEPT];
     private final double[] paceVariance = new double[KEPT];
@@ -95,12 +98,12 @@ final class Standing {
         int i = taken++ % KEPT;
         sinceT[i] = t;
         sinceC[i] = riseC;
-        waterPerMinC[i] = byWaterPerMinC;
-        otherPerMinC[i] = otherwisePerMinC;
-        levelVariance[i] = riseVariance + LEVEL_C * LEVEL_C;
+        waterPerSC[i] = byWaterPerMinC / 60;
+        otherPerSC[i] = otherwisePerMinC / 60;
         paceVariance[i] = CLIMBS * CLIMBS * (paceDoubt * paceDoubt + CURVE_DOUBT * CURVE_DOUBT);
         double flights = FLIGHTS_MIN * byWaterPerMinC;
         variance[i] = pointVariance + UNSTEADY_C * UNSTEADY_C + flights * flights;
+        levelPoints[i] = variance[i] / (riseVariance + LEVEL_C * LEVEL_C);
         edge[i] = EDGES * Math.sqrt(variance[i]);
         n[i] = 0;
         sumX[i] = 0;
@@ -118,12 +121,10 @@ final class Standing {
     void point(double t, double riseC) {
         maybe = false;
         for (int i = 0; i < Math.min(taken, KEPT); i++) {
-            double minutes = (t - sinceT[i]) / 60;
+            double s = t - sinceT[i];
             double edgeC = edge[i];
-            double other = otherPerMinC[i] * minutes;
-            double mostC = waterPerMinC[i] * minutes + edgeC;
-            double y = Math.max(-edgeC, Math.min(mostC, riseC - sinceC[i] - other));
-            double x = waterPerMinC[i] * minutes;
+            double x = waterPerSC[i] * s;
+            double y = Math.max(-edgeC, Math.min(x + edgeC, riseC - sinceC[i] - otherPerSC[i] * s));
             n[i]++;
             sumX[i] += x;
             sumY[i] += y;
@@ -148,7 +149,7 @@ final class Standing {
             if (sinceT[i] < knownSinceT) {
                 return -1;
             }
-            boolean known = t - sinceT[i] >= LEAST_S && waterPerMinC[i] >= LEAST_CLIMB_PER_MIN_C;
+            boolean known = t - sinceT[i] >= LEAST_S && climbPerMinC(i) >= LEAST_CLIMB_PER_MIN_C;
             if (known && lowestC >= sinceC[i]) {
                 double likelier = standsLikelier(i, t, doubtC);
                 maybe |= likelier >= MAYBE;
@@ -173,26 +174,25 @@ final class Standing {
 
     /** How fast the pan climbed then, in °C a minute, for the water that left. */
     double climbPerMinC(int moment) {
-        return waterPerMinC[moment];
+        return 60 * waterPerSC[moment];
     }
 
     /** The logarithm of how many times likelier it is that the pan stands since that moment than that it goes on. */
     private double standsLikelier(int i, double t, double stepDoubtC) {
-        double minutes = (t - sinceT[i]) / 60;
-        double due = waterPerMinC[i] * minutes;
-        if (lastC - sinceC[i] - otherPerMinC[i] * minutes > LATEST * due) {
+        double s = t - sinceT[i];
+        double due = waterPerSC[i] * s;
+        if (lastC - sinceC[i] - otherPerSC[i] * s > LATEST * due) {
             return Double.NEGATIVE_INFINITY;
         }
-        double levels = n[i] / variance[i] + 1 / levelVariance[i];
-        double cross = sumX[i] / variance[i];
-        double parts = sumXx[i] / variance[i];
-        double determinant = levels * parts - cross * cross;
-        if (determinant <= 0) {
-            return Double.NEGATIVE_INFINITY;
+        double levels = n[i] + levelPoints[i];
+        double determinant = levels * sumXx[i] - sumX[i] * sumX[i];
+        double parts = levels * sumXy[i] - sumX[i] * sumY[i];
+        if (!(parts < (CLIMBS + STANDS) / 2 * determinant)) {
+            return Double.NEGATIVE_INFINITY; // as most do: what goes on is likelier
         }
-        double part = (levels * sumXy[i] - cross * sumY[i]) / variance[i] / determinant;
+        double part = parts / determinant;
         double steps = stepDoubtC / due;
-        double partVariance = levels / determinant + steps * steps + paceVariance[i];
+        double partVariance = variance[i] * levels / determinant + steps * steps + paceVariance[i];
         return (CLIMBS - STANDS) * (CLIMBS + STANDS - 2 * part) / (2 * partVariance);
     }
 }
