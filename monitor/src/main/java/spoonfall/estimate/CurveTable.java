@@ -1,5 +1,6 @@
 package spoonfall.estimate;
 
+import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -21,20 +22,20 @@ final class CurveTable {
     /**
      * Tabulates {@code value} from {@code from} to {@code to}.
      *
-     * @param slope the derivative of {@code value}
+     * @param slope the derivative of {@code value}, by the variable and the value there
      */
-    CurveTable(double from, double to, int parts, DoubleUnaryOperator value, DoubleUnaryOperator slope) {
+    CurveTable(double from, double to, int parts, DoubleUnaryOperator value, DoubleBinaryOperator slope) {
         this.from = from;
         this.parts = parts;
         width = (to - from) / parts;
         perWidth = 1 / width;
         cubics = new double[COEFFICIENTS * parts];
         double beginValue = value.applyAsDouble(from);
-        double beginSlope = slope.applyAsDouble(from) * width;
+        double beginSlope = slope.applyAsDouble(from, beginValue) * width;
         for (int i = 0; i < parts; i++) {
             double end = i + 1 == parts ? to : from + (i + 1) * width;
             double endValue = value.applyAsDouble(end);
-            double endSlope = slope.applyAsDouble(end) * width;
+            double endSlope = slope.applyAsDouble(end, endValue) * width;
             int at = COEFFICIENTS * i;
             cubics[at] = beginValue;
             cubics[at + 1] = beginSlope;

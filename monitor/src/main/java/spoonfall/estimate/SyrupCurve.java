@@ -34,17 +34,16 @@ final class SyrupCurve {
                 0,
                 Syrup.MOST_SOLIDS,
                 PARTS,
-                solids -> Syrup.riseC(pressurePa, solids, Syrup.TYPICAL_INVERTED),
-                solids -> Syrup.riseSlopeC(pressurePa, solids, Syrup.TYPICAL_INVERTED));
+                solids -> Syrup.boilingPointC(pressurePa, solids, Syrup.TYPICAL_INVERTED) - waterC,
+                (solids, riseC) -> Syrup.riseSlopeC(pressurePa, solids, Syrup.TYPICAL_INVERTED));
         inversions = new CurveTable(
                 0,
                 Syrup.MOST_SOLIDS,
                 PARTS,
                 solids -> inversionPerMin(waterC, solids),
-                solids -> inversionSlope(waterC, solids));
+                (solids, perMin) -> inversionSlope(waterC, solids));
         mostC = rises.value(Syrup.MOST_SOLIDS);
-        solidsByRise =
-                new CurveTable(0, mostC, FINE_PARTS, rises::inverse, riseC -> 1 / rises.slope(rises.inverse(riseC)));
+        solidsByRise = new CurveTable(0, mostC, FINE_PARTS, rises::inverse, (riseC, solids) -> 1 / rises.slope(solids));
     }
 
     /** The rise in °C at {@code u}; beyond the curve's ends that of the end. */
