@@ -1,5 +1,6 @@
 package spoonfall.estimate;
 
+import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -12,6 +13,7 @@ final class CurveTable {
 
     private final double from;
     private final double width;
+    private final double perWidth;
     private final int parts;
 
     /** Of each part the cubic's coefficients, lowest power first; its variable goes from 0 to 1. */
@@ -20,19 +22,20 @@ final class CurveTable {
     /**
      * Tabulates {@code value} from {@code from} to {@code to}.
      *
-     * @param slope the derivative of {@code value}
+     * @param slope the derivative of {@code value}, by the variable and the value there
      */
-    CurveTable(double from, double to, int parts, DoubleUnaryOperator value, DoubleUnaryOperator slope) {
+    CurveTable(double from, double to, int parts, DoubleUnaryOperator value, DoubleBinaryOperator slope) {
         this.from = from;
         this.parts = parts;
         width = (to - from) / parts;
+        perWidth = 1 / width;
         cubics = new double[COEFFICIENTS * parts];
         double beginValue = value.applyAsDouble(from);
-        double beginSlope = slope.applyAsDouble(from) * width;
+        double beginSlope = slope.applyAsDouble(from, beginValue) * width;
         for (int i = 0; i < parts; i++) {
             double end = i + 1 == parts ? to : from + (i + 1) * width;
             double endValue = value.applyAsDouble(end);
-            double endSlope = slope.applyAsDouble(end) * width;
+            double endSlope = slope.applyAsDouble(end, endValue) * width;
             int at = COEFFICIENTS * i;
             cubics[at] = beginValue;
             cubics[at + 1] = beginSlope;
@@ -52,7 +55,7 @@ final class CurveTable {
     /** Its slope there. */
     double slope(double x) {
         int part = part(x);
-        return slope(part, place(x, part)) / width;
+        return slope(part, place(x, part)) * perWidth;
     }
 
     /** Where a function that grows everywhere has that value; the end of the table for one beyond it. */
@@ -85,11 +88,11 @@ final class CurveTable {
     }
 
     private int part(double x) {
-        return Math.max(0, Math.min(parts - 1, (int) ((x - from) / width)));
+        return Math.max(0, Math.min(parts - 1, (int) ((x - from) * perWidth)));
     }
 
     private double place(double x, int part) {
-        return (x - from) / width - part;
+        return (x - from) * perWidth - part;
     }
 
     /** The last part that begins at or below {@code value}. */

@@ -9,7 +9,6 @@ import java.util.Arrays;
 final class FilterBank {
     static final int MODES = 3;
 
-    private static final double[][] LEAVES_PER_MIN = {{0, 0.08, 0.04}, {0.25, 0, 0.04}, {0.2, 0.4, 0}};
     private static final double[] SLOPE_WANDER = {0.005, 0.03, 0.12};
     private static final double OFFSET_WANDER = 1e-5;
     private static final double SCALE_WANDER = 1e-5;
@@ -21,11 +20,11 @@ final class FilterBank {
     private final PanFilter[] filters = new PanFilter[MODES];
     private final PanFilter[] mixed = new PanFilter[MODES];
     private final double[] weights = new double[MODES];
-    private final double[] ahead = new double[MODES];
+    private final double[] misses = new double[MODES];
     private final double[] next = new double[MODES];
     private final double[] parts = new double[MODES];
     private final double[] offs = new double[PanFilter.SIZE];
-    private final double[][] share = new double[MODES][MODES];
+    private final Switching switching = new Switching();
     private final SyrupCurve curve;
     private final Inverting inverting;
     private boolean stale = true;
@@ -100,7 +99,7 @@ final class FilterBank {
     /** Takes a reading of that variance; one that is far off counts for less, above all below: a stir cools the tip. */
     void update(double readC, double variance) {
         stale = true;
-        double best = Double.NEGATIVE_INFINITY;
+        double least = Double.POSITIVE_INFINITY;
         for (int j = 0; j < MODES; j++) {
             PanFilter filter = filters[j];
             filter.look(readC, variance);
@@ -109,15 +108,13 @@ final class FilterBank {
             if (Math.abs(off) > limit) {
                 filter.look(readC, variance * off * off / (limit * limit));
             }
-            double s = filter.innovationVariance();
-            double log = -0.5 * (filter.innovationC() * filter.innovationC() / s + Math.log(s));
             filter.believe();
-            ahead[j] = log;
-            best = Math.max(best, log);
+            misses[j] = filter.innovationC() * filter.innovationC() / filter.innovationVariance();
+            least = Math.min(least, misses[j]);
         }
         double sum = 0;
         for (int j = 0; j < MODES; j++) {
-            weights[j] *= Math.exp(ahead[j] - best);
+            weights[j] *= Math.exp((least - misses[j]) / 2) / Math.sqrt(filters[j].innovationVariance());
             sum += weights[j];
         }
         for (int j = 0; j < MODES; j++) {
@@ -251,25 +248,17 @@ final class FilterBank {
     }
 
     private void mix(double minutes) {
-        Arrays.fill(next, 0);
-        for (int i = 0; i < MODES; i++) {
-            double stays = 1;
-            for (int j = 0; j < MODES; j++) {
-                if (j != i) {
-                    double goes = 1 - Math.exp(-LEAVES_PER_MIN[i][j] * minutes);
-                    share[i][j] = goes * weights[i];
-                    stays -= goes;
-                }
-            }
-            share[i][i] = Math.max(0, stays) * weights[i];
-        }
+        double[][] likely = switching.after(minutes);
         for (int j = 0; j < MODES; j++) {
+            double sum = 0;
             for (int i = 0; i < MODES; i++) {
-                next[j] += share[i][j];
+                parts[i] = likely[i][j] * weights[i];
+                sum += parts[i];
             }
             for (int i = 0; i < MODES; i++) {
-                parts[i] = share[i][j] / next[j];
+                parts[i] /= sum;
             }
+            next[j] = sum;
             blend(mixed[j], parts);
         }
         for (int j = 0; j < MODES; j++) {

@@ -28,7 +28,6 @@ final class PanFilter {
     private final SyrupCurve curve;
     final double[] state = new double[SIZE];
     final double[] covariance = new double[SIZE * SIZE];
-    private final double[] sight = new double[SIZE];
     private final double[] gain = new double[SIZE];
     private double innovationC;
     private double innovationVariance;
@@ -114,31 +113,25 @@ final class PanFilter {
     /** Looks at a reading without believing it yet: sets the innovation and its variance. */
     void look(double riseC, double variance) {
         lookAtCurve();
-        sight[U] = state[SCALE] * curveSlopeC;
-        sight[V] = 0;
-        sight[OFFSET] = 1;
-        sight[SCALE] = curveC;
+        double sightU = state[SCALE] * curveSlopeC;
         innovationC = riseC - state[SCALE] * curveC - state[OFFSET];
-        double sum = 0;
         for (int i = 0; i < SIZE; i++) {
-            double row = 0;
-            for (int j = 0; j < SIZE; j++) {
-                row += covariance[SIZE * i + j] * sight[j];
-            }
-            gain[i] = row;
-            sum += sight[i] * row;
+            gain[i] = covariance[SIZE * i + U] * sightU
+                    + covariance[SIZE * i + OFFSET]
+                    + covariance[SIZE * i + SCALE] * curveC;
         }
-        innovationVariance = sum + variance;
+        innovationVariance = sightU * gain[U] + gain[OFFSET] + curveC * gain[SCALE] + variance;
     }
 
     /** Believes the reading that {@link #look} looked at. */
     void believe() {
+        double trust = 1 / innovationVariance;
         for (int i = 0; i < SIZE; i++) {
-            state[i] += gain[i] * innovationC / innovationVariance;
+            state[i] += gain[i] * innovationC * trust;
         }
         for (int i = 0; i < SIZE; i++) {
             for (int j = 0; j < SIZE; j++) {
-                covariance[SIZE * i + j] -= gain[i] * gain[j] / innovationVariance;
+                covariance[SIZE * i + j] -= gain[i] * gain[j] * trust;
             }
         }
     }

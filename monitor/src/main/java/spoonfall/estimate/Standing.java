@@ -51,7 +51,10 @@ final class Standing {
     private final double[] waterPerMinC = new double[KEPT];
     private final double[] steepens = new double[KEPT];
     private final double[] otherPerMinC = new double[KEPT];
-    private final double[] levelVariance = new double[KEPT];
+
+    /** What is known of where the pan was then, as so many points would tell it. */
+    private final double[] levelPoints = new double[KEPT];
+
     private final double[] variance = new double[KEPT];
     private final double[] edge = new double[KEPT];
     private final double[] doubts = new double[KEPT];
@@ -102,10 +105,10 @@ final class Standing {
         waterPerMinC[i] = byWaterPerMinC;
         steepens[i] = steepensPerMin;
         otherPerMinC[i] = otherwisePerMinC;
-        levelVariance[i] = riseVariance + LEVEL_C * LEVEL_C;
         doubts[i] = paceDoubt;
         double flights = FLIGHTS_MIN * byWaterPerMinC;
         variance[i] = pointVariance + UNSTEADY_C * UNSTEADY_C + flights * flights;
+        levelPoints[i] = variance[i] / (riseVariance + LEVEL_C * LEVEL_C);
         edge[i] = EDGES * Math.sqrt(variance[i]);
         n[i] = 0;
         sumX[i] = 0;
@@ -124,10 +127,8 @@ final class Standing {
         for (int i = 0; i < Math.min(taken, KEPT); i++) {
             double minutes = (t - sinceT[i]) / 60;
             double edgeC = edge[i];
-            double other = otherPerMinC[i] * minutes;
             double x = dueC(i, minutes);
-            double mostC = x + edgeC;
-            double y = Math.max(-edgeC, Math.min(mostC, riseC - sinceC[i] - other));
+            double y = Math.max(-edgeC, Math.min(x + edgeC, riseC - sinceC[i] - otherPerMinC[i] * minutes));
             n[i]++;
             sumX[i] += x;
             sumY[i] += y;
@@ -199,17 +200,16 @@ final class Standing {
         if (lastC - sinceC[i] - otherPerMinC[i] * minutes > LATEST * due) {
             return Double.NEGATIVE_INFINITY;
         }
-        double levels = n[i] / variance[i] + 1 / levelVariance[i];
-        double cross = sumX[i] / variance[i];
-        double parts = sumXx[i] / variance[i];
-        double determinant = levels * parts - cross * cross;
-        if (determinant <= 0) {
-            return Double.NEGATIVE_INFINITY;
+        double levels = n[i] + levelPoints[i];
+        double determinant = levels * sumXx[i] - sumX[i] * sumX[i];
+        double parts = levels * sumXy[i] - sumX[i] * sumY[i];
+        if (!(parts < (CLIMBS + STANDS) / 2 * determinant)) {
+            return Double.NEGATIVE_INFINITY; // as most do: what goes on is likelier
         }
-        double part = (levels * sumXy[i] - cross * sumY[i]) / variance[i] / determinant;
+        double part = parts / determinant;
         double steps = stepDoubtC / due;
         double paceDoubt = CLIMBS * Math.hypot(CURVE_DOUBT, doubts[i] * doubtGrows(i, minutes));
-        double partVariance = levels / determinant + steps * steps + paceDoubt * paceDoubt;
+        double partVariance = variance[i] * levels / determinant + steps * steps + paceDoubt * paceDoubt;
         return (CLIMBS - STANDS) * (CLIMBS + STANDS - 2 * part) / (2 * partVariance);
     }
 }

@@ -6,12 +6,16 @@ import spoonfall.physics.Water;
 
 /**
  * The rise of boiling syrup over {@code u = all mass / solids mass}, under one pressure, and how fast its sugar is inverted there.
- * Both are tabulated over the solids: the rise to a millionth of a degree, the rate to one part in 100,000.
+ * Both are tabulated over the solids: the rise to a millionth of a degree, the rate to one part in 100,000. So are the solids over
+ * the rise, for a forecast asks for them a dozen times.
  */
 final class SyrupCurve {
     private static final double MOST_U = 20;
     private static final double LEAST_SOLIDS = 1 / MOST_U;
     private static final int PARTS = 512;
+
+    /** Of the solids over the rise, which bend more where the syrup is thin. */
+    private static final int FINE_PARTS = 2048;
 
     /** In the middle of what sets, pH 2.8 to 3.4 (So Easy to Preserve). */
     private static final double USUAL_PH = 3.1;
@@ -21,6 +25,8 @@ final class SyrupCurve {
 
     private final CurveTable rises;
     private final CurveTable inversions;
+    private final CurveTable solidsByRise;
+    private final double mostC;
 
     SyrupCurve(double pressurePa) {
         double waterC = Water.boilingPointC(pressurePa);
@@ -28,14 +34,16 @@ final class SyrupCurve {
                 0,
                 Syrup.MOST_SOLIDS,
                 PARTS,
-                solids -> Syrup.riseC(pressurePa, solids, Syrup.TYPICAL_INVERTED),
-                solids -> Syrup.riseSlopeC(pressurePa, solids, Syrup.TYPICAL_INVERTED));
+                solids -> Syrup.boilingPointC(pressurePa, solids, Syrup.TYPICAL_INVERTED) - waterC,
+                (solids, riseC) -> Syrup.riseSlopeC(pressurePa, solids, Syrup.TYPICAL_INVERTED));
         inversions = new CurveTable(
                 0,
                 Syrup.MOST_SOLIDS,
                 PARTS,
                 solids -> inversionPerMin(waterC, solids),
-                solids -> inversionSlope(waterC, solids));
+                (solids, perMin) -> inversionSlope(waterC, solids));
+        mostC = rises.value(Syrup.MOST_SOLIDS);
+        solidsByRise = new CurveTable(0, mostC, FINE_PARTS, rises::inverse, (riseC, solids) -> 1 / rises.slope(solids));
     }
 
     /** The rise in °C at {@code u}; beyond the curve's ends that of the end. */
@@ -56,7 +64,10 @@ final class SyrupCurve {
 
     /** The solids, as a fraction, at which it rises by {@code riseC}: from nothing to the thickest syrup of the curve. */
     double solidsAt(double riseC) {
-        return rises.inverse(riseC);
+        if (riseC <= 0) {
+            return 0;
+        }
+        return riseC < mostC ? solidsByRise.value(riseC) : Syrup.MOST_SOLIDS;
     }
 
     /** The part of the remaining sucrose that splits in a minute while the syrup boils at {@code u}, at the usual pH. */

@@ -23,6 +23,7 @@ class SyrupCurveTest {
             assertThat(curve.riseSlopeC(1 / solids)).isCloseTo(slopeC, Offset.offset(1e-5 * Math.abs(slopeC)));
             assertThat(curve.solidsAt(riseC)).isCloseTo(solids, Offset.offset(1e-6));
             assertThat(curve.u(riseC)).isCloseTo(1 / solids, Offset.offset(1e-4));
+            assertThat(curve.riseC(curve.u(riseC))).isCloseTo(riseC, Offset.offset(1e-8));
             double perMin = Inversion.ratePerMin(Syrup.boilingPointC(pressurePa, solids, INVERTED), solids, 3.1);
             assertThat(curve.inversionPerMin(1 / solids)).isCloseTo(perMin, Offset.offset(1e-5 * perMin));
         }
