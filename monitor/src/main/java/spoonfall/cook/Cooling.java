@@ -86,9 +86,8 @@ final class Cooling {
         resumedT = now.t() - seenT > GAP_S ? now.t() : resumedT;
         seenT = now.t();
         if (slots.begins(now.t())) {
-            double heightC = Math.min(now.levelC(), now.trendC());
-            heights.add(now.t(), heightC);
-            lately.add(now.t(), heightC);
+            heights.add(now.t(), Math.min(now.levelC(), now.trendC()));
+            lately.add(now.t(), now.levelC());
             peakC = heights.highestSince(now.t() - PEAK_S, peakC);
         }
         if (low()) {

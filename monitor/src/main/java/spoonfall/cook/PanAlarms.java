@@ -219,7 +219,8 @@ final class PanAlarms {
         }
     }
 
-    private boolean gelCalled() {
+    /** Whether the gel point was called. */
+    boolean gelCalled() {
         return board.raisedSince(aimedT, AlarmName.GEL_POINT);
     }
 

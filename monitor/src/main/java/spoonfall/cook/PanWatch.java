@@ -155,14 +155,16 @@ final class PanWatch {
                 .map(s -> OptionalDouble.of(
                         forecaster.solids(s.trendC() - settings.waterBoil().temperatureC())))
                 .orElse(OptionalDouble.empty());
-        boolean climbing = boiling && fresh && !tests.paused() && !board.present(AlarmName.STALLED) && !misled();
+        boolean seen = !misled() || outOfPan(); // the pan goes on meanwhile
+        boolean climbing = boiling && fresh && !tests.paused() && !board.present(AlarmName.STALLED) && seen;
         Optional<Forecast> forecast = climbing ? forecaster.forecast(t) : Optional.empty();
-        if (fresh && wayBack.tells() && !tests.paused() && !misled()) {
+        if (outOfPan()) {
+            forecast = forecast.filter(then -> then.highS() > 0); // nobody saw whether it has come to pass
+        }
+        boolean tells = wayBack.warms() || (wayBack.tells() && !alarms.gelCalled());
+        if (fresh && tells && !tests.paused() && !misled()) {
             Optional<Forecast> back = wayBack.forecast(t, forecaster.forecastOnceBack());
             forecast = wayBack.warms() || forecast.isEmpty() ? back : forecast;
-        }
-        if (fresh && outOfPan() && !tests.paused() && !board.present(AlarmName.STALLED)) {
-            forecast = forecaster.forecast(t); // the pan goes on meanwhile
         }
         return new CookStatus(
                 t,

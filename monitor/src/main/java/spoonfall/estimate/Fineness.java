@@ -61,7 +61,7 @@ final class Fineness {
         if (byHand) {
             bank.updateWithin(points.latestC(), stepC / 2, BY_HAND_C * BY_HAND_C);
         } else if (InSteps.coarse(stepC)) {
-            steps.believe(bank, points.latestSpread(), stepC);
+            steps.believe(bank, points.latestC(), points.latestSpread(), stepC);
         } else {
             bank.update(points.latestC(), variance());
         }

@@ -38,8 +38,8 @@ final class InSteps {
         return stepC > COARSE_C && stepC < NOT_SHOWN_C;
     }
 
-    /** Lets the bank believe a point of a thermometer of coarse steps. */
-    void believe(FilterBank bank, Points.Spread spread, double stepC) {
+    /** Lets the bank believe a point of a thermometer of coarse steps, whose middle readings lie at {@code middleC}. */
+    void believe(FilterBank bank, double middleC, Points.Spread spread, double stepC) {
         observe(spread, stepC);
         double sigmaC = ALIKE * sigmaC();
         double variance = sigmaC * sigmaC;
@@ -52,7 +52,7 @@ final class InSteps {
             double edgeC = (spread.lowestC() + spread.highestC()) / 2;
             bank.update(edgeC + sigmaC * Normal.quantile(part), BETWEEN * variance);
         } else {
-            bank.update(spread.meanC(), variance + stepC * stepC / 12);
+            bank.update(middleC, variance + stepC * stepC / 12);
         }
     }
 

@@ -29,6 +29,7 @@ public final class PanEstimator {
     private final SyrupCurve curve;
     private final Fineness fineness;
     private final Astray astray = new Astray();
+    private final WarmedByHand warmed = new WarmedByHand();
     private final SitOut sitOut;
     private boolean begun;
     private double lastT;
@@ -72,7 +73,13 @@ public final class PanEstimator {
      * @param perMinC in °C per minute
      */
     public void warms(double t, double riseC, double perMinC) {
-        beginning.warming().observe(t, riseC, perMinC);
+        Warming warming = beginning.warming();
+        if (byHand) {
+            warming.observe(
+                    t, warmed.riseC(t, riseC, perMinC), perMinC); // what is read only now and then stands in between
+        } else {
+            warming.observe(t, riseC, perMinC);
+        }
     }
 
     /**
@@ -97,7 +104,7 @@ public final class PanEstimator {
         if (points.take(t)) {
             boolean arrived = (!begun || beginning.tooSoon())
                     && settled
-                    && !points.warms(beginning.warming().perMinC(t));
+                    && !points.warms(beginning.warming().fastestPerMinC(t));
             if (begun && !arrived) {
                 point(points.latestT(), points.latestC());
             } else if (arrived || (!byHand && !cooling)) {
@@ -154,7 +161,7 @@ public final class PanEstimator {
 
     /** How fast a pan that has fallen from its boil will warm again once it has its heat back, in °C a minute. */
     public double warmsPerMinC() {
-        return Warming.perMinC(bank.v(), bank.u());
+        return Warming.warmsPerMinC(bank.v(), bank.u());
     }
 
     /** The readings of the last minute were hotter than the pan: what was known before holds until they come back. */

@@ -2,7 +2,7 @@ package spoonfall.estimate;
 
 /**
  * Tells a pan that has stopped climbing from one that only seems to. It remembers where the pan was and how fast it
- * climbed; when the readings since then have climbed by less than a third of that, by more than chance makes of so noisy
+ * climbed; when the readings since then have climbed by less than a quarter of that, by more than chance makes of so noisy
  * a thermometer, the pan stands still. A dilute pan hardly climbs, so nothing is ever certain enough there.
  */
 final class StallWatch {

@@ -37,7 +37,7 @@ final class Standing {
     /** A reading that climbs in steps is behind or ahead by such a part of one, and stays so for a while. */
     private static final double STEP_PART = 0.12;
 
-    /** Without a flicker to fill the steps two heights are each anywhere within one: 1/√12, twice. */
+    /** Without a flicker to fill the steps it is twice as much. */
     private static final double BARE_STEP_PART = 0.25;
 
     /** Curves of syrups steepen otherwise than ours by such a part over some minutes. */

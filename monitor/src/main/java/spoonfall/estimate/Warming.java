@@ -61,9 +61,9 @@ final class Warming {
         return t - lastT <= FORGETS_S && line.seconds() >= LEAST_SECONDS;
     }
 
-    /** How fast it warmed, in °C a minute; empty where that is not known. */
-    OptionalDouble perMinC(double t) {
-        return known(t) ? OptionalDouble.of(line.heat().perMinC()) : OptionalDouble.empty();
+    /** How fast it warmed at the fastest since its heat was last turned, in °C a minute; empty where that is not known. */
+    OptionalDouble fastestPerMinC(double t) {
+        return known(t) ? OptionalDouble.of(line.heat().fastestPerMinC()) : OptionalDouble.empty();
     }
 
     /** How fast u will fall, per minute, once the pan boils at {@code u}: the more water there was to warm, the more heat it took. */
@@ -80,8 +80,8 @@ final class Warming {
     }
 
     /** How fast a pan of which u falls by {@code v} a minute warms where it does not boil, in °C a minute: the same the other way round. */
-    static double perMinC(double v, double u) {
-        return v * LATENT_KJ_PER_KG / (WATER_KJ_PER_KG_K * (u - SUGAR_LESS));
+    static double warmsPerMinC(double v, double u) {
+        return v * LATENT_KJ_PER_KG / (WITH_THE_PAN * WATER_KJ_PER_KG_K * (u - SUGAR_LESS));
     }
 
     /** The standard deviation of v at a given u as a part of it. */

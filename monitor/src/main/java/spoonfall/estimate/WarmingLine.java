@@ -1,17 +1,17 @@
 package spoonfall.estimate;
 
 /**
- * How much heat a warming pan takes: a line by least squares through the readings themselves, with what vapour and sides took on
- * the way put back. They are less noisy than slopes of a moment, and a switching burner averages out.
+ * How much heat a warming pan takes: a line by least squares through the readings themselves, with what vapour took on the
+ * way put back, less what the sides will take once it boils. They are less noisy than slopes of a moment, and a switching burner averages out.
  *
  * <p>Where a knob was turned the line has one bend, and only what came after it counts. A switching burner bends it again and
  * again: no single bend makes it much straighter.
  */
 final class WarmingLine {
-    /** From there on a reading tells of the heat, in °C above the water boil. */
+    /** The lowest degree, in °C above the water boil, and how many lie from there to where the boil slows the pan. */
     private static final double FROM_C = -40;
 
-    private static final int DEGREES = 40;
+    private static final int DEGREES = 36;
 
     /** What leaves as vapour just below the boil, in °C a minute, whatever the heat: common practice, no source. */
     private static final double VAPOUR_PER_MIN_C = 1.4;
@@ -49,14 +49,14 @@ final class WarmingLine {
     private final double[] fastestPerMinC = new double[DEGREES];
     private double firstT;
     private double firstC;
-    private double lastT = Double.NEGATIVE_INFINITY;
+    private double lastT;
     private double highestC;
     private double lostC;
 
     /**
      * What the line says.
      *
-     * @param perMinC how fast the pan would warm at the boil if nothing left it
+     * @param perMinC how fast the pan would warm at the boil if no vapour left it
      * @param doubt the standard deviation of that by the line's own misses, as a part of it
      * @param turned the logarithm of how many times as much it is as before the knob was turned; 0 where it was not
      * @param fastestPerMinC the fastest pace of a moment since then

@@ -53,6 +53,20 @@ class GelCallTest {
                 .isBetween(-90.0, 90.0);
     }
 
+    @Test
+    void afterTheCall_aPanOffTheHeat_isForeseenNoMore() {
+        List<CookEvent> events = Replayed.events(VariedCook.cook(CookKind.CLEAN, 802));
+        double calledT = Cooks.raisedT(events, AlarmName.GEL_POINT).orElseThrow();
+
+        List<CookStatus> off = events.stream()
+                .filter(CookEvent.StatusTaken.class::isInstance)
+                .map(event -> ((CookEvent.StatusTaken) event).status())
+                .filter(status -> status.t() > calledT && status.stage() == Stage.OFF_THE_HEAT)
+                .toList();
+
+        assertThat(off).isNotEmpty().allMatch(status -> status.forecast().isEmpty());
+    }
+
     /** How many seconds after the true moment either call to it was first raised. */
     private static OptionalDouble calledAfterS(Trace trace) {
         List<CookEvent> events = Replayed.events(trace);
