@@ -19,7 +19,7 @@ final class Fineness {
         this.byHand = byHand;
     }
 
-    /** Forgets how noisy it was. */
+    /** Forgets how noisy the points were; how often a coarse thermometer crosses its steps stays what it is. */
     void begin() {
         noise = new NoiseMeter();
     }
