@@ -16,9 +16,6 @@ final class Forecaster {
     private static final double SETTLE_S = 15;
     private static final double LEAST_RISE_C = 0.7;
 
-    /** Warming from there on tells of the heat: not so far below the boil that cook or burner were others. */
-    private static final double WARMED_FROM_C = -40;
-
     private static final double GROWS_OVER_MIN = 5;
     private static final double BACK_C = 0.3;
     private static final double BACK_PER_MIN_C = 0.1;
@@ -78,7 +75,7 @@ final class Forecaster {
         forecastT = Double.NaN;
         boolean follow = stage.boiling() || stage == Stage.OFF_THE_HEAT;
         double riseC = signals.levelC() - settings.waterBoil().temperatureC();
-        if (!follow && riseC > WARMED_FROM_C) {
+        if (!follow) {
             signals.quick().ifPresent(line -> estimator.warms(signals.t(), riseC, Signals.perMinute(line)));
         }
         estimator.endSecond(signals.t(), follow, boilingForS >= SETTLE_S, stage == Stage.OFF_THE_HEAT, signals.stepC());

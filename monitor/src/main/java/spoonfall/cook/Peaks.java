@@ -4,16 +4,12 @@ package spoonfall.cook;
  * The latest points of a value over time, as far as they may be the highest since some moment: what a later point reaches is
  * forgotten, so that of a pan that climbs few are left to look through.
  */
-final class Peaks {
-    private final double keepS;
-    private double[] times = new double[16];
-    private double[] values = new double[16];
-    private int from;
-    private int to;
+final class Peaks extends TimedPoints {
+    private static final int ROOM = 16;
 
     /** Remembers the last {@code keepS} seconds. */
     Peaks(double keepS) {
-        this.keepS = keepS;
+        super(keepS, ROOM);
     }
 
     /** Takes a point, later than those before. */
@@ -21,20 +17,7 @@ final class Peaks {
         while (from < to && values[to - 1] <= value) {
             to--;
         }
-        while (from < to && times[from] < t - keepS) {
-            from++;
-        }
-        if (to == times.length) {
-            makeRoom();
-        }
-        times[to] = t;
-        values[to] = value;
-        to++;
-    }
-
-    void clear() {
-        from = 0;
-        to = 0;
+        append(t, value);
     }
 
     /** The largest value since {@code sinceT}; {@code otherwise} where there is no point since then. */
@@ -53,17 +36,5 @@ final class Peaks {
             last--;
         }
         return last == from ? otherwise : times[last - 1];
-    }
-
-    private void makeRoom() {
-        int size = to - from;
-        double[] newTimes = 2 * size > times.length ? new double[2 * times.length] : times;
-        double[] newValues = newTimes == times ? values : new double[newTimes.length];
-        System.arraycopy(times, from, newTimes, 0, size);
-        System.arraycopy(values, from, newValues, 0, size);
-        times = newTimes;
-        values = newValues;
-        from = 0;
-        to = size;
     }
 }

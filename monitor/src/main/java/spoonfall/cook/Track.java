@@ -5,37 +5,21 @@ import java.util.OptionalDouble;
 import spoonfall.estimate.MiddleHalf;
 
 /** The latest points of a value over time, oldest first and in order of time, forgetting what is older than it needs. */
-final class Track {
-    private final double keepS;
-    private double[] times = new double[64];
-    private double[] values = new double[64];
+final class Track extends TimedPoints {
+    private static final int ROOM = 64;
+
     private double[] part = new double[16];
     private final PairSlopes slopes = new PairSlopes();
-    private int from;
-    private int to;
     private int added;
 
     /** Remembers the last {@code keepS} seconds. */
     Track(double keepS) {
-        this.keepS = keepS;
+        super(keepS, ROOM);
     }
 
     void add(double t, double value) {
-        while (from < to && times[from] < t - keepS) {
-            from++;
-        }
-        if (to == times.length) {
-            makeRoom();
-        }
-        times[to] = t;
-        values[to] = value;
-        to++;
+        append(t, value);
         added++;
-    }
-
-    void clear() {
-        from = 0;
-        to = 0;
     }
 
     /** Time of the oldest point that is remembered. */
@@ -169,17 +153,5 @@ final class Track {
 
     private int firstAfter(double untilT) {
         return firstSince(Math.nextUp(untilT));
-    }
-
-    private void makeRoom() {
-        int size = to - from;
-        double[] newTimes = size * 2 > times.length ? new double[times.length * 2] : times;
-        double[] newValues = newTimes == times ? values : new double[newTimes.length];
-        System.arraycopy(times, from, newTimes, 0, size);
-        System.arraycopy(values, from, newValues, 0, size);
-        times = newTimes;
-        values = newValues;
-        from = 0;
-        to = size;
     }
 }

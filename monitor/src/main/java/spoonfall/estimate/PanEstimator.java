@@ -73,13 +73,12 @@ public final class PanEstimator {
      * @param perMinC in °C per minute
      */
     public void warms(double t, double riseC, double perMinC) {
-        Warming warming = beginning.warming();
-        if (byHand) {
-            warming.observe(
-                    t, warmed.riseC(t, riseC, perMinC), perMinC); // what is read only now and then stands in between
-        } else {
-            warming.observe(t, riseC, perMinC);
+        if (riseC <= WarmingLine.FROM_C) {
+            return;
         }
+        // What is read only now and then stands in between.
+        double warmedC = byHand ? warmed.riseC(t, riseC, perMinC) : riseC;
+        beginning.warming().observe(t, warmedC, perMinC);
     }
 
     /**

@@ -37,7 +37,7 @@ final class Points {
     private final double[] recentT = new double[KEPT];
     private final double[] recentC = new double[KEPT];
     private int taken;
-    private Spread spread = new Spread(0, 0, 0, 0, 0, 0);
+    private int inLatest;
 
     /**
      * The readings of one point, as the rise in °C.
@@ -66,22 +66,10 @@ final class Points {
         }
         recentT[taken % KEPT] = sumT / inBucket;
         recentC[taken % KEPT] = MiddleHalf.mean(bucket, 0, inBucket, ordered);
-        spread = spread();
         taken++;
+        inLatest = inBucket;
         inBucket = 0;
         return true;
-    }
-
-    private Spread spread() {
-        double lowestC = bucket[0];
-        double highestC = bucket[0];
-        double sumC = 0;
-        for (int i = 0; i < inBucket; i++) {
-            lowestC = Math.min(lowestC, bucket[i]);
-            highestC = Math.max(highestC, bucket[i]);
-            sumC += bucket[i];
-        }
-        return new Spread(lowestC, highestC, sumC / inBucket, bucket[0], bucket[inBucket - 1], inBucket);
     }
 
     void clear() {
@@ -99,9 +87,17 @@ final class Points {
         return recentC[(taken - 1) % KEPT];
     }
 
-    /** How the latest point's readings lie. */
+    /** How the latest point's readings lie; to be asked before the next reading comes. */
     Spread latestSpread() {
-        return spread;
+        double lowestC = bucket[0];
+        double highestC = bucket[0];
+        double sumC = 0;
+        for (int i = 0; i < inLatest; i++) {
+            lowestC = Math.min(lowestC, bucket[i]);
+            highestC = Math.max(highestC, bucket[i]);
+            sumC += bucket[i];
+        }
+        return new Spread(lowestC, highestC, sumC / inLatest, bucket[0], bucket[inLatest - 1], inLatest);
     }
 
     /** The slope of the last minute's points, in °C a minute; 0 while there are too few. */
@@ -134,30 +130,18 @@ final class Points {
     }
 
     private Line line(double lastS) {
-        int n = 0;
-        double sumX = 0;
-        double sumC = 0;
-        double sumXx = 0;
-        double sumXc = 0;
-        double sumCc = 0;
+        LineSums sums = new LineSums();
         for (int i = 0; i < Math.min(taken, KEPT); i++) {
             double x = (recentT[i] - latestT()) / 60;
             if (x >= -lastS / 60) {
-                n++;
-                sumX += x;
-                sumC += recentC[i];
-                sumXx += x * x;
-                sumXc += x * recentC[i];
-                sumCc += recentC[i] * recentC[i];
+                sums.add(x, recentC[i]);
             }
         }
-        double spread = n * sumXx - sumX * sumX;
-        if (spread <= 0) {
-            return new Line(n, 0, Double.POSITIVE_INFINITY);
-        }
-        double perMinC = (n * sumXc - sumX * sumC) / spread;
-        double squares = (n * sumCc - sumC * sumC - perMinC * perMinC * spread) / n;
-        return new Line(n, perMinC, Math.sqrt(Math.max(0, squares) / (n - 2) * n / spread));
+        int n = sums.count();
+        double spread = sums.spreadX();
+        return spread > 0
+                ? new Line(n, sums.slope(), Math.sqrt(sums.misses() / (n - 2) / spread))
+                : new Line(n, 0, Double.POSITIVE_INFINITY);
     }
 
     /**

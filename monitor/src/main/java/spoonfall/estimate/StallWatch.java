@@ -232,26 +232,15 @@ final class StallWatch {
 
     /** The slope of the latest points, in °C a minute. */
     private double recentSlope(double t, double forS) {
-        double n = 0;
-        double sumX = 0;
-        double sumY = 0;
-        double sumXx = 0;
-        double sumXy = 0;
+        LineSums line = new LineSums();
         int from = points;
         while (from > Math.max(0, points - POINTS) && sinceMin(from - 1, t, forS) >= 0) {
             from--;
         }
         for (int i = from; i < points; i++) {
-            double x = sinceMin(i, t, forS);
-            double y = rises[i % POINTS];
-            n++;
-            sumX += x;
-            sumY += y;
-            sumXx += x * x;
-            sumXy += x * y;
+            line.add(sinceMin(i, t, forS), rises[i % POINTS]);
         }
-        double spread = sumXx - sumX * sumX / Math.max(1, n);
-        return n >= 5 && spread > 0 ? (sumXy - sumX * sumY / n) / spread : 0;
+        return line.count() >= 5 && line.spreadX() > 0 ? line.slope() : 0;
     }
 
     /** How many minutes a point came after {@code forS} before {@code t}. */

@@ -8,9 +8,10 @@ package spoonfall.estimate;
  * again: no single bend makes it much straighter.
  */
 final class WarmingLine {
-    /** The lowest degree, in °C above the water boil, and how many lie from there to where the boil slows the pan. */
-    private static final double FROM_C = -40;
+    /** Warming from there on tells of the heat, in °C above the water boil: not so far below that cook or burner were others. */
+    static final double FROM_C = -40;
 
+    /** So many degrees lie from there to where the boil slows the pan. */
     private static final int DEGREES = 36;
 
     /** What leaves as vapour just below the boil, in °C a minute, whatever the heat: common practice, no source. */
