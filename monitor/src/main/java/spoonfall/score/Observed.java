@@ -1,12 +1,8 @@
 package spoonfall.score;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import spoonfall.alarm.AlarmChange;
-import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookSettings;
-import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.WaterBoil;
@@ -39,6 +35,13 @@ public record Observed(CookSettings settings, List<Look> looks, List<Call> raise
      */
     public record Call(double t, String alarm) {}
 
+    /** Keeps the lists as they are now. */
+    public Observed {
+        looks = List.copyOf(looks);
+        raised = List.copyOf(raised);
+        cleared = List.copyOf(cleared);
+    }
+
     /** Runs the trace through a monitor that knows what the trace's metadata says. */
     public static Observed of(Trace trace) {
         return of(trace, ProbeTrust.unchecked("pan"));
@@ -46,49 +49,17 @@ public record Observed(CookSettings settings, List<Look> looks, List<Call> raise
 
     /** The same where the trace comes from a thermometer of which that is known. */
     public static Observed of(Trace trace, ProbeTrust probe) {
-        Observed observed =
-                new Observed(settings(trace.info()), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
-        TraceReplay replay = new TraceReplay(trace, observed.settings, probe);
+        CookSettings settings = settings(trace.info());
+        Notes notes = new Notes();
+        TraceReplay replay = new TraceReplay(trace, settings, probe);
         while (replay.hasNext()) {
-            observed.take(replay.next());
+            notes.take(replay.next());
         }
         // One that falls silent for good has no row at the cook's end: time passes until then all the same.
         trace.info()
                 .firstT("off-the-heat")
-                .ifPresent(endT -> observed.take(replay.monitor().advanceTo(Math.round(endT * 1e9))));
-        return observed;
-    }
-
-    private void take(List<CookEvent> events) {
-        for (CookEvent event : events) {
-            if (event instanceof CookEvent.StatusTaken taken) {
-                CookStatus status = taken.status();
-                looks.add(new Look(status.t(), status.forecast()));
-            } else if (event instanceof CookEvent.AlarmChanged changed) {
-                take(changed);
-            }
-        }
-    }
-
-    private void take(CookEvent.AlarmChanged changed) {
-        Call call = new Call(changed.t(), changed.alarm().name().wireName());
-        if (changed.change() == AlarmChange.RAISED) {
-            raised.add(call);
-        } else if (changed.change() == AlarmChange.UNSUPPRESSED) {
-            takeBackTheEnd(cleared, call.alarm());
-        } else if (changed.change() == AlarmChange.CLEARED || changed.change() == AlarmChange.SUPPRESSED) {
-            cleared.add(call);
-        }
-    }
-
-    /** An alarm that stands after it was suppressed had not ended. */
-    private static void takeBackTheEnd(List<Call> cleared, String alarm) {
-        for (int i = cleared.size() - 1; i >= 0; i--) {
-            if (cleared.get(i).alarm().equals(alarm)) {
-                cleared.remove(i);
-                return;
-            }
-        }
+                .ifPresent(endT -> notes.take(replay.monitor().advanceTo(Math.round(endT * 1e9))));
+        return notes.observed(settings);
     }
 
     /** The last look at or before {@code t}. */
