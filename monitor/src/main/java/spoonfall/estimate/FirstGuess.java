@@ -27,8 +27,9 @@ record FirstGuess(double u, double uDoubt, double v, double vDoubt, double vPerU
     /** By the reading and, if it was seen to warm, by that. */
     static FirstGuess of(double readU, Warming warming, double t) {
         if (warming.known(t)) {
-            double v = warming.v(readU);
-            return new FirstGuess(readU, U_DOUBT, v, v * warming.doubt(), warming.vPerU());
+            Warming.Promise promise = warming.promise();
+            double v = promise.v(readU);
+            return new FirstGuess(readU, U_DOUBT, v, v * promise.doubt(), promise.vPerU());
         }
         double v = Math.max(LEAST_V, (readU - SETS_AT_U) / USUAL_MIN);
         return new FirstGuess(readU, U_DOUBT, v, v * V_DOUBT, 0);

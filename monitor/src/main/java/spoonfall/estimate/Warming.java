@@ -66,17 +66,26 @@ final class Warming {
         return known(t) ? OptionalDouble.of(line.heat().fastestPerMinC()) : OptionalDouble.empty();
     }
 
-    /** How fast u will fall, per minute, once the pan boils at {@code u}: the more water there was to warm, the more heat it took. */
-    double v(double u) {
-        return (u - SUGAR_LESS) * vPerU();
+    /** What the warming until now tells of the boil; to be asked when it is {@link #known}. */
+    Promise promise() {
+        WarmingLine.Heat heat = line.heat();
+        boolean turnedUp = turnedUp(heat);
+        double perMinC = turnedUp ? Math.min(fastestNearPerMinC, MOST_TURNED_UP * heat.perMinC()) : heat.perMinC();
+        double vPerU = WITH_THE_PAN * WATER_KJ_PER_KG_K * perMinC / LATENT_KJ_PER_KG;
+        return new Promise(vPerU, turnedUp ? TURNED_UP_DOUBT : doubt(heat));
     }
 
-    /** How much faster that is where u is larger by one. */
-    double vPerU() {
-        WarmingLine.Heat heat = line.heat();
-        double perMinC =
-                turnedUp(heat) ? Math.min(fastestNearPerMinC, MOST_TURNED_UP * heat.perMinC()) : heat.perMinC();
-        return WITH_THE_PAN * WATER_KJ_PER_KG_K * perMinC / LATENT_KJ_PER_KG;
+    /**
+     * What a pan that warmed so fast will boil away: the more water there was to warm, the more heat it took.
+     *
+     * @param vPerU how much faster u falls, per minute, where it is larger by one
+     * @param doubt the standard deviation of v at a given u, as a part of it
+     */
+    record Promise(double vPerU, double doubt) {
+        /** How fast u will fall, per minute, once the pan boils at {@code u}. */
+        double v(double u) {
+            return (u - SUGAR_LESS) * vPerU;
+        }
     }
 
     /** How fast a pan of which u falls by {@code v} a minute warms where it does not boil, in °C a minute: the same the other way round. */
@@ -84,12 +93,7 @@ final class Warming {
         return v * LATENT_KJ_PER_KG / (WITH_THE_PAN * WATER_KJ_PER_KG_K * (u - SUGAR_LESS));
     }
 
-    /** The standard deviation of v at a given u as a part of it. */
-    double doubt() {
-        WarmingLine.Heat heat = line.heat();
-        if (turnedUp(heat)) {
-            return TURNED_UP_DOUBT;
-        }
+    private static double doubt(WarmingLine.Heat heat) {
         double ofLoss = LOSS_DOUBT_PER_MIN_C / heat.perMinC();
         double ofTurn = TURN_DOUBT * heat.turned() * heat.turned();
         double squares = DOUBT * DOUBT + ofLoss * ofLoss + ofTurn * ofTurn + heat.doubt() * heat.doubt();
