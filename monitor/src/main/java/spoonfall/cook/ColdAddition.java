@@ -1,5 +1,7 @@
 package spoonfall.cook;
 
+import spoonfall.estimate.Thin;
+
 /**
  * Tells a pan into which something cold went: its reading falls within half a minute and then warms again. A pan off the
  * heat falls more slowly and goes on falling; a set test is known by the test window. It is expected back at the boil within
@@ -17,9 +19,6 @@ final class ColdAddition {
     private static final double STEPS = 2;
     private static final double BACK_WITHIN_C = 0.5;
     private static final double LONGEST_S = 900;
-
-    /** Into a pan that thin goes its sugar, which takes long, and who stirs it in knows. */
-    private static final double THIN_C = 1;
 
     /** What lies lower than that above the water boil does not boil with sugar in it. */
     private static final double BOILS_C = 0.3;
@@ -120,7 +119,8 @@ final class ColdAddition {
         double enoughC = Math.max(WARMS_C, STEPS * now.knownStepC());
         boolean bottomed = lowestT - fellT <= BOTTOM_WITHIN_S;
         warms = bottomed && (warms || levelC >= lowestC + enoughC);
-        below = beforeC - waterBoilC >= THIN_C && levelC < waterBoilC + BOILS_C;
+        // Into a thin pan goes its sugar, which takes long, and who stirs it in knows.
+        below = beforeC - waterBoilC >= Thin.READ_C && levelC < waterBoilC + BOILS_C;
         late = warms && (late || (below && comesLate(now)));
         boolean back = levelC >= beforeC - BACK_WITHIN_C || boilsAgain(now, stages);
         if (back || (!stalls() && t - fellT > (warms ? LONGEST_S : LOOKS_FOR_S))) {

@@ -2,6 +2,7 @@ package spoonfall.cook;
 
 import java.util.Optional;
 import spoonfall.estimate.Slots;
+import spoonfall.estimate.Thin;
 
 /**
  * Sees a pan with sugar in it that has fallen below its height and does not warm again, however slowly it cools and whether or
@@ -42,9 +43,6 @@ final class Cooling {
     private static final double GAP_S = 25;
 
     private static final double BOILS_ON_S = 150;
-
-    /** A pan that thin has no sugar yet, and may be turned down to simmer. */
-    private static final double THIN_C = 1;
 
     private final double waterBoilC;
     private final Peaks heights = new Peaks(KEEP_S);
@@ -97,7 +95,7 @@ final class Cooling {
         double highC = Math.max(now.levelC(), now.trendC());
         if (!stages.boiled()
                 || peakC - highC < Math.max(FALLEN_C, FALLEN_STEPS * stepC)
-                || peakC - waterBoilC < THIN_C) {
+                || peakC - waterBoilC < Thin.READ_C) {
             return;
         }
         fromC = peakC;

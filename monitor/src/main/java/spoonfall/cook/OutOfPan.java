@@ -2,6 +2,7 @@ package spoonfall.cook;
 
 import java.util.OptionalDouble;
 import spoonfall.alarm.Condition;
+import spoonfall.estimate.Thin;
 
 /**
  * Tells a probe that left the pan: its reading falls as no pan can cool, towards something far colder. Cold water in the
@@ -24,9 +25,7 @@ final class OutOfPan {
     private static final double DEEP_FALL_C = 6;
     private static final double STAYS_S = 50;
 
-    /** A pan that thin has no sugar yet, which takes it down by 30 °C when it goes in. */
-    private static final double THIN_C = 1;
-
+    /** A thin pan falls by 30 °C when its sugar goes in: a probe that is out of it, by so much more than out of another. */
     private static final double SUGAR_FALL_C = 15;
 
     /** Fruit and water alone boil no higher; into them as much sugar goes, at the kitchen's temperature. */
@@ -137,7 +136,7 @@ final class OutOfPan {
 
     private boolean isOut(double t, double nowC, double stepC) {
         double deepC = fellFromC - nowC;
-        double sugarC = fellFromC < waterBoilC + THIN_C ? SUGAR_FALL_C : 0;
+        double sugarC = fellFromC < waterBoilC + Thin.READ_C ? SUGAR_FALL_C : 0;
         boolean noSugar = fellFromC < waterBoilC + NO_SUGAR_C;
         if (deepC >= SURE_FALL_C + sugarC
                 || (deepC >= (noSugar ? SUGAR_COOLS_C : TOO_DEEP_C)

@@ -2,6 +2,7 @@ package spoonfall.cook;
 
 import java.util.OptionalDouble;
 import spoonfall.alarm.Condition;
+import spoonfall.estimate.Thin;
 
 /**
  * Tells a base that begins to catch: the reading climbs to new heights faster than water could be leaving. What the water allows
@@ -39,9 +40,6 @@ final class Scorching {
 
     /** A reading that does so much of its climb within one third of the time has jumped: no base heats like that. */
     private static final double JUMP_SHARE = 0.75;
-
-    /** Into a pan as thin as that the sugar is still to go, with which it boils degrees higher within a minute or two. */
-    private static final double THIN_C = 0.8;
 
     private static final double REMEMBERS_S = 240;
 
@@ -117,11 +115,11 @@ final class Scorching {
         return t - stoodT > STOOD_S && t - agreedT < AGREED_S;
     }
 
-    /** After a stir the reading climbs as fast, but only back to where it was. */
+    /** After a stir the reading climbs as fast, but only back to where it was, and into a thin pan may go its sugar. */
     private boolean atNewHeights(Signals now) {
         double knownT = now.t() - Foreseen.KNOWN_S;
         double dueC = foreseen.heightC(knownT).orElse(now.levelC());
-        return dueC > waterBoilC + THIN_C
+        return dueC > waterBoilC + Thin.KNOWN_C
                 && now.levelC() > now.earlierPeakC() + allowedPerMinC + NEW_HEIGHTS_C
                 && now.levelC() - dueC > Math.max(ABOVE_C, ABOVE_SIGMAS * foreseen.noiseC(knownT));
     }

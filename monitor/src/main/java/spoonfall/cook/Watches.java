@@ -1,6 +1,7 @@
 package spoonfall.cook;
 
 import spoonfall.alarm.Condition;
+import spoonfall.estimate.Thin;
 
 /**
  * Decides, once a second, whether what each alarm of the pan warns of is so. Holds what must be remembered
@@ -16,9 +17,7 @@ final class Watches {
     /** A pan that comes back from a test goes on falling for so long by its thermometer. */
     private static final double TURNS_S = 10;
 
-    /** A pan that thin has no sugar yet: that it cools is seen to be a simmer only when it has settled. */
-    private static final double THIN_C = 1;
-
+    /** That a thin pan cools is seen to be a simmer only when it has settled. */
     private static final double SETTLES_S = 240;
 
     /** Who takes a pan off so close to the setting point may well mean it, and is asked later. */
@@ -109,7 +108,7 @@ final class Watches {
         }
         if (Double.isNaN(offSinceT)) {
             offSinceT = signals.t();
-            thin = signals.peakC() - settings.waterBoil().temperatureC() < THIN_C;
+            thin = signals.peakC() - settings.waterBoil().temperatureC() < Thin.READ_C;
             shortC = settings.gelPointC() - signals.peakC();
             double riseC = signals.peakC() - settings.waterBoil().temperatureC();
             doneC = Math.max(

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;
 import spoonfall.estimate.Slots;
+import spoonfall.estimate.Thin;
 
 /**
  * Sees a pan that stood off the heat and now warms again: until it boils where it boiled before no water leaves, and what was
@@ -33,9 +34,6 @@ final class WayBack {
 
     /** Slower than that no hob warms a pan. */
     private static final double WARMS_PER_MIN_C = 1.2;
-
-    /** A pan that thin has no sugar yet, with which everything changes. */
-    private static final double THIN_C = 1;
 
     private static final double LONGEST_S = 600;
 
@@ -87,7 +85,7 @@ final class WayBack {
         double boilC = boiledAtC.orElse(Double.NEGATIVE_INFINITY);
         double levelC = now.levelC();
         double stepC = now.knownStepC();
-        boolean known = boilC - waterBoilC >= THIN_C && levelC < boilC + HIGHER_C;
+        boolean known = boilC - waterBoilC >= Thin.READ_C && levelC < boilC + HIGHER_C;
         if (!known || (levelC > boilC - BACK_C && !arrives(now.t()))) {
             restart();
             return;

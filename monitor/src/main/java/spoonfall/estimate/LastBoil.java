@@ -9,9 +9,6 @@ final class LastBoil {
     /** What was watched for less than that, in seconds, was not known. */
     private static final double LEAST_S = 180;
 
-    /** A pan that thin had no sugar yet, with which everything changes. */
-    private static final double THIN_C = 0.8;
-
     private static final double ABOVE_C = 0.3;
     private static final double ABOVE_TIMES = 1.5;
 
@@ -44,7 +41,7 @@ final class LastBoil {
 
     /** Whether a boil before is remembered; what is known of it is still in the bank. */
     boolean knows(FilterBank bank) {
-        return !Double.isNaN(endedT) && bank.riseC() >= THIN_C;
+        return !Double.isNaN(endedT) && bank.riseC() >= Thin.KNOWN_C;
     }
 
     /** Whether it is still well below where it boiled and climbs towards that, if only in a coarse thermometer's steps. */
@@ -59,7 +56,7 @@ final class LastBoil {
         }
         double climbPerMinC = Math.max(stoodPerMinC, bank.climbPerMinC());
         double mostC = bank.riseC() + ABOVE_C + ABOVE_TIMES * climbPerMinC * (t - endedT) / 60;
-        if (riseC < THIN_C || riseC > mostC) {
+        if (riseC < Thin.KNOWN_C || riseC > mostC) {
             return false;
         }
         if (stoodPerMinC > 0) {

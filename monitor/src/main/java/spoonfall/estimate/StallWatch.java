@@ -36,9 +36,6 @@ final class StallWatch {
 
     private static final double FALLS_OVER_S = 45;
 
-    /** A pan that thin hardly climbs, and may be simmering its fruit before the sugar goes in. */
-    private static final double THIN_C = 0.8;
-
     /** Neighbouring points are alike; over minutes they tell more than a filter may make of them one by one. */
     private static final double OVER_MINUTES = 0.3;
 
@@ -174,7 +171,7 @@ final class StallWatch {
         } else if (!level) {
             return; // it cools, or something cold went in: that is another matter
         }
-        if (bank.riseC() < THIN_C || recentSlope(t, FALLS_OVER_S) < FALLS_PER_MIN_C) {
+        if (bank.riseC() < Thin.KNOWN_C || recentSlope(t, FALLS_OVER_S) < FALLS_PER_MIN_C) {
             return;
         }
         int since = standing.since(t, followedSinceT + KNOWN_S, stepC, bare(), riseC + dropC);
