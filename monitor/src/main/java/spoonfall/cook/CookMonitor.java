@@ -140,7 +140,7 @@ public final class CookMonitor {
         List<CookEvent> events = advanceTo(Math.min(atNanos, nextSecondNanos));
         nowMillis = Math.max(nowMillis, millisAt(atNanos));
         lastSecond = Math.max(lastSecond, nowMillis / 1000);
-        pan.listenSince(timeS());
+        pan.probe().watch().listenSince(timeS());
         events.add(new CookEvent.CameBack(timeS(), timeS() - leftT));
         return events;
     }
@@ -242,7 +242,9 @@ public final class CookMonitor {
         Condition lost = Condition.when(unrecorded.isPresent());
         board.update(t, AlarmName.NOT_RECORDING, lost, () -> AlarmText.notRecording(unrecorded.orElseThrow()), events);
         if (!others.none()) {
-            pan.signals().ifPresent(now -> others.compare(t, now, pan.stages().stage(), pan.quality(t), board, events));
+            PanProbe probe = pan.probe();
+            probe.signals()
+                    .ifPresent(now -> others.compare(t, now, pan.stages().stage(), probe.quality(t), board, events));
         }
         if (second % STATUS_EVERY_S == 0) {
             events.add(new CookEvent.StatusTaken(pan.status(t)));

@@ -26,7 +26,7 @@ final class PanTalk {
         tests.say(t, nowMillis, word, panForATest(t)).ifPresent(events::add);
         if (tests.set() != wasSet) {
             // what the readings do meanwhile is not the pan's way to its set
-            watch.breakOff();
+            watch.probe().breakOff();
             enter(t, tests.set() ? stages.end() : stages.goOn(), events);
         }
         if (!tests.aim().equals(before)) {
@@ -55,7 +55,7 @@ final class PanTalk {
 
     /** The pan as it came off the heat: whoever says so a little late finds the reading falling already. */
     private SetTests.Pan panForATest(double t) {
-        Optional<Signals> trusted = watch.trusted(t);
+        Optional<Signals> trusted = watch.probe().trusted(t);
         if (trusted.isEmpty()) {
             return new SetTests.Pan(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         }

@@ -1,0 +1,77 @@
+package spoonfall.cook;
+
+/**
+ * How high the pan is taken to be by all that is known of it, which its stage is judged by. What is read counts, but not where
+ * it climbs faster than water could leave, nor as the gel point while that may yet be far away.
+ */
+final class PanHeight {
+    /** What climbs too fast is held back by so much below the gel point until it is seen whether it is real. */
+    private static final double NOT_YET_C = 0.05;
+
+    /** Back from a set test it climbs as fast, but only to where it was. */
+    private static final double NEW_HEIGHTS_C = 0.3;
+
+    /** The gel point is not called while it may be further away than that, in seconds. */
+    private static final double TOO_EARLY_S = 240;
+
+    private final CookSettings settings;
+    private final Pace pace;
+    private final Stages stages;
+    private final Forecaster forecaster;
+    private final SetTests tests;
+    private final PanAlarms alarms;
+    private final TooFast tooFast;
+
+    PanHeight(
+            CookSettings settings, Pace pace, Stages stages, Forecaster forecaster, SetTests tests, PanAlarms alarms) {
+        this.settings = settings;
+        this.pace = pace;
+        this.stages = stages;
+        this.forecaster = forecaster;
+        this.tests = tests;
+        this.alarms = alarms;
+        tooFast = new TooFast(settings.waterBoil().temperatureC());
+    }
+
+    /** Forgets the way here, at {@code t}. */
+    void restart(double t) {
+        tooFast.restart(t);
+    }
+
+    /** How high it is, in °C; to be asked once a second. {@code readT} is when it was read last. */
+    double knownC(double readT, Signals now) {
+        double t = now.t();
+        double knownC = byReadings(readT, now);
+        if (pace.shows()) {
+            knownC = Math.min(knownC, tooFast.atMostC(now, stages.boilingForS(t), pace.noticesS(), forecaster));
+        }
+        boolean misleads = alarms.misledByTheBase(t);
+        if (stages.stage().atOrPastGelPoint() || !(misleads || tooEarly(now, knownC))) {
+            return knownC;
+        }
+        boolean far = alarms.misledIntoTheWindow(t);
+        double mostC = far ? tests.aim().windowFromC() : tests.aim().gelPointC();
+        return Math.min(knownC, mostC - NOT_YET_C);
+    }
+
+    /**
+     * That it went on too far must be read, not only foreseen, where readings are minutes apart; and so must the window be while
+     * nothing is known of its climb: a line through the way to the boil leads past that.
+     */
+    private double byReadings(double readT, Signals now) {
+        double knownC = forecaster.temperatureC(pace.carriedT(now.t(), readT), now.trendC());
+        double mostC = settings.gelPointC() + PastGelPoint.MARGIN_C - NOT_YET_C;
+        if (pace.shows()) {
+            mostC = forecaster.knows() ? knownC : tests.aim().windowFromC() - NOT_YET_C;
+        }
+        return Math.min(knownC, Math.max(now.levelC(), mostC));
+    }
+
+    /** Whether the pan may yet be far from the gel point, though it seems to be there or climbs as if it were. */
+    private boolean tooEarly(Signals now, double knownC) {
+        boolean there = knownC > tests.aim().gelPointC() - NOT_YET_C;
+        return pace.shows()
+                && ((forecaster.climbsTooFast(now) && now.levelC() > now.earlierPeakC() + NEW_HEIGHTS_C)
+                        || (there && forecaster.mayTakeLongerThan(TOO_EARLY_S, now.t(), now.trendC())));
+    }
+}
