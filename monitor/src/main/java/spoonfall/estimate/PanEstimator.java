@@ -246,6 +246,11 @@ public final class PanEstimator {
         return stall.countsOn() * climbPerMinC() * Math.max(0, 1 - NINETY_PERCENT * bank.paceDoubt());
     }
 
+    /** How unsure that pace is, as a part of it: a standard deviation. */
+    public double paceDoubt() {
+        return bank.paceDoubt();
+    }
+
     /** The dissolved solids of a pan that boils {@code riseC} above water, as a fraction by mass. */
     public double solids(double riseC) {
         return curve.solidsAt(riseC);
@@ -267,6 +272,7 @@ public final class PanEstimator {
             }
             lastBoil.begins(t);
             fineness.begin();
+            stall.anotherPan();
         }
         begun = true;
         lastT = t;
@@ -314,7 +320,7 @@ public final class PanEstimator {
     private void followStall(double t, double riseC) {
         boolean stood = stall.still();
         stall.point(t, riseC, bank, fineness.variance(), fineness.stepsC(), astray.lowForS(t));
-        if (stood && !stall.still() && !stall.fell()) {
+        if (stall.heatBack() || (stood && !stall.still() && !stall.fell())) {
             bank.goOn(riseC, fineness.variance(), stall.climbBefore());
             resume();
         }
