@@ -178,7 +178,7 @@ final class PanWatch {
                 fresh && alarms.coldAdded());
     }
 
-    /** How fast the pan should be moving just now, whatever the reading does. */
+    /** How fast the pan should be moving at least just now, whatever the reading does. */
     private OptionalDouble expectedPerMinC() {
         if (signals.isEmpty() || !stages.stage().boiling()) {
             return OptionalDouble.empty();
@@ -192,7 +192,7 @@ final class PanWatch {
             return OptionalDouble.empty(); // the pan is not where it is thought to be
         }
         double riseC = levelC - settings.waterBoil().temperatureC();
-        return forecaster.expectedPerMinC(riseC);
+        return forecaster.leastPerMinC(riseC);
     }
 
     private void watchPan(double t, Signals now, List<CookEvent> events) {
