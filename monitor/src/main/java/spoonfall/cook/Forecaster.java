@@ -22,6 +22,11 @@ final class Forecaster {
     private static final double TOO_FAST_PER_MIN_C = 0.8;
     private static final double TOO_FAST_TIMES = 1.8;
 
+    /** A pace that was seen is known better than to that part, also just after something went in or was tested. */
+    private static final double USUAL_DOUBT = 0.4;
+
+    private static final double GUESSED = 4;
+
     /** So many standard deviations below what is known the pan hardly ever is. */
     private static final double SURE_SIGMAS = 2.6;
 
@@ -249,6 +254,13 @@ final class Forecaster {
         return riseC >= LEAST_RISE_C && knowsTheClimb()
                 ? OptionalDouble.of(estimator.climbPerMinC())
                 : OptionalDouble.empty();
+    }
+
+    /** The same less what is in doubt of a pace that is only guessed, as where the pan was not seen to warm. */
+    OptionalDouble leastPerMinC(double riseC) {
+        double guessed = Math.max(0, estimator.paceDoubt() - USUAL_DOUBT);
+        OptionalDouble perMinC = expectedPerMinC(riseC);
+        return perMinC.isPresent() ? OptionalDouble.of(perMinC.getAsDouble() / (1 + GUESSED * guessed)) : perMinC;
     }
 
     /** Dissolved solids at {@code riseC} above the water boil, as a fraction by mass. */

@@ -131,7 +131,7 @@ final class PanWatch {
         return forecast;
     }
 
-    /** How fast the pan should be moving just now, whatever the reading does. */
+    /** How fast the pan should be moving at least just now, whatever the reading does. */
     private OptionalDouble expectedPerMinC() {
         Optional<Signals> signals = probe.signals();
         if (signals.isEmpty() || !stages.stage().boiling()) {
@@ -146,7 +146,7 @@ final class PanWatch {
             return OptionalDouble.empty(); // the pan is not where it is thought to be
         }
         double riseC = levelC - settings.waterBoil().temperatureC();
-        return forecaster.expectedPerMinC(riseC);
+        return forecaster.leastPerMinC(riseC);
     }
 
     private void look(double t, Signals now, List<CookEvent> events) {

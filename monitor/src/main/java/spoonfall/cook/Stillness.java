@@ -44,6 +44,9 @@ final class Stillness {
     /** A boiling pan of which nothing is known yet climbs by that at least, in °C a minute: a fine reading shows it. */
     private static final double SLOWEST_PER_MIN_C = 0.04;
 
+    /** A thermometer that was never seen to flicker may be so quiet that it shows a step only where it is due, sooner or later. */
+    private static final double DUE_UNSEEN = 1.6;
+
     private static final double UNKNOWN_S = 90;
     private static final int UNKNOWN_READINGS = 10;
 
@@ -57,6 +60,7 @@ final class Stillness {
 
     private static final double SAME_C = 1e-6;
 
+    private final Flicker flicker = new Flicker();
     private StillRuns runs = new StillRuns();
     private Optional<StillRuns> ofTheBoil = Optional.empty();
     private int readings;
@@ -82,11 +86,14 @@ final class Stillness {
             wentOn = false;
             beginRun(t); // nothing was heard: that is no standstill
         } else if (Math.abs(temperatureC - valueC) > SAME_C) {
+            flicker.moves(t, temperatureC - valueC, t - runSinceT, readings);
             moves(temperatureC - valueC);
             if (!begunAway) {
                 runs.end(t, t - runSinceT, dueC(t - runSinceT));
             }
             beginRun(t);
+        } else {
+            flicker.stays();
         }
         readings++;
         runs.see(temperatureC);
@@ -209,6 +216,10 @@ final class Stillness {
         double leastDueC = known || !boiling ? 0 : SLOWEST_PER_MIN_C * lastsS / 60;
         boolean longerThanEver =
                 lastsS >= longestS && Math.max(leastDueC, dueC(lastsS)) >= MOST_DUE_TIMES * runs.mostDueC();
+        boolean fine = stepC < COARSE_C;
+        if (boiling && fine && flicker.quiet(runS(), readings)) {
+            return false; // it may be the pan that stands
+        }
         boolean longRun = runs.count() >= LONG_RUNS && lastsS >= LONG_TIMES * longestS;
         double dueSteps = longRun ? OVERDUE_IF_LONG_STEPS : OVERDUE_STEPS;
         if (lastsS >= LEAST_OVERDUE_S && overdue >= dueSteps && longerThanEver) {
@@ -217,9 +228,9 @@ final class Stillness {
         if (!boiling || same < LEAST_READINGS || lastsS < LEAST_RUN_S) {
             return false;
         }
-        boolean fine = stepC < COARSE_C;
         if (runs.count() < LEAST_RUNS) {
-            boolean aStepWasDue = lastsS / 60 * SLOWEST_PER_MIN_C >= stepC || overdue >= 1;
+            double due = flicker.seen() ? 1 : DUE_UNSEEN;
+            boolean aStepWasDue = lastsS / 60 * SLOWEST_PER_MIN_C >= due * stepC || overdue >= due;
             return fine && longerThanEver && aStepWasDue && lastsS >= UNKNOWN_S && same >= UNKNOWN_READINGS;
         }
         boolean seesSteps = runs.rangeC() >= STEPS_SEEN * stepC

@@ -155,6 +155,7 @@ final class BoilingPan {
             }
             lastBoil.begins(t);
             fineness.begin();
+            stall.anotherPan();
         }
         begun = true;
         lastT = t;
@@ -198,7 +199,7 @@ final class BoilingPan {
     private void followStall(double t, double riseC) {
         boolean stood = stall.still();
         stall.point(t, riseC, bank, fineness.variance(), fineness.stepsC(), astray.lowForS(t));
-        if (stood && !stall.still() && !stall.fell()) {
+        if (stall.heatBack() || (stood && !stall.still() && !stall.fell())) {
             bank.goOn(riseC, fineness.variance(), stall.climbBefore());
             resume();
         }

@@ -212,6 +212,11 @@ final class FilterBank {
         return climbPerMinC;
     }
 
+    /** How fast it would climb if u fell by {@code v} a minute, in °C a minute. */
+    double climbPerMinC(double v) {
+        return -mean(3) * curve.riseSlopeC(u()) * v;
+    }
+
     /** How fast the rise climbs besides, in °C a minute, for the sugar that acid inverts. */
     double inversionPerMinC() {
         return inverting.growth(u()) * Math.max(0, mean(4)) * riseC() / mean(3);

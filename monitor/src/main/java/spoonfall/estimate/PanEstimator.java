@@ -199,6 +199,11 @@ public final class PanEstimator {
         return pan.stall().countsOn() * climbPerMinC() * Math.max(0, 1 - NINETY_PERCENT * bank.paceDoubt());
     }
 
+    /** How unsure that pace is, as a part of it: a standard deviation. */
+    public double paceDoubt() {
+        return bank.paceDoubt();
+    }
+
     /** The dissolved solids of a pan that boils {@code riseC} above water, as a fraction by mass. */
     public double solids(double riseC) {
         return curve.solidsAt(riseC);

@@ -46,6 +46,7 @@ final class StallWatch {
     private static final double MAYBE_PART = 0.2;
 
     private static final int POINTS = 32;
+    private static final int LATEST = 4;
 
     private final double[] times = new double[POINTS];
     private final double[] rises = new double[POINTS];
@@ -53,18 +54,26 @@ final class StallWatch {
     private final Colour colour = new Colour();
     private int points;
     private final Standing standing = new Standing();
+    private final HeatBack heat = new HeatBack();
     private double followedSinceT = Double.NaN;
     private double deepC;
     private double offsC;
     private double leftT;
     private double sinceT;
     private boolean still;
+    private boolean heatBack;
     private boolean level;
     private boolean fell;
     private boolean falling;
     private double climbBefore;
     private double stillC;
     private double jumpedToC = Double.NaN;
+
+    /** Begins with another pan. */
+    void anotherPan() {
+        heat.begin();
+        begin();
+    }
 
     /** Begins afresh, with what came before forgotten. */
     void begin() {
@@ -111,6 +120,11 @@ final class StallWatch {
         return falling;
     }
 
+    /** Whether the heat came back to a pan that had lost it without being known to stand: it climbs by {@link #climbBefore} again. */
+    boolean heatBack() {
+        return heatBack;
+    }
+
     /** How fast it climbed before it stood still, in °C a minute. */
     double climbBefore() {
         return climbBefore;
@@ -125,9 +139,11 @@ final class StallWatch {
      * @param lowForS how long the readings have been far below what they should be; 0 if they are not
      */
     void point(double t, double riseC, FilterBank bank, double variance, double stepC, double lowForS) {
+        double minutes = points == 0 ? 0 : (t - times[(points - 1) % POINTS]) / 60;
         times[points % POINTS] = t;
         rises[points % POINTS] = riseC;
         jitter.observe(riseC);
+        heatBack = false;
         if (points++ == 0) {
             sinceT = t;
             leftT = t;
@@ -155,6 +171,7 @@ final class StallWatch {
         fell = lowForS > 0 && (fell || riseC < standing.riseCAt(t - lowForS - BEFORE_S) - dropC);
         level = lowForS > 0 && lowForS < LEVEL_S && !fell;
         if (lowForS == 0) {
+            seeWhetherHeatIsBack(t, minutes, bank);
             followedSinceT = Double.isNaN(followedSinceT) ? t : followedSinceT;
             colour.observe(riseC - bank.riseC());
             if (standing.remembersAt(t)) {
@@ -227,8 +244,39 @@ final class StallWatch {
         }
     }
 
+    private void seeWhetherHeatIsBack(double t, double minutes, FilterBank bank) {
+        heat.observe(t, minutes, bank);
+        double lostForS = heat.lostForS(t);
+        boolean above = points > LATEST && latestC() > bank.riseC(); // or it comes back from a stir
+        if (lostForS > 0
+                && above
+                && (climbsAgain(t, Math.min(AGAIN_S, lostForS), bank)
+                        || climbsAgain(t, Math.min(KNOWN_S, lostForS), bank))) {
+            heatBack = true;
+            climbBefore = bank.climbPerMinC(heat.usualV());
+            lookAfresh();
+        }
+    }
+
+    private boolean climbsAgain(double t, double forS, FilterBank bank) {
+        return heat.back(recentLine(t, forS), bank);
+    }
+
+    private double latestC() {
+        double sumC = 0;
+        for (int i = points - LATEST; i < points; i++) {
+            sumC += rises[i % POINTS];
+        }
+        return sumC / LATEST;
+    }
+
     /** The slope of the latest points, in °C a minute. */
     private double recentSlope(double t, double forS) {
+        LineSums line = recentLine(t, forS);
+        return line.count() >= 5 && line.spreadX() > 0 ? line.slope() : 0;
+    }
+
+    private LineSums recentLine(double t, double forS) {
         LineSums line = new LineSums();
         int from = points;
         while (from > Math.max(0, points - POINTS) && sinceMin(from - 1, t, forS) >= 0) {
@@ -237,7 +285,7 @@ final class StallWatch {
         for (int i = from; i < points; i++) {
             line.add(sinceMin(i, t, forS), rises[i % POINTS]);
         }
-        return line.count() >= 5 && line.spreadX() > 0 ? line.slope() : 0;
+        return line;
     }
 
     /** How many minutes a point came after {@code forS} before {@code t}. */

@@ -21,7 +21,7 @@ import spoonfall.probe.trace.TraceInfo;
  */
 class FaultsToldApartTest {
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {13, 25, 119, 4061, 4072, 4075})
+    @ValueSource(longs = {13, 25, 62, 119, 4061, 4072, 4075})
     void stall_isRaisedWhileItLasts_whenSoLittleLeavesThatTheReadingIsFlat(long seed) {
         Trace trace = VariedCook.cook(CookKind.STALL, seed);
         double raisedT = firstRaisedT(trace, AlarmName.STALLED).orElseThrow();
@@ -30,7 +30,7 @@ class FaultsToldApartTest {
 
     /** Its steps are so coarse that it is called stuck first. */
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {62, 209, 223, 278})
+    @ValueSource(longs = {209, 223, 278})
     void stall_isRaisedWhileItLasts_whenTheReadingStirsAgainWhereItStood(long seed) {
         Trace trace = VariedCook.cook(CookKind.STALL, seed);
         double stuckT = firstRaisedT(trace, AlarmName.PROBE_STUCK).orElseThrow();

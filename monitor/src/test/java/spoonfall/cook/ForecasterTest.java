@@ -53,6 +53,17 @@ final class ForecasterTest {
         assertThat(known.noiseC()).isBetween(0.001, 0.1);
     }
 
+    /** Nobody saw it warm: half a minute after the boil its pace is a guess, a quarter of an hour later it is known. */
+    @Test
+    void ofAPaceThatIsOnlyGuessed_littleIsCountedOn() {
+        Forecaster guessed = MadePan.climbing(1.5, t -> 0).watch(60).forecaster();
+        assertThat(guessed.leastPerMinC(2).orElseThrow())
+                .isLessThan(0.6 * guessed.expectedPerMinC(2).orElseThrow());
+        assertThat(known.leastPerMinC(3).orElseThrow())
+                .isGreaterThan(0.95 * known.expectedPerMinC(3).orElseThrow());
+        assertThat(unknown.leastPerMinC(3)).isEmpty();
+    }
+
     @Test
     void theForecast_isOfTheGelPointAndOfTheWindowBelowIt() {
         Forecast forecast = known.forecast(WATCHED_S).orElseThrow();

@@ -158,12 +158,50 @@ final class StillnessTest {
     }
 
     @ParameterizedTest(name = "{0} °C a minute, growing by {1} a minute: {2} s")
-    @CsvSource({"0.15, 0, 90", "0.12, 0.1, 90", "0.06, 0, 125", "3, 0, 60", "0.24, 0, 63", "-0.15, 0, 188"})
+    @CsvSource({"0.15, 0, 90", "0.12, 0.1, 93", "0.06, 0, 200", "3, 0, 60", "0.24, 0, 63", "-0.15, 0, 300"})
     void aReadingThatShouldHaveTakenTwoSteps_isStuckThoughItNeverFlickered(
             double perMin, double grows, double expectedS) {
         perMinC = OptionalDouble.of(perMin);
         growsPerMin = grows;
         assertThat(stuckAfterS(1, 1)).isEqualTo(expectedS);
+    }
+
+    /** It takes its steps one by one, so many seconds each, as a thermometer without noise does. */
+    private void stepsUp(int steps, double lengthS) {
+        for (int i = 0; i < steps; i++) {
+            for (double s = 0; s < lengthS; s += everyS) {
+                read(LOW_C - i * stepC);
+            }
+        }
+    }
+
+    @ParameterizedTest(name = "steps of {0} °C, each for {1} s, read every {2} s: {3} s")
+    @CsvSource({
+        "0.125, 31, 1, -1",
+        "0.125, 29, 1, 90",
+        "0.19, 40, 1, -1",
+        "0.21, 40, 1, 168",
+        "0.125, 50, 5, -1",
+        "0.125, 45, 5, 90"
+    })
+    void aFineReadingThatGoesFromStepToStepWithoutFlicker_mayStandWithThePan(
+            double step, double lengthS, double everyS, double expectedS) {
+        this.everyS = everyS;
+        stepC = step;
+        perMinC = OptionalDouble.of(0.15);
+        boils(2);
+        stepsUp(2, lengthS);
+        assertThat(stuckAfterS()).isEqualTo(expectedS);
+    }
+
+    @ParameterizedTest(name = "{0} moves, {1} s each: {2} s")
+    @CsvSource({"4, 20, 80", "3, 20, -1", "4, 21, -1"})
+    void whatWasSeenToFlicker_isStuckAllTheSame(int moves, double lengthS, double expectedS) {
+        perMinC = OptionalDouble.of(0.15);
+        boils(2);
+        flicker(moves, lengthS);
+        stepsUp(2, 40);
+        assertThat(stuckAfterS()).isEqualTo(expectedS);
     }
 
     @ParameterizedTest(name = "{0} runs of {1} s: {2} s")

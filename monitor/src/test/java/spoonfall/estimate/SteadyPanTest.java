@@ -43,6 +43,25 @@ final class SteadyPanTest {
         assertAllWithin(0.15, afterFive);
     }
 
+    /**
+     * Heat that goes early in a cook is not always missed, so that the filters take the pan for a slow one. Measured four minutes after it
+     * is back: one of twenty pans forecast for more than twice the time, two for more than 40 % more; before the heat's return was looked for five and six.
+     */
+    @Test
+    void heatThatComesBack_isBelievedThoughNobodyMissedIt() {
+        double[] late = errors(seed -> {
+            Follower follower = new Follower(new SteadyPan(2.1, 0.40, 1.35, 0.1, seed), 1).forS(400);
+            follower.pan.heat(0);
+            follower.forS(360);
+            follower.pan.heat(1.35);
+            return follower.forS(240).error();
+        });
+        assertThat(Arrays.stream(late).filter(error -> error > 0.4).count())
+                .as("%s", Arrays.toString(late))
+                .isLessThanOrEqualTo(3);
+        assertThat(Arrays.stream(late).filter(error -> error < -0.15).count()).isZero();
+    }
+
     /** Measured: 1 % more 37 s after the stir's end, 0.1 % a minute later; the most 3.1 %. */
     @Test
     void aStirsDip_movesNothing() {

@@ -1,0 +1,66 @@
+package spoonfall.estimate;
+
+/**
+ * Sees that a pan climbs again which had lost its heat without anybody being sure of it, as under a lid: by and by the filters
+ * took its pace for nothing, and would take minutes to believe in another one. Heat that comes back is most likely what it was.
+ * The numbers are judgements, no source.
+ */
+final class HeatBack {
+    /** Less than such a part of its usual pace is none to speak of. */
+    private static final double LOST_PART = 0.3;
+
+    private static final double BACK_PART = 0.5;
+    private static final int LEAST_POINTS = 8;
+    private static final double SURE_ERRORS = 2.5;
+
+    /** A pace of which so little is known, as a part of it, is not the usual one. */
+    private static final double MOST_DOUBT = 0.25;
+
+    private static final double LEARNS_MIN = 3;
+
+    /** The heat may have been turned down for good. */
+    private static final double FORGETS_MIN = 20;
+
+    private double usualV = Double.NaN;
+    private double lostT = Double.NaN;
+
+    /** Begins afresh, with another pan. */
+    void begin() {
+        usualV = Double.NaN;
+        lostT = Double.NaN;
+    }
+
+    /** How fast u usually falls, per minute. */
+    double usualV() {
+        return usualV;
+    }
+
+    /** For how many seconds it is known at {@code t} to have lost its heat; 0 if it has not. */
+    double lostForS(double t) {
+        return Double.isNaN(lostT) ? 0 : t - lostT;
+    }
+
+    /** Takes note of what is known of the pan at {@code t}, {@code minutes} after the last time. */
+    void observe(double t, double minutes, FilterBank bank) {
+        double v = bank.v();
+        if (v < BACK_PART * usualV) {
+            lostT = Double.isNaN(lostT) && v < LOST_PART * usualV ? t : lostT;
+            usualV *= Math.exp(-minutes / FORGETS_MIN);
+            return;
+        }
+        lostT = Double.NaN;
+        if (bank.paceDoubt() < MOST_DOUBT) {
+            usualV = Double.isNaN(usualV) ? v : usualV + (v - usualV) * -Math.expm1(-minutes / LEARNS_MIN);
+        }
+    }
+
+    /** Whether the latest readings, of which {@code line} tells by minutes, surely climb again as they usually would. */
+    boolean back(LineSums line, FilterBank bank) {
+        if (line.count() < LEAST_POINTS || !(line.spreadX() > 0)) {
+            return false;
+        }
+        double slope = line.slope();
+        double error = Math.sqrt(line.misses() / (line.count() - 2) / line.spreadX());
+        return slope >= Math.max(BACK_PART * bank.climbPerMinC(usualV), SURE_ERRORS * error);
+    }
+}
