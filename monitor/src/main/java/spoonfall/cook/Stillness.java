@@ -37,6 +37,10 @@ final class Stillness {
 
     private static final double OVERDUE_STEPS = 2;
     private static final double OVERDUE_IF_LONG_STEPS = 1.4;
+
+    /** The pace of a pan that has not yet taken a coarse thermometer over a step is a guess, and may be twice the truth. */
+    private static final double OVERDUE_BY_A_GUESS_STEPS = 2.5;
+
     private static final double LONG_TIMES = 2;
     private static final int LONG_RUNS = 4;
     private static final double LEAST_OVERDUE_S = 60;
@@ -210,14 +214,17 @@ final class Stillness {
         boolean longerThanEver =
                 lastsS >= longestS && Math.max(leastDueC, dueC(lastsS)) >= MOST_DUE_TIMES * runs.mostDueC();
         boolean longRun = runs.count() >= LONG_RUNS && lastsS >= LONG_TIMES * longestS;
+        boolean fine = stepC < COARSE_C;
         double dueSteps = longRun ? OVERDUE_IF_LONG_STEPS : OVERDUE_STEPS;
+        if (!fine && climbedBeforeC < stepC) {
+            dueSteps = OVERDUE_BY_A_GUESS_STEPS;
+        }
         if (lastsS >= LEAST_OVERDUE_S && overdue >= dueSteps && longerThanEver) {
             return true;
         }
         if (!boiling || same < LEAST_READINGS || lastsS < LEAST_RUN_S) {
             return false;
         }
-        boolean fine = stepC < COARSE_C;
         if (runs.count() < LEAST_RUNS) {
             boolean aStepWasDue = lastsS / 60 * SLOWEST_PER_MIN_C >= stepC || overdue >= 1;
             return fine && longerThanEver && aStepWasDue && lastsS >= UNKNOWN_S && same >= UNKNOWN_READINGS;

@@ -101,6 +101,83 @@ final class ProbeWatchTest {
         assertThat(probe.heardAt(1419 + 453)).isFalse();
     }
 
+    /** Says what it shows that many seconds after the last time. */
+    private void says(double afterS, double c) {
+        t += afterS;
+        probe.accept(t, c, true);
+    }
+
+    /** Says only that it moved, one second or some later, to and fro between two steps. */
+    private void flickers(int times) {
+        for (int i = 0; i < times; i++) {
+            says(i % 3 == 0 ? 4 : 1, 101 + 0.1 * (i % 2));
+        }
+    }
+
+    private boolean waitsAMinute() {
+        boolean heard = probe.heardAt(t + 60);
+        assertThat(probe.heardAt(t + (heard ? 60.01 : 5.01))).isFalse();
+        assertThat(probe.heardAt(t + 5)).isTrue();
+        return heard;
+    }
+
+    @Test
+    void whatSpeaksOnlyWhenItsReadingMoves_isSilentAfterAMinute() {
+        flickers(16);
+        assertThat(waitsAMinute()).as("fifteen moves").isFalse();
+        flickers(1);
+        says(1, 101.1);
+        assertThat(waitsAMinute()).as("sixteen and more").isTrue();
+        assertThat(is(AlarmName.PROBE_SILENT, t + 60)).isFalse();
+        assertThat(is(AlarmName.PROBE_SILENT, t + 61)).isTrue();
+    }
+
+    @Test
+    void aSignOfLife_isNoReadingThatStayedTheSame_butWhatComesAsSoonAsTheOthersIs() {
+        flickers(10);
+        says(4, 101.1);
+        flickers(10);
+        assertThat(waitsAMinute()).isTrue();
+        says(1, 101.1);
+        assertThat(waitsAMinute()).isFalse();
+    }
+
+    @Test
+    void whatWasLostOnTheWay_breaksNoRow_andWhatSpokeOfChangesForLongMayStayTheSameOnce() {
+        flickers(10);
+        probe.acceptBad(Quality.NOT_FINITE);
+        says(1, 101.1);
+        flickers(30);
+        assertThat(waitsAMinute()).isTrue();
+        says(1, 101.1);
+        assertThat(waitsAMinute()).as("once in thirty").isTrue();
+        says(1, 101.1);
+        assertThat(waitsAMinute()).as("twice").isFalse();
+    }
+
+    @Test
+    void readingsThatWaitedSomewhere_doNotMakeTheOthersSignsOfLife() {
+        for (int i = 0; i < 40; i++) {
+            says(0.001, 101);
+        }
+        for (int i = 0; i < 60; i++) {
+            says(1, 101 + 0.1 * (i / 2 % 2));
+        }
+        assertThat(waitsAMinute()).isFalse();
+    }
+
+    @Test
+    void whatOnlyClimbs_orMovesByMoreThanItsSteps_doesNotSpeakOfChangesOnly() {
+        for (int i = 0; i < 40; i++) {
+            says(1, 60 + 0.01 * i);
+        }
+        assertThat(waitsAMinute()).isFalse();
+        for (int i = 0; i < 40; i++) {
+            says(1, 101 + 0.17 * (i % 2) + 0.01 * (i % 3));
+        }
+        assertThat(waitsAMinute()).isFalse();
+    }
+
     @Test
     void silence_isAnAlarm_andOverWithTheNextReading() {
         assertThat(is(AlarmName.PROBE_SILENT, 100)).as("it was never heard").isFalse();

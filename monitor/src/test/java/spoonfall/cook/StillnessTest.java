@@ -94,6 +94,16 @@ final class StillnessTest {
         assertThat(stuckAfterS()).isEqualTo(88);
     }
 
+    @ParameterizedTest(name = "steps of {0} °C, {1} of them climbed before: {2} s")
+    @CsvSource({"0.5, 0.9, 625", "0.5, 1.1, 500", "0.1875, 0.9, 94"})
+    void underACoarseThermometerThatThePanTookOverNoStep_itsPaceIsAGuess(
+            double thermometerStepC, double stepsBefore, double expectedS) {
+        stepC = thermometerStepC;
+        perMinC = OptionalDouble.of(0.12);
+        boils(stepsBefore);
+        assertThat(stuckAfterS()).isEqualTo(expectedS);
+    }
+
     @Test
     void theLongestRun_isThatOfTheLastTenMinutes() {
         boils(2);

@@ -1,0 +1,81 @@
+package spoonfall.cook;
+
+/**
+ * Tells a thermometer that speaks only when its reading has moved. In a quiet pan it says nothing for a while, and is not
+ * silent. Readings that move by single steps, as often up as down, stay the same at least as often, since what neither
+ * climbs nor falls is likeliest not to move at all: where none ever stays the same, those that did were not told. The
+ * numbers are judgements, no source.
+ */
+final class OnChange {
+    private static final int READINGS = 16;
+
+    /** So many of them must be a single step up, and as many a single step down. */
+    private static final int LEAST_EACH_WAY = 4;
+
+    /** Many say once in a while that nothing has moved: what comes after so many short intervals is such a word. */
+    private static final double SIGN_OF_LIFE_INTERVALS = 4;
+
+    /** Sooner after each other come readings that waited somewhere, and tell nothing of the thermometer's pace. */
+    private static final double LEAST_INTERVAL_S = 0.05;
+
+    /** By these the short interval follows: some one in twelve are shorter. */
+    private static final double SHORTER = 0.8;
+
+    private static final double LONGER = 1.02;
+
+    private static final double STEP_SLACK = 1.5;
+    private static final double SAME_C = 1e-6;
+
+    private final ThermometerStep step = new ThermometerStep();
+    private final double[] movesC = new double[READINGS];
+    private int next;
+
+    /** How many moves came since one stayed the same. One whose change was lost on the way stays the same once in a long while. */
+    private int moves;
+
+    private boolean seen;
+    private double shortS = Double.NaN;
+    private double lastT = Double.NaN;
+    private double lastC = Double.NaN;
+
+    /** Takes a good reading. */
+    void accept(double t, double temperatureC) {
+        double moveC = temperatureC - lastC;
+        double sinceS = t - lastT;
+        lastT = t;
+        lastC = temperatureC;
+        step.accept(temperatureC);
+        if (Double.isNaN(moveC) || sinceS < LEAST_INTERVAL_S) {
+            return;
+        }
+        shortS = Double.isNaN(shortS) ? sinceS : shortS * (sinceS < shortS ? SHORTER : LONGER);
+        if (Math.abs(moveC) > SAME_C) {
+            movesC[next++ % READINGS] = moveC;
+            moves = Math.min(moves + 1, 2 * READINGS);
+        } else if (sinceS < SIGN_OF_LIFE_INTERVALS * shortS) {
+            moves = Math.max(0, moves - READINGS);
+        }
+        seen = moves >= READINGS && (seen || bothWays());
+    }
+
+    /** Takes note of a reading that was lost: the next one moved from that, not from the last. */
+    void lost() {
+        lastC = Double.NaN;
+    }
+
+    /** Whether it speaks of changes only. */
+    boolean seen() {
+        return seen;
+    }
+
+    private boolean bothWays() {
+        int up = 0;
+        int down = 0;
+        for (double moveC : movesC) {
+            boolean single = Math.abs(moveC) < STEP_SLACK * step.c();
+            up += single && moveC > 0 ? 1 : 0;
+            down += single && moveC < 0 ? 1 : 0;
+        }
+        return up >= LEAST_EACH_WAY && down >= LEAST_EACH_WAY;
+    }
+}
