@@ -2,15 +2,25 @@ package spoonfall.cook;
 
 /**
  * Tells a thermometer that speaks only when its reading has moved. In a quiet pan it says nothing for a while, and is not
- * silent. Readings that move by single steps, as often up as down, stay the same at least as often, since what neither
- * climbs nor falls is likeliest not to move at all: where none ever stays the same, those that did were not told. The
- * numbers are judgements, no source.
+ * silent. Readings that move by single steps, up as well as down, stay the same at least as often, since what neither
+ * climbs nor falls is likeliest not to move at all: where none ever stays the same and many come late, those that did were
+ * not told. The numbers are judgements, no source.
  */
 final class OnChange {
-    private static final int READINGS = 16;
+    private static final int READINGS = 12;
 
-    /** So many of them must be a single step up, and as many a single step down. */
-    private static final int LEAST_EACH_WAY = 4;
+    /** Noise that takes a reading over several steps may miss none for that long by chance. */
+    private static final int LEAST_SINGLE = 8;
+
+    private static final int LEAST_EACH_WAY = 3;
+    private static final double STEP_SLACK = 1.5;
+    private static final double SAME_C = 1e-6;
+
+    /** Who speaks at an even pace says everything. */
+    private static final int LEAST_LATE = 3;
+
+    /** After so many short intervals a reading comes late. */
+    private static final double LATE_INTERVALS = 2.5;
 
     /** Many say once in a while that nothing has moved: what comes after so many short intervals is such a word. */
     private static final double SIGN_OF_LIFE_INTERVALS = 4;
@@ -23,11 +33,9 @@ final class OnChange {
 
     private static final double LONGER = 1.02;
 
-    private static final double STEP_SLACK = 1.5;
-    private static final double SAME_C = 1e-6;
-
     private final ThermometerStep step = new ThermometerStep();
     private final double[] movesC = new double[READINGS];
+    private final boolean[] late = new boolean[READINGS];
     private int next;
 
     /** How many moves came since one stayed the same. One whose change was lost on the way stays the same once in a long while. */
@@ -50,12 +58,14 @@ final class OnChange {
         }
         shortS = Double.isNaN(shortS) ? sinceS : shortS * (sinceS < shortS ? SHORTER : LONGER);
         if (Math.abs(moveC) > SAME_C) {
-            movesC[next++ % READINGS] = moveC;
+            movesC[next] = moveC;
+            late[next] = sinceS > LATE_INTERVALS * shortS;
+            next = (next + 1) % READINGS;
             moves = Math.min(moves + 1, 2 * READINGS);
         } else if (sinceS < SIGN_OF_LIFE_INTERVALS * shortS) {
-            moves = Math.max(0, moves - READINGS);
+            moves = seen ? moves - READINGS : 0;
         }
-        seen = moves >= READINGS && (seen || bothWays());
+        seen = moves >= READINGS && (seen || speaksOfChanges());
     }
 
     /** Takes note of a reading that was lost: the next one moved from that, not from the last. */
@@ -68,14 +78,16 @@ final class OnChange {
         return seen;
     }
 
-    private boolean bothWays() {
+    private boolean speaksOfChanges() {
         int up = 0;
         int down = 0;
-        for (double moveC : movesC) {
-            boolean single = Math.abs(moveC) < STEP_SLACK * step.c();
-            up += single && moveC > 0 ? 1 : 0;
-            down += single && moveC < 0 ? 1 : 0;
+        int lates = 0;
+        for (int i = 0; i < READINGS; i++) {
+            boolean single = Math.abs(movesC[i]) < STEP_SLACK * step.c();
+            up += single && movesC[i] > 0 ? 1 : 0;
+            down += single && movesC[i] < 0 ? 1 : 0;
+            lates += late[i] ? 1 : 0;
         }
-        return up >= LEAST_EACH_WAY && down >= LEAST_EACH_WAY;
+        return lates >= LEAST_LATE && up + down >= LEAST_SINGLE && Math.min(up, down) >= LEAST_EACH_WAY;
     }
 }

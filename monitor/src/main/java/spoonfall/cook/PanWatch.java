@@ -102,10 +102,14 @@ final class PanWatch {
         }
         double temperatureC = reading.temperatureC().orElseThrow();
         if (probe.accept(t, temperatureC, stages.stage().boiling() && !outOfPan())) {
-            senses.accept(temperatureC);
-            leaving.accept(t, temperatureC);
-            forecaster.accept(t, temperatureC);
+            take(t, temperatureC);
         }
+    }
+
+    private void take(double t, double temperatureC) {
+        senses.accept(temperatureC);
+        leaving.accept(t, temperatureC);
+        forecaster.accept(t, temperatureC);
     }
 
     /** What the readings do from now on does not go on from before. */
@@ -115,6 +119,7 @@ final class PanWatch {
 
     /** Ends a second: what came of it goes to {@code events}. */
     void endSecond(double t, List<CookEvent> events) {
+        probe.heldC(t).ifPresent(heldC -> take(t, heldC));
         signals = senses.endSecond(t);
         tests.endSecond(t, board, events);
         double stepC = signals.isPresent() ? signals.get().stepC() : Signals.NOT_SHOWN_C;

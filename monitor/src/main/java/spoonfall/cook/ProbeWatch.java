@@ -19,6 +19,9 @@ final class ProbeWatch {
     /** One that speaks only when its reading moves says nothing for so long while a pan is quiet. */
     private static final double SILENT_ON_CHANGE_S = 60;
 
+    /** What it said less than that ago needs no repeating. */
+    private static final double HOLDS_S = 1;
+
     /** How much sooner they come makes no difference, and need not be worked out. */
     private static final double SOON_S = SILENT_AFTER_S / SILENT_AFTER_INTERVALS;
 
@@ -64,6 +67,12 @@ final class ProbeWatch {
         stillness.accept(t, temperatureC);
         seen = Optional.of(new CookStatus.Seen(t, temperatureC));
         return true;
+    }
+
+    /** What it still shows, by saying nothing since; empty for one that would have said it again. */
+    OptionalDouble heldC(double t) {
+        boolean holds = onChange.seen() && freshAt(t) && latest == Quality.GOOD && t - heardT.orElse(t) >= HOLDS_S;
+        return holds ? OptionalDouble.of(seen.orElseThrow().temperatureC()) : OptionalDouble.empty();
     }
 
     /** Takes note of a bad reading. */

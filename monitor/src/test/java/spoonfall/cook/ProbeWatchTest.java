@@ -123,20 +123,19 @@ final class ProbeWatchTest {
 
     @Test
     void whatSpeaksOnlyWhenItsReadingMoves_isSilentAfterAMinute() {
-        flickers(16);
-        assertThat(waitsAMinute()).as("fifteen moves").isFalse();
+        flickers(12);
+        assertThat(waitsAMinute()).as("eleven moves").isFalse();
         flickers(1);
-        says(1, 101.1);
-        assertThat(waitsAMinute()).as("sixteen and more").isTrue();
+        assertThat(waitsAMinute()).as("twelve").isTrue();
         assertThat(is(AlarmName.PROBE_SILENT, t + 60)).isFalse();
         assertThat(is(AlarmName.PROBE_SILENT, t + 61)).isTrue();
     }
 
     @Test
     void aSignOfLife_isNoReadingThatStayedTheSame_butWhatComesAsSoonAsTheOthersIs() {
-        flickers(10);
-        says(4, 101.1);
-        flickers(10);
+        flickers(8);
+        says(5, 101.1);
+        flickers(8);
         assertThat(waitsAMinute()).isTrue();
         says(1, 101.1);
         assertThat(waitsAMinute()).isFalse();
@@ -144,7 +143,7 @@ final class ProbeWatchTest {
 
     @Test
     void whatWasLostOnTheWay_breaksNoRow_andWhatSpokeOfChangesForLongMayStayTheSameOnce() {
-        flickers(10);
+        flickers(8);
         probe.acceptBad(Quality.NOT_FINITE);
         says(1, 101.1);
         flickers(30);
@@ -161,21 +160,38 @@ final class ProbeWatchTest {
             says(0.001, 101);
         }
         for (int i = 0; i < 60; i++) {
-            says(1, 101 + 0.1 * (i / 2 % 2));
+            says(i % 3 == 0 ? 4 : 1, 101 + 0.1 * (i / 2 % 2));
         }
         assertThat(waitsAMinute()).isFalse();
     }
 
+    /** Forty times, one second or some later, what such a thermometer shows. */
+    private boolean speaksOfChanges(double lateS, DoubleUnaryOperator c) {
+        for (int i = 0; i < 40; i++) {
+            says(i % 3 == 0 ? lateS : 1, c.applyAsDouble(i));
+        }
+        return waitsAMinute();
+    }
+
     @Test
-    void whatOnlyClimbs_orMovesByMoreThanItsSteps_doesNotSpeakOfChangesOnly() {
-        for (int i = 0; i < 40; i++) {
-            says(1, 60 + 0.01 * i);
-        }
-        assertThat(waitsAMinute()).isFalse();
-        for (int i = 0; i < 40; i++) {
-            says(1, 101 + 0.17 * (i % 2) + 0.01 * (i % 3));
-        }
-        assertThat(waitsAMinute()).isFalse();
+    void whatOnlyClimbs_orSpeaksAtAnEvenPace_orMovesByMoreThanItsSteps_doesNotSpeakOfChangesOnly() {
+        assertThat(speaksOfChanges(4, i -> 60 + 0.1 * i)).isFalse();
+        assertThat(speaksOfChanges(2, i -> 101 + 0.1 * (i % 2))).isFalse();
+        assertThat(speaksOfChanges(4, i -> 101 + 0.3 * (i % 2))).isFalse();
+        assertThat(speaksOfChanges(4, i -> 101 + 0.1 * (i % 2))).isTrue();
+    }
+
+    @Test
+    void whatSpeaksOnlyOfChanges_stillShowsWhatItSaidLast_untilItIsSilent() {
+        flickers(12);
+        assertThat(probe.heldC(t + 10)).as("nothing is known of it").isEmpty();
+        flickers(1);
+        assertThat(probe.heldC(t + 0.9)).as("it has just been read").isEmpty();
+        assertThat(probe.heldC(t + 1)).hasValue(101);
+        assertThat(probe.heldC(t + 60)).hasValue(101);
+        assertThat(probe.heldC(t + 61)).isEmpty();
+        probe.acceptBad(Quality.NOT_FINITE);
+        assertThat(probe.heldC(t + 10)).as("what it says now cannot be read").isEmpty();
     }
 
     @Test
