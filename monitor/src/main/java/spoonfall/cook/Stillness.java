@@ -226,7 +226,7 @@ final class Stillness {
             return false;
         }
         if (runs.count() < LEAST_RUNS) {
-            boolean aStepWasDue = lastsS / 60 * SLOWEST_PER_MIN_C >= stepC || overdue >= 1;
+            boolean aStepWasDue = (!known && lastsS / 60 * SLOWEST_PER_MIN_C >= stepC) || overdue >= 1;
             return fine && longerThanEver && aStepWasDue && lastsS >= UNKNOWN_S && same >= UNKNOWN_READINGS;
         }
         boolean seesSteps = runs.rangeC() >= STEPS_SEEN * stepC

@@ -74,7 +74,9 @@ final class PanWatchTest {
             }
         }
         assertThat(changes.raisedSince(250)).isEmpty();
-        assertThat(changes.status().seen().orElseThrow().t()).as("it spoke last").isLessThan(575);
+        assertThat(changes.status().seen().orElseThrow().t())
+                .as("it spoke last")
+                .isLessThan(575);
         assertThat(changes.status().quality()).isEqualTo(Quality.GOOD);
         assertThat(changes.status().temperatureC().orElseThrow())
                 .isCloseTo(everything.status().temperatureC().orElseThrow(), NEAR_C);

@@ -94,6 +94,16 @@ final class StillnessTest {
         assertThat(stuckAfterS()).isEqualTo(88);
     }
 
+    @Test
+    void inAPanThatIsKnownNotToClimb_aReadingThatNeverFlickered_isNotStuck() {
+        boils(2);
+        assertThat(stuckAfterS()).as("nothing is known of the pan").isEqualTo(188);
+        StillnessTest standing = new StillnessTest();
+        standing.perMinC = OptionalDouble.of(0);
+        standing.boils(2);
+        assertThat(standing.stuckAfterS()).isEqualTo(-1);
+    }
+
     @ParameterizedTest(name = "steps of {0} °C, {1} of them climbed before: {2} s")
     @CsvSource({"0.5, 0.9, 625", "0.5, 1.1, 500", "0.1875, 0.9, 94"})
     void underACoarseThermometerThatThePanTookOverNoStep_itsPaceIsAGuess(
@@ -168,7 +178,7 @@ final class StillnessTest {
     }
 
     @ParameterizedTest(name = "{0} °C a minute, growing by {1} a minute: {2} s")
-    @CsvSource({"0.15, 0, 90", "0.12, 0.1, 90", "0.06, 0, 125", "3, 0, 60", "0.24, 0, 63", "-0.15, 0, 188"})
+    @CsvSource({"0.15, 0, 90", "0.12, 0.1, 90", "0.06, 0, 125", "3, 0, 60", "0.24, 0, 63", "-0.15, 0, -1"})
     void aReadingThatShouldHaveTakenTwoSteps_isStuckThoughItNeverFlickered(
             double perMin, double grows, double expectedS) {
         perMinC = OptionalDouble.of(perMin);
