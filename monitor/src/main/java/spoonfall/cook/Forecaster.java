@@ -249,11 +249,12 @@ final class Forecaster {
         return estimator.cools();
     }
 
-    /** How fast the temperature should climb, in °C per minute, by the water that leaves. */
+    /** How fast the temperature should climb, in °C per minute, by the water that leaves: not at all while little but water boils. */
     OptionalDouble expectedPerMinC(double riseC) {
-        return riseC >= LEAST_RISE_C && knowsTheClimb()
-                ? OptionalDouble.of(estimator.climbPerMinC())
-                : OptionalDouble.empty();
+        if (riseC < LEAST_RISE_C) {
+            return OptionalDouble.of(0); // it boils like water
+        }
+        return knowsTheClimb() ? OptionalDouble.of(estimator.climbPerMinC()) : OptionalDouble.empty();
     }
 
     /** The same less what is in doubt of a pace that is only guessed, as where the pan was not seen to warm. */

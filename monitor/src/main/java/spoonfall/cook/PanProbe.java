@@ -63,15 +63,22 @@ final class PanProbe {
         double temperatureC = reading.temperatureC().orElseThrow();
         boolean tells = watch.accept(t, temperatureC, boiling && !outOfPan());
         if (tells) {
-            senses.accept(temperatureC);
-            leaving.accept(t, temperatureC);
+            take(t, temperatureC);
         }
         return tells;
     }
 
-    /** Ends a second. */
-    void endSecond(double t) {
+    private void take(double t, double temperatureC) {
+        senses.accept(temperatureC);
+        leaving.accept(t, temperatureC);
+    }
+
+    /** Ends a second; what the thermometer still shows of the pan, by saying nothing since, counts as read. */
+    OptionalDouble endSecond(double t) {
+        OptionalDouble heldC = watch.heldC(t);
+        heldC.ifPresent(temperatureC -> take(t, temperatureC));
         signals = senses.endSecond(t);
+        return heldC;
     }
 
     /** Runs the alarms of the thermometer; what it should be showing, {@link ProbeWatch#watch} says. */

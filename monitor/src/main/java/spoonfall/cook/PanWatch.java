@@ -81,7 +81,7 @@ final class PanWatch {
 
     /** Ends a second: what came of it goes to {@code events}. */
     void endSecond(double t, List<CookEvent> events) {
-        probe.endSecond(t);
+        probe.endSecond(t).ifPresent(heldC -> forecaster.accept(t, heldC));
         tests.endSecond(t, board, events);
         probe.runAlarms(t, expectedPerMinC(), forecaster::growsPerMin, events);
         Optional<Signals> live = probe.live(t);

@@ -16,6 +16,12 @@ final class ProbeWatch {
 
     private static final double SILENT_AFTER_INTERVALS = 4;
 
+    /** One that speaks only when its reading moves says nothing for so long while a pan is quiet. */
+    private static final double SILENT_ON_CHANGE_S = 60;
+
+    /** What it said less than that ago needs no repeating. */
+    private static final double HOLDS_S = 1;
+
     /** How much sooner they come makes no difference, and need not be worked out. */
     private static final double SOON_S = SILENT_AFTER_S / SILENT_AFTER_INTERVALS;
 
@@ -28,6 +34,7 @@ final class ProbeWatch {
     private final Stillness stillness = new Stillness();
     private final double[] intervals = new double[5];
     private final double[] sorted = new double[5];
+    private final OnChange onChange = new OnChange();
     private int intervalCount;
 
     /** How many of the intervals are no longer than {@link #SOON_S}. */
@@ -50,6 +57,7 @@ final class ProbeWatch {
 
     /** Takes a good reading and says whether it tells something of the pan. */
     boolean accept(double t, double temperatureC, boolean boiling) {
+        onChange.accept(t, temperatureC);
         learnInterval(t);
         heardT = OptionalDouble.of(t);
         latest = plausibility.judge(t, temperatureC, boiling);
@@ -61,9 +69,16 @@ final class ProbeWatch {
         return true;
     }
 
+    /** What it still shows, by saying nothing since; empty for one that would have said it again. */
+    OptionalDouble heldC(double t) {
+        boolean holds = onChange.seen() && freshAt(t) && latest == Quality.GOOD && t - heardT.orElse(t) >= HOLDS_S;
+        return holds ? OptionalDouble.of(seen.orElseThrow().temperatureC()) : OptionalDouble.empty();
+    }
+
     /** Takes note of a bad reading. */
     void acceptBad(Quality quality) {
         latest = quality;
+        onChange.lost();
     }
 
     /** Nobody listened until {@code t}: what was not heard till then was not silence. */
@@ -180,8 +195,9 @@ final class ProbeWatch {
     }
 
     private double silentAfterS() {
+        double leastS = onChange.seen() ? SILENT_ON_CHANGE_S : SILENT_AFTER_S;
         boolean usuallySoon = 2 * soon > Math.min(intervalCount, intervals.length);
-        return usuallySoon ? SILENT_AFTER_S : Math.max(SILENT_AFTER_S, SILENT_AFTER_INTERVALS * usualS());
+        return usuallySoon ? leastS : Math.max(leastS, SILENT_AFTER_INTERVALS * usualS());
     }
 
     private double usualS() {

@@ -37,6 +37,10 @@ final class Stillness {
 
     private static final double OVERDUE_STEPS = 2;
     private static final double OVERDUE_IF_LONG_STEPS = 1.4;
+
+    /** The pace of a pan that has not yet taken a coarse thermometer over a step is a guess, and may be twice the truth. */
+    private static final double OVERDUE_BY_A_GUESS_STEPS = 2.5;
+
     private static final double LONG_TIMES = 2;
     private static final int LONG_RUNS = 4;
     private static final double LEAST_OVERDUE_S = 60;
@@ -222,6 +226,9 @@ final class Stillness {
         }
         boolean longRun = runs.count() >= LONG_RUNS && lastsS >= LONG_TIMES * longestS;
         double dueSteps = longRun ? OVERDUE_IF_LONG_STEPS : OVERDUE_STEPS;
+        if (!fine && climbedBeforeC < stepC) {
+            dueSteps = OVERDUE_BY_A_GUESS_STEPS;
+        }
         if (lastsS >= LEAST_OVERDUE_S && overdue >= dueSteps && longerThanEver) {
             return true;
         }
@@ -230,7 +237,7 @@ final class Stillness {
         }
         if (runs.count() < LEAST_RUNS) {
             double due = flicker.seen() ? 1 : DUE_UNSEEN;
-            boolean aStepWasDue = lastsS / 60 * SLOWEST_PER_MIN_C >= due * stepC || overdue >= due;
+            boolean aStepWasDue = Math.max(leastDueC, dueC(lastsS)) >= due * stepC;
             return fine && longerThanEver && aStepWasDue && lastsS >= UNKNOWN_S && same >= UNKNOWN_READINGS;
         }
         boolean seesSteps = runs.rangeC() >= STEPS_SEEN * stepC

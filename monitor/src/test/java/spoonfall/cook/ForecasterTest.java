@@ -173,10 +173,11 @@ final class ForecasterTest {
                 .isTrue();
     }
 
-    @ParameterizedTest(name = "{0} °C: {1}")
-    @CsvSource({"0.69, false", "0.7, true"})
-    void whatIsThinnerThanThat_isNotExpectedToClimb(double riseC, boolean expected) {
-        assertThat(known.expectedPerMinC(riseC).isPresent()).isEqualTo(expected);
+    @ParameterizedTest(name = "{0} °C above water: boils like water {1}")
+    @CsvSource({"-0.1, true", "0.69, true", "0.71, false"})
+    void aPanThatBoilsLikeWater_isNotExpectedToClimb(double riseC, boolean expected) {
+        assertThat(known.expectedPerMinC(riseC).orElseThrow() == 0).isEqualTo(expected);
+        assertThat(unknown.expectedPerMinC(riseC).isPresent()).isEqualTo(expected);
     }
 
     @Test

@@ -55,6 +55,35 @@ final class PanWatchTest {
                         false));
     }
 
+    /** What a thermometer shows whose steps are a tenth of a degree, in a pan whose bubbles fall still at times. */
+    private static double showsC(double t) {
+        double bubblesC = t % 300 < 250 ? 0.06 : 0;
+        double readC = 101.5 + MadePan.CLIMBS_PER_MIN_C * t / 60 + bubblesC * Math.sin(1.7 * t) * Math.sin(0.23 * t);
+        return Math.rint(10 * readC) / 10;
+    }
+
+    @Test
+    void aThermometerThatSpeaksOnlyWhenItsReadingMoves_watchesAsOneThatSaysEverything() {
+        MadeCook everything = MadeCook.begun().watch(590, PanWatchTest::showsC);
+        MadeCook changes = MadeCook.begun().watch(1, PanWatchTest::showsC);
+        for (int t = 1; t < 590; t++) {
+            if (showsC(t) == showsC(t - 1)) {
+                changes.silent(1);
+            } else {
+                changes.watch(1, PanWatchTest::showsC);
+            }
+        }
+        assertThat(changes.raisedSince(250)).isEmpty();
+        assertThat(changes.status().seen().orElseThrow().t())
+                .as("it spoke last")
+                .isLessThan(575);
+        assertThat(changes.status().quality()).isEqualTo(Quality.GOOD);
+        assertThat(changes.status().temperatureC().orElseThrow())
+                .isCloseTo(everything.status().temperatureC().orElseThrow(), NEAR_C);
+        double etaS = forecast(everything).orElseThrow().etaS();
+        assertThat(forecast(changes).orElseThrow().etaS()).isCloseTo(etaS, Offset.offset(0.1 * etaS));
+    }
+
     @Test
     void aBoilingPan_isSaidWithItsClimbItsSolidsAndItsForecast() {
         MadeCook cook = MadeCook.boiling(600);

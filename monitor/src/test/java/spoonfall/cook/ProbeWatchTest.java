@@ -101,6 +101,99 @@ final class ProbeWatchTest {
         assertThat(probe.heardAt(1419 + 453)).isFalse();
     }
 
+    /** Says what it shows that many seconds after the last time. */
+    private void says(double afterS, double c) {
+        t += afterS;
+        probe.accept(t, c, true);
+    }
+
+    /** Says only that it moved, one second or some later, to and fro between two steps. */
+    private void flickers(int times) {
+        for (int i = 0; i < times; i++) {
+            says(i % 3 == 0 ? 4 : 1, 101 + 0.1 * (i % 2));
+        }
+    }
+
+    private boolean waitsAMinute() {
+        boolean heard = probe.heardAt(t + 60);
+        assertThat(probe.heardAt(t + (heard ? 60.01 : 5.01))).isFalse();
+        assertThat(probe.heardAt(t + 5)).isTrue();
+        return heard;
+    }
+
+    @Test
+    void whatSpeaksOnlyWhenItsReadingMoves_isSilentAfterAMinute() {
+        flickers(12);
+        assertThat(waitsAMinute()).as("eleven moves").isFalse();
+        flickers(1);
+        assertThat(waitsAMinute()).as("twelve").isTrue();
+        assertThat(is(AlarmName.PROBE_SILENT, t + 60)).isFalse();
+        assertThat(is(AlarmName.PROBE_SILENT, t + 61)).isTrue();
+    }
+
+    @Test
+    void aSignOfLife_isNoReadingThatStayedTheSame_butWhatComesAsSoonAsTheOthersIs() {
+        flickers(8);
+        says(5, 101.1);
+        flickers(8);
+        assertThat(waitsAMinute()).isTrue();
+        says(1, 101.1);
+        assertThat(waitsAMinute()).isFalse();
+    }
+
+    @Test
+    void whatWasLostOnTheWay_breaksNoRow_andWhatSpokeOfChangesForLongMayStayTheSameOnce() {
+        flickers(8);
+        probe.acceptBad(Quality.NOT_FINITE);
+        says(1, 101.1);
+        flickers(30);
+        assertThat(waitsAMinute()).isTrue();
+        says(1, 101.1);
+        assertThat(waitsAMinute()).as("once in thirty").isTrue();
+        says(1, 101.1);
+        assertThat(waitsAMinute()).as("twice").isFalse();
+    }
+
+    @Test
+    void readingsThatWaitedSomewhere_doNotMakeTheOthersSignsOfLife() {
+        for (int i = 0; i < 40; i++) {
+            says(0.001, 101);
+        }
+        for (int i = 0; i < 60; i++) {
+            says(i % 3 == 0 ? 4 : 1, 101 + 0.1 * (i / 2 % 2));
+        }
+        assertThat(waitsAMinute()).isFalse();
+    }
+
+    /** Forty times, one second or some later, what such a thermometer shows. */
+    private boolean speaksOfChanges(double lateS, DoubleUnaryOperator c) {
+        for (int i = 0; i < 40; i++) {
+            says(i % 3 == 0 ? lateS : 1, c.applyAsDouble(i));
+        }
+        return waitsAMinute();
+    }
+
+    @Test
+    void whatOnlyClimbs_orSpeaksAtAnEvenPace_orMovesByMoreThanItsSteps_doesNotSpeakOfChangesOnly() {
+        assertThat(speaksOfChanges(4, i -> 60 + 0.1 * i)).isFalse();
+        assertThat(speaksOfChanges(2, i -> 101 + 0.1 * (i % 2))).isFalse();
+        assertThat(speaksOfChanges(4, i -> 101 + 0.3 * (i % 2))).isFalse();
+        assertThat(speaksOfChanges(4, i -> 101 + 0.1 * (i % 2))).isTrue();
+    }
+
+    @Test
+    void whatSpeaksOnlyOfChanges_stillShowsWhatItSaidLast_untilItIsSilent() {
+        flickers(12);
+        assertThat(probe.heldC(t + 10)).as("nothing is known of it").isEmpty();
+        flickers(1);
+        assertThat(probe.heldC(t + 0.9)).as("it has just been read").isEmpty();
+        assertThat(probe.heldC(t + 1)).hasValue(101);
+        assertThat(probe.heldC(t + 60)).hasValue(101);
+        assertThat(probe.heldC(t + 61)).isEmpty();
+        probe.acceptBad(Quality.NOT_FINITE);
+        assertThat(probe.heldC(t + 10)).as("what it says now cannot be read").isEmpty();
+    }
+
     @Test
     void silence_isAnAlarm_andOverWithTheNextReading() {
         assertThat(is(AlarmName.PROBE_SILENT, 100)).as("it was never heard").isFalse();

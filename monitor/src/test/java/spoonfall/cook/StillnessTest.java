@@ -95,6 +95,26 @@ final class StillnessTest {
     }
 
     @Test
+    void inAPanThatIsKnownNotToClimb_aReadingThatNeverFlickered_isNotStuck() {
+        boils(2);
+        assertThat(stuckAfterS()).as("nothing is known of the pan").isEqualTo(188);
+        StillnessTest standing = new StillnessTest();
+        standing.perMinC = OptionalDouble.of(0);
+        standing.boils(2);
+        assertThat(standing.stuckAfterS()).isEqualTo(-1);
+    }
+
+    @ParameterizedTest(name = "steps of {0} °C, {1} of them climbed before: {2} s")
+    @CsvSource({"0.5, 0.9, 625", "0.5, 1.1, 500", "0.1875, 0.9, 94"})
+    void underACoarseThermometerThatThePanTookOverNoStep_itsPaceIsAGuess(
+            double thermometerStepC, double stepsBefore, double expectedS) {
+        stepC = thermometerStepC;
+        perMinC = OptionalDouble.of(0.12);
+        boils(stepsBefore);
+        assertThat(stuckAfterS()).isEqualTo(expectedS);
+    }
+
+    @Test
     void theLongestRun_isThatOfTheLastTenMinutes() {
         boils(2);
         flicker(2, 60);
