@@ -44,6 +44,7 @@
     'speech-queue.js',
     'hand.js',
     'hand-words.js',
+    'taps.js',
     'live.js',
     'notes.js',
     'pans.js',

@@ -2,6 +2,7 @@
 
 import { put } from './elements.js';
 import { higher, KEYS, keyOf, lastReading, press, readingOf, shown, steps, takesBack, whenWords } from './hand-words.js';
+import { onTaps } from './taps.js';
 
 /** A second tap of a quick key so soon is the same tap of a sticky finger. */
 const SAME_TAP_MS = 800;
@@ -16,6 +17,7 @@ export function mountHand(section, degreesLine, lost, redraw) {
   const sign = degreesLine.querySelector('.unit');
   const pad = part('hand-keys');
   const keys = new Map();
+  const acts = new Map();
   let [draft, unit, error] = ['', 'C', ''];
   let [status, question, pending] = [null, null, null];
   let busy = false;
@@ -30,6 +32,7 @@ export function mountHand(section, degreesLine, lost, redraw) {
       addQuick((i + 1) / 3);
     }
   }
+  onTaps(pad, (button) => acts.get(button)());
   part('hand-back').addEventListener('click', takeBack);
   addEventListener('keydown', onKey, { capture: true });
 
@@ -51,7 +54,7 @@ export function mountHand(section, degreesLine, lost, redraw) {
     if (spoken) {
       button.setAttribute('aria-label', spoken);
     }
-    button.addEventListener('click', act);
+    acts.set(button, act);
     keys.set(name, button);
     pad.append(button);
   }

@@ -66,16 +66,21 @@ public final class Alarm {
 
     /** Takes note of the condition at {@code atS} and says what that changed for those who are told, if anything. */
     public Optional<AlarmChange> update(double atS, Condition condition) {
-        Optional<AlarmChange> change = follow(atS, condition);
+        if (stays(condition)) {
+            return Optional.empty();
+        }
+        Optional<AlarmChange> change = follow(atS);
         return state() == beneath ? told(change) : Optional.empty();
     }
 
-    private Optional<AlarmChange> follow(double atS, Condition condition) {
-        boolean towardsChange = condition == (present() ? Condition.ABSENT : Condition.PRESENT);
-        if (!towardsChange) {
-            pending = false;
-            return Optional.empty();
-        }
+    /** Takes note of a condition with which it stays as it is, as with nearly all of them; false if it must be {@link #update}d. */
+    public boolean stays(Condition condition) {
+        boolean stays = condition != (present() ? Condition.ABSENT : Condition.PRESENT);
+        pending &= !stays;
+        return stays;
+    }
+
+    private Optional<AlarmChange> follow(double atS) {
         if (!pending) {
             pending = true;
             pendingSinceS = atS;

@@ -72,6 +72,13 @@ final class AlarmBoard {
     /** Takes note of a condition; {@code text} is asked for only when the alarm begins with it, told or not. */
     void update(double t, AlarmName name, Condition condition, Supplier<AlarmText> text, List<CookEvent> events) {
         Place place = place(name);
+        if (!place.alarm.stays(condition)) {
+            follow(t, place, condition, text, events);
+        }
+    }
+
+    private static void follow(
+            double t, Place place, Condition condition, Supplier<AlarmText> text, List<CookEvent> events) {
         int before = place.alarm.occurrence();
         Optional<AlarmChange> change = place.alarm.update(t, condition);
         if (place.alarm.occurrence() > before) {

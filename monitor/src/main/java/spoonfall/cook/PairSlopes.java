@@ -51,6 +51,14 @@ final class PairSlopes {
         return count == 0 ? OptionalDouble.empty() : OptionalDouble.of(Selection.median(all, count, low, high));
     }
 
+    /** Room for so many numbers; what is in it is of no use to anybody once a median is asked for. */
+    double[] room(int count) {
+        if (all.length < count) {
+            all = new double[count];
+        }
+        return all;
+    }
+
     private void makeRoom(int points) {
         rows = new double[points][points];
         numbers = new int[points];

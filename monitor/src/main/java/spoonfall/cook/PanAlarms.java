@@ -39,6 +39,22 @@ final class PanAlarms {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
+
+        /** Whether they are these, as they are nearly every second. */
+        boolean are(
+                Optional<Suppression> ofStartSetTests,
+                Optional<Suppression> ofGelPoint,
+                Optional<Suppression> ofPastGelPoint,
+                Optional<Suppression> ofStalled,
+                Optional<Suppression> ofScorchRisk,
+                Optional<Suppression> ofProbe) {
+            return startSetTests.equals(ofStartSetTests)
+                    && gelPoint.equals(ofGelPoint)
+                    && pastGelPoint.equals(ofPastGelPoint)
+                    && stalled.equals(ofStalled)
+                    && scorchRisk.equals(ofScorchRisk)
+                    && ofTheProbe.equals(ofProbe);
+        }
     }
 
     private CookSettings settings;
@@ -195,16 +211,13 @@ final class PanAlarms {
         Optional<Suppression> setOrBlind = either(set, blind);
         Optional<Suppression> tooLate = either(testing, past);
         Optional<Suppression> unforeseen = windowUnseen ? Optional.empty() : blind;
-        Reasons now = new Reasons(
-                either(either(tooLate, atGel), unforeseen),
-                either(tooLate, blind),
-                either(testing, blind),
-                either(either(setOrBlind, tested), chilled),
-                setOrBlind,
-                set);
-        if (!now.equals(reasons)) {
-            reasons = now;
-            suppress(t, now, events);
+        Optional<Suppression> startSetTests = either(either(tooLate, atGel), unforeseen);
+        Optional<Suppression> gelPoint = either(tooLate, blind);
+        Optional<Suppression> pastGelPoint = either(testing, blind);
+        Optional<Suppression> stalled = either(either(setOrBlind, tested), chilled);
+        if (!reasons.are(startSetTests, gelPoint, pastGelPoint, stalled, setOrBlind, set)) {
+            reasons = new Reasons(startSetTests, gelPoint, pastGelPoint, stalled, setOrBlind, set);
+            suppress(t, reasons, events);
         }
     }
 

@@ -1,7 +1,6 @@
 package spoonfall.cook;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Reminds the cook of what is to be done ahead. The numbers are common practice, no source. */
@@ -37,12 +36,14 @@ final class Reminders {
             thickT = t;
         }
         if (forecast.isPresent() && plates.comes(t, forecast.get().windowS())) {
-            String text = "Put the plates in the freezer now: set tests at about {clock:%.0f}.";
-            say(t, ReminderName.CHILL_PLATES, text, t + forecast.get().windowS(), events);
+            String at = clock(t + forecast.get().windowS());
+            String text = "Put the plates in the freezer now: set tests at about " + at + ".";
+            events.add(new CookEvent.Reminded(t, ReminderName.CHILL_PLATES, text));
         }
         if (forecast.isPresent() && jars.comes(t, forecast.get().etaS())) {
-            String text = "Warm the jars now: it sets at about {clock:%.0f}.";
-            say(t, ReminderName.WARM_JARS, text, t + forecast.get().etaS(), events);
+            String at = clock(t + forecast.get().etaS());
+            events.add(new CookEvent.Reminded(
+                    t, ReminderName.WARM_JARS, "Warm the jars now: it sets at about " + at + "."));
         }
         if (!Double.isNaN(thickT) && solids >= THICK) {
             remindOfStirring(t, stirs.sees(now), events);
@@ -57,12 +58,13 @@ final class Reminders {
         }
         saidStirT = t;
         String text = sees
-                ? "Stir down to the base: nobody seems to have since {clock:%.0f}."
+                ? "Stir down to the base: nobody seems to have since " + clock(sinceT) + "."
                 : "Stir down to the base now and then: it is thick by now.";
-        say(t, ReminderName.STIR, text, sinceT, events);
+        events.add(new CookEvent.Reminded(t, ReminderName.STIR, text));
     }
 
-    private static void say(double t, ReminderName name, String text, double forT, List<CookEvent> events) {
-        events.add(new CookEvent.Reminded(t, name, String.format(Locale.ROOT, text, forT)));
+    /** The mark of a moment, to be told as the reader's time of day. */
+    private static String clock(double t) {
+        return "{clock:" + Math.round(t) + "}";
     }
 }

@@ -57,7 +57,7 @@ record RobustLine(double slope, double atEnd, double endX, double scatter, doubl
             return Optional.empty();
         }
         double slope = median.getAsDouble();
-        double[] residuals = new double[n];
+        double[] residuals = slopes.room(n);
         for (int i = 0; i < n; i++) {
             residuals[i] = y[from + i] - slope * (x[from + i] - endX);
         }

@@ -10,6 +10,7 @@ final class Track extends TimedPoints {
 
     private double[] part = new double[16];
     private final PairSlopes slopes = new PairSlopes();
+    private final RunningMiddle latest = new RunningMiddle();
     private int added;
 
     /** Remembers the last {@code keepS} seconds. */
@@ -37,7 +38,10 @@ final class Track extends TimedPoints {
      * more.
      */
     OptionalDouble middleSince(double sinceT, int least) {
-        return middle(Math.max(from, Math.min(firstSince(sinceT), to - least)), to);
+        int first = Math.max(from, Math.min(firstSince(sinceT), to - least));
+        return first >= to
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(latest.of(values, from, first, to, added - (to - first)));
     }
 
     /** The mean of the middle half of the points after {@code sinceT} up to {@code untilT}. */
@@ -100,12 +104,8 @@ final class Track extends TimedPoints {
 
     /** The newest value no younger than {@code t}. */
     OptionalDouble valueAt(double t) {
-        for (int i = to - 1; i >= from; i--) {
-            if (times[i] <= t) {
-                return OptionalDouble.of(values[i]);
-            }
-        }
-        return OptionalDouble.empty();
+        int after = firstAfter(t);
+        return after == from ? OptionalDouble.empty() : OptionalDouble.of(values[after - 1]);
     }
 
     /** Time of the newest point whose value is at least {@code value}. */

@@ -44,7 +44,8 @@ public final class MiddleHalf {
         return meanOfOrdered(ordered, count);
     }
 
-    private static double meanOfOrdered(double[] values, int count) {
+    /** The mean of the middle half of the first {@code count} values, at least one, which are in order. */
+    public static double meanOfOrdered(double[] values, int count) {
         int cut = count / 4;
         double sum = 0;
         for (int i = cut; i < count - cut; i++) {

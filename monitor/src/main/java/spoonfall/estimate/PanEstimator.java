@@ -30,7 +30,7 @@ public final class PanEstimator {
      */
     public PanEstimator(double pressurePa, double baseDoubtC, boolean byHand) {
         this.byHand = byHand;
-        curve = new SyrupCurve(pressurePa);
+        curve = SyrupCurve.under(pressurePa);
         pan = new BoilingPan(curve, baseDoubtC, byHand);
         bank = pan.bank();
         oracle = new Oracle(curve, bank, pan.hindsight().record(), byHand);

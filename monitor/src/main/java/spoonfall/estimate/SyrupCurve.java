@@ -1,5 +1,6 @@
 package spoonfall.estimate;
 
+import java.util.Optional;
 import spoonfall.physics.Inversion;
 import spoonfall.physics.Syrup;
 import spoonfall.physics.Water;
@@ -23,12 +24,17 @@ final class SyrupCurve {
     /** Half of a step over which the slope of the inversion's rate is taken. */
     private static final double SLOPE_STEP = 1e-5;
 
+    /** The one that was made last, of about 100 KB: the pans of a kitchen share it, and who goes through a cook again has it at once. */
+    private static volatile Optional<SyrupCurve> latest = Optional.empty();
+
+    private final double pressurePa;
     private final CurveTable rises;
     private final CurveTable inversions;
     private final CurveTable solidsByRise;
     private final double mostC;
 
     SyrupCurve(double pressurePa) {
+        this.pressurePa = pressurePa;
         double waterC = Water.boilingPointC(pressurePa);
         rises = new CurveTable(
                 0,
@@ -44,6 +50,16 @@ final class SyrupCurve {
                 (solids, perMin) -> inversionSlope(waterC, solids));
         mostC = rises.value(Syrup.MOST_SOLIDS);
         solidsByRise = new CurveTable(0, mostC, FINE_PARTS, rises::inverse, (riseC, solids) -> 1 / rises.slope(solids));
+    }
+
+    /** The curve under that pressure; nobody can change one, so that it may be another pan's as well. */
+    static SyrupCurve under(double pressurePa) {
+        Optional<SyrupCurve> made = latest.filter(curve -> curve.pressurePa == pressurePa);
+        if (made.isEmpty()) {
+            made = Optional.of(new SyrupCurve(pressurePa));
+            latest = made;
+        }
+        return made.get();
     }
 
     /** The rise in °C at {@code u}; beyond the curve's ends that of the end. */

@@ -39,6 +39,17 @@ final class AlarmTest {
     }
 
     @Test
+    void itStays_withWhatCannotChangeIt_whichBreaksADelayLikeAnyOther() {
+        alarm.update(0, Condition.PRESENT);
+        assertThat(alarm.stays(Condition.PRESENT)).isFalse();
+        assertThat(alarm.stays(Condition.UNDECIDED)).isTrue();
+        assertThat(alarm.update(10, Condition.PRESENT)).isEmpty();
+        assertThat(alarm.update(20, Condition.PRESENT)).contains(AlarmChange.RAISED);
+        assertThat(alarm.stays(Condition.PRESENT)).isTrue();
+        assertThat(alarm.stays(Condition.ABSENT)).isFalse();
+    }
+
+    @Test
     void theDeadband_neitherRaisesNorClears() {
         alarm.update(0, Condition.UNDECIDED);
         assertThat(alarm.update(100, Condition.UNDECIDED)).isEmpty();

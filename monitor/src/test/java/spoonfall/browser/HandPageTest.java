@@ -188,6 +188,36 @@ final class HandPageTest {
         assertThat(key(page, "7")).isFocused();
     }
 
+    /** As when a line above the keys grows by a word while a finger is down. */
+    @Test
+    void aTap_isOfTheKeyThatTheFingerWentDownOn_thoughThePageMovesBeneathIt() {
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        for (String typed : new String[] {"2", "1", "7"}) {
+            BoundingBox box = key(page, typed).boundingBox();
+            page.mouse().move(box.x + box.width / 2, box.y + box.height / 2);
+            page.mouse().down();
+            page.evaluate(
+                    "(by) => document.querySelector('[data-testid=hand-keys]').style.setProperty('margin-top', by)",
+                    typed.equals("1") ? "10px" : "90px");
+            page.mouse().up();
+        }
+        assertThat(part(page, "temperature").locator(".digits")).hasText("217");
+    }
+
+    @Test
+    void aFingerThatDragsThePage_typesNothing_andAKeyBeneathTheKeyboardsFocusTypesOnce() {
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        key(page, "9").click();
+        BoundingBox box = key(page, "5").boundingBox();
+        page.mouse().move(box.x + box.width / 2, box.y + box.height / 2);
+        page.mouse().down();
+        page.mouse().move(box.x + box.width / 2, box.y - 40);
+        page.mouse().up();
+        key(page, "8").focus();
+        page.keyboard().press("Space");
+        assertThat(part(page, "temperature").locator(".digits")).hasText("98");
+    }
+
     @Test
     void twoPages_typeForOnePan() {
         Page phone = page(390, 844, ColorScheme.LIGHT);

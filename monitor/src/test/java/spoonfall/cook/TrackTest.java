@@ -49,6 +49,36 @@ final class TrackTest {
         }
     }
 
+    /** As a second asks for its level: the window moves on a little each time, but for silences that outlast all that is remembered. */
+    @RepeatedTest(20)
+    void theMiddleOfTheLatest_isThatOfAPlainList_asTheyComeAndGo(RepetitionInfo run) {
+        SplittableRandom random = new SplittableRandom(run.getCurrentRepetition());
+        int least = random.nextInt(5);
+        double overS = 1 + random.nextInt(20);
+        Track track = new Track(KEEP_S);
+        List<Point> list = new ArrayList<>();
+        double t = 0;
+        for (int i = 0; i < 2000; i++) {
+            t += random.nextInt(50) == 0 ? random.nextInt(200) : 1;
+            if (random.nextInt(300) == 0) {
+                track.clear();
+                list.clear();
+            }
+            if (random.nextInt(10) > 0) {
+                double oldest = t - KEEP_S;
+                list.removeIf(point -> point.t() < oldest);
+                list.add(new Point(t, random.nextInt(8) / 10.0));
+                track.add(t, list.get(list.size() - 1).value());
+            }
+            double sinceT = t - overS;
+            long since = list.stream().filter(point -> point.t() >= sinceT).count();
+            int count = (int) Math.min(list.size(), Math.max(since, least));
+            assertThat(track.middleSince(sinceT, least))
+                    .as("run %d, point %d", run.getCurrentRepetition(), i)
+                    .isEqualTo(middle(list.subList(list.size() - count, list.size())));
+        }
+    }
+
     private static void check(Track track, List<Point> list, double sinceT, double limit, double nowT) {
         double untilT = (sinceT + nowT) / 2;
         List<Point> since = list.stream().filter(point -> point.t() >= sinceT).toList();

@@ -3,6 +3,7 @@ package spoonfall.estimate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.physics.Inversion;
@@ -27,6 +28,16 @@ class SyrupCurveTest {
             double perMin = Inversion.ratePerMin(Syrup.boilingPointC(pressurePa, solids, INVERTED), solids, 3.1);
             assertThat(curve.inversionPerMin(1 / solids)).isCloseTo(perMin, Offset.offset(1e-5 * perMin));
         }
+    }
+
+    @Test
+    void pansUnderOnePressure_shareACurve_andOthersHaveTheirOwn() {
+        SyrupCurve curve = SyrupCurve.under(90_000);
+        assertThat(SyrupCurve.under(90_000)).isSameAs(curve);
+        assertThat(SyrupCurve.under(101_325).riseC(2)).isEqualTo(new SyrupCurve(101_325).riseC(2));
+        assertThat(SyrupCurve.under(90_000).riseC(2))
+                .isEqualTo(curve.riseC(2))
+                .isNotEqualTo(SyrupCurve.under(101_325).riseC(2));
     }
 
     @ParameterizedTest
