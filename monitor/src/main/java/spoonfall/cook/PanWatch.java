@@ -223,7 +223,7 @@ final class PanWatch {
         }
         if (pace.shows() && jumped.endSecond(now)) {
             forecaster.jumped();
-            alarms.jumped(now);
+            alarms.jumped(now, jumped.shift());
         }
         if (probe.caughtUp() && !leaptPast(t, now)) {
             forecaster.skip();
