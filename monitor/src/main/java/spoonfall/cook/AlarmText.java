@@ -26,6 +26,15 @@ record AlarmText(String title, String act) {
                         sinceT));
     }
 
+    static AlarmText startSetTestsShifted(double sinceT) {
+        return new AlarmText(
+                "Start the set tests: it should be time.",
+                mark(
+                        "The reading dropped at once at {clock:%.0f}, as if the probe had moved; by what was known before it is time."
+                                + " Look where the probe is, take the pan off the heat for each test, and go by the plate alone.",
+                        sinceT));
+    }
+
     static AlarmText gelPoint(CookSettings settings) {
         return new AlarmText(
                 mark("It has reached the setting point, {temp:%.1f}.", settings.gelPointC()),

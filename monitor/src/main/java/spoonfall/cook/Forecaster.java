@@ -264,6 +264,11 @@ final class Forecaster {
         return perMinC.isPresent() ? OptionalDouble.of(perMinC.getAsDouble() / (1 + GUESSED * guessed)) : perMinC;
     }
 
+    /** How fast the pan should be climbing by what is known of it, in °C per minute; 0 while nothing is known. */
+    double climbPerMinC() {
+        return estimator.knows() ? Math.max(0, estimator.climbPerMinC()) : 0;
+    }
+
     /** Dissolved solids at {@code riseC} above the water boil, as a fraction by mass. */
     double solids(double riseC) {
         return estimator.solids(riseC);

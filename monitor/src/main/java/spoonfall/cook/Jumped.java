@@ -32,6 +32,17 @@ final class Jumped {
     private int seconds;
     private double lastT;
     private double jumpedT = Double.NEGATIVE_INFINITY;
+    private double beforeC;
+    private double afterC;
+
+    /**
+     * A jump.
+     *
+     * @param fromC where the reading was before it
+     * @param toC where it is since
+     * @param agoS how many seconds ago it was at the latest that it had not jumped yet
+     */
+    record Shift(double fromC, double toC, double agoS) {}
 
     /** Forgets the way here. */
     void restart() {
@@ -57,6 +68,11 @@ final class Jumped {
         return jumps;
     }
 
+    /** The jump that was seen last. */
+    Shift shift() {
+        return new Shift(beforeC, afterC, SIDE_S + BETWEEN_S);
+    }
+
     private boolean jumps(double leastC) {
         double sumBeforeC = 0;
         double sumAfterC = 0;
@@ -64,8 +80,8 @@ final class Jumped {
             sumBeforeC += at(i);
             sumAfterC += at(SIDE_S + BETWEEN_S + i);
         }
-        double beforeC = sumBeforeC / SIDE_S;
-        double afterC = sumAfterC / SIDE_S;
+        beforeC = sumBeforeC / SIDE_S;
+        afterC = sumAfterC / SIDE_S;
         double shiftC = afterC - beforeC;
         if (Math.abs(shiftC) < leastC) {
             return false;

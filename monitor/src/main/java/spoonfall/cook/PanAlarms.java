@@ -68,6 +68,7 @@ final class PanAlarms {
     private final ColdAddition cold;
     private Reasons reasons = Reasons.NONE;
     private final UnseenWindow unseen;
+    private final Shifted shifted = new Shifted();
     private boolean setTest;
     private boolean windowUnseen;
     private double gelDueT;
@@ -121,8 +122,10 @@ final class PanAlarms {
     }
 
     /** The reading has jumped to where it is now: the pan has not fallen from where it was read before. */
-    void jumped(Signals now) {
+    void jumped(Signals now, Jumped.Shift shift) {
         watches.jumped(now);
+        double agreesC = pace.agreesC() + now.knownStepC();
+        shifted.jumped(shift, now.t(), agreesC, forecaster);
     }
 
     /** Forgets the way here: what comes does not go on from it. */
@@ -130,6 +133,7 @@ final class PanAlarms {
         watches.restart();
         standstill.restart();
         cold.restart();
+        shifted.restart();
         setTest = false;
     }
 
@@ -144,6 +148,7 @@ final class PanAlarms {
             watches.hotter();
         }
         cold.endSecond(now, stages);
+        shifted.endSecond(now, forecaster.noiseC());
         setTest = watches.setTest(stages, now, forecaster);
         if (tests.notYet()) {
             watches.notSet();
@@ -154,7 +159,8 @@ final class PanAlarms {
         board.update(t, AlarmName.PAST_GEL_POINT, past, () -> AlarmText.pastGelPoint(pastC), events);
         Condition gel = Condition.when(stage == Stage.AT_GEL_POINT && !board.present(AlarmName.PAST_GEL_POINT));
         board.update(t, AlarmName.GEL_POINT, gel, () -> AlarmText.gelPoint(settings), events);
-        Condition window = gelCalled() ? Condition.ABSENT : watches.startSetTests(stage, now);
+        Condition seen = windowUnseen ? Condition.UNDECIDED : watches.startSetTests(stage, now);
+        Condition window = gelCalled() ? Condition.ABSENT : seen;
         board.update(t, AlarmName.START_SET_TESTS, window, AlarmText::startSetTests, events);
         Condition stalled =
                 suspectStuck ? Condition.UNDECIDED : watches.stalled(stages, now, setTest, gelCalled(), forecaster);
@@ -186,15 +192,19 @@ final class PanAlarms {
 
     /** Ends a second, whether or not the pan was seen: what was known of it before says when to begin the set tests. */
     void endSecond(double t, List<CookEvent> events) {
-        OptionalDouble sinceT = unseen.openSinceT(t, pace.noticesS());
-        windowUnseen = pace.shows() && stages.stage() == Stage.ROLLING_BOIL && sinceT.isPresent();
+        OptionalDouble shiftedT = shifted.sinceT(t);
+        OptionalDouble sinceT = unseen.openSinceT(t, pace.noticesS(), shiftedT);
+        boolean notThere = stages.stage() == Stage.ROLLING_BOIL || (shiftedT.isPresent() && !stages.reachedWindow());
+        windowUnseen = pace.shows() && notThere && sinceT.isPresent();
         suppress(t, events);
         if (windowUnseen && !gelCalled()) {
             board.update(
                     t,
                     AlarmName.START_SET_TESTS,
                     Condition.PRESENT,
-                    () -> AlarmText.startSetTestsUnseen(sinceT.getAsDouble()),
+                    () -> shiftedT.isPresent()
+                            ? AlarmText.startSetTestsShifted(sinceT.getAsDouble())
+                            : AlarmText.startSetTestsUnseen(sinceT.getAsDouble()),
                     events);
         }
     }

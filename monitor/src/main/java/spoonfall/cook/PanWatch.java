@@ -174,7 +174,7 @@ final class PanWatch {
     private void watchPan(double t, Signals now, double panC, List<CookEvent> events) {
         if (pace.shows() && jumped.endSecond(now)) {
             forecaster.jumped();
-            alarms.jumped(now);
+            alarms.jumped(now, jumped.shift());
         }
         if (probe.caughtUp(now, panC)) {
             forecaster.skip();

@@ -34,9 +34,14 @@ final class UnseenWindow {
         dueT.clear();
     }
 
-    /** Since when nothing is read of a pan whose window is open {@code aheadS} from now; empty if it is read, or not open. */
-    OptionalDouble openSinceT(double t, double aheadS) {
-        OptionalDouble since = blindSinceT(t);
+    /**
+     * Since when nothing is read of a pan whose window is open {@code aheadS} from now; empty if it is read, or not open.
+     *
+     * @param shiftedT since when the readings lie elsewhere than the pan; empty where they do not
+     */
+    OptionalDouble openSinceT(double t, double aheadS, OptionalDouble shiftedT) {
+        OptionalDouble blind = blindSinceT(t);
+        OptionalDouble since = blind.isPresent() ? blind : shiftedT;
         return since.isPresent() && open(t, t + aheadS, since.getAsDouble()) ? since : OptionalDouble.empty();
     }
 
