@@ -16,6 +16,9 @@ final class Forecaster {
     private static final double SETTLE_S = 15;
     private static final double LEAST_RISE_C = 0.7;
 
+    /** What boils no higher than that above water is fruit without sugar, which does not climb. */
+    private static final double NO_SUGAR_C = 0.3;
+
     private static final double GROWS_OVER_MIN = 5;
     private static final double BACK_C = 0.3;
     private static final double BACK_PER_MIN_C = 0.1;
@@ -234,6 +237,11 @@ final class Forecaster {
         estimator.jumped();
     }
 
+    /** The readings stayed the same until {@code t} because the pan stood, though nothing was made of that. */
+    void stood(double t) {
+        estimator.stood(t);
+    }
+
     /** Whether the pan has stopped climbing. */
     boolean still() {
         return estimator.still();
@@ -249,6 +257,14 @@ final class Forecaster {
         return riseC >= LEAST_RISE_C && knowsTheClimb()
                 ? OptionalDouble.of(estimator.climbPerMinC())
                 : OptionalDouble.empty();
+    }
+
+    /**
+     * How fast a thermometer that works must be showing it climb, in °C per minute: not at all, where the pan more likely stands
+     * or has no sugar in it yet.
+     */
+    OptionalDouble duePerMinC(double riseC) {
+        return riseC < NO_SUGAR_C || estimator.standsRather() ? OptionalDouble.of(0) : expectedPerMinC(riseC);
     }
 
     /** Dissolved solids at {@code riseC} above the water boil, as a fraction by mass. */

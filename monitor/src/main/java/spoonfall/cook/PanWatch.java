@@ -192,7 +192,7 @@ final class PanWatch {
             return OptionalDouble.empty(); // the pan is not where it is thought to be
         }
         double riseC = levelC - settings.waterBoil().temperatureC();
-        return forecaster.expectedPerMinC(riseC);
+        return forecaster.duePerMinC(riseC);
     }
 
     private void watchPan(double t, Signals now, List<CookEvent> events) {
@@ -208,7 +208,9 @@ final class PanWatch {
             return;
         }
         if (misledLately) {
-            if (stuckLately && !probe.wentOn()) {
+            if (stuckLately && probe.wentOn()) {
+                forecaster.stood(t);
+            } else if (stuckLately) {
                 forecaster.skip();
             }
             stuckLately = false;

@@ -209,7 +209,8 @@ final class Stillness {
         double leastDueC = known || !boiling ? 0 : SLOWEST_PER_MIN_C * lastsS / 60;
         boolean longerThanEver =
                 lastsS >= longestS && Math.max(leastDueC, dueC(lastsS)) >= MOST_DUE_TIMES * runs.mostDueC();
-        boolean longRun = runs.count() >= LONG_RUNS && lastsS >= LONG_TIMES * longestS;
+        boolean seesSteps = runs.rangeC() >= STEPS_SEEN * stepC;
+        boolean longRun = seesSteps && runs.count() >= LONG_RUNS && lastsS >= LONG_TIMES * longestS;
         double dueSteps = longRun ? OVERDUE_IF_LONG_STEPS : OVERDUE_STEPS;
         if (lastsS >= LEAST_OVERDUE_S && overdue >= dueSteps && longerThanEver) {
             return true;
@@ -219,12 +220,14 @@ final class Stillness {
         }
         boolean fine = stepC < COARSE_C;
         if (runs.count() < LEAST_RUNS) {
-            boolean aStepWasDue = lastsS / 60 * SLOWEST_PER_MIN_C >= stepC || overdue >= 1;
+            boolean aStepWasDue = Math.max(leastDueC, dueC(lastsS)) >= stepC;
             return fine && longerThanEver && aStepWasDue && lastsS >= UNKNOWN_S && same >= UNKNOWN_READINGS;
         }
-        boolean seesSteps = runs.rangeC() >= STEPS_SEEN * stepC
-                && ((fine && climbedBeforeC >= CLIMBED_STEPS * stepC) || overdue >= COARSE_OVERDUE);
-        return seesSteps && longerThanEver && lastsS >= timesTheLongest() * longestS;
+        boolean knowsItsRuns = seesSteps && climbedBeforeC >= CLIMBED_STEPS * stepC;
+        return knowsItsRuns
+                && (fine || overdue >= COARSE_OVERDUE)
+                && longerThanEver
+                && lastsS >= timesTheLongest() * longestS;
     }
 
     private double timesTheLongest() {

@@ -20,7 +20,7 @@ public final class PanEstimator {
     private final FilterBank bank;
     private final Oracle oracle;
     private final Points points = new Points();
-    private final StallWatch stall = new StallWatch();
+    private final StallWatch stall;
     private final Hindsight hindsight;
     private final Cycling cycling = new Cycling();
     private final Lateness lateness = new Lateness();
@@ -44,6 +44,7 @@ public final class PanEstimator {
      */
     public PanEstimator(double pressurePa, double baseDoubtC, boolean byHand) {
         this.byHand = byHand;
+        stall = new StallWatch(byHand);
         curve = new SyrupCurve(pressurePa);
         beginning = new Beginning(curve, baseDoubtC);
         fineness = new Fineness(byHand);
@@ -193,6 +194,16 @@ public final class PanEstimator {
     /** Whether the pan has stopped climbing. */
     public boolean still() {
         return begun && stall.still();
+    }
+
+    /** Whether it has, or is twice as likely to have as not. */
+    public boolean standsRather() {
+        return begun && stall.standsRather();
+    }
+
+    /** Nothing was made of the readings until {@code t}, which stayed the same; but they went on from there, and so it was the pan that stood. */
+    public void stood(double t) {
+        stall.stood(t);
     }
 
     /** Whether it stands still because it cools. */

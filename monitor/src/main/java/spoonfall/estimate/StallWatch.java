@@ -21,6 +21,12 @@ final class StallWatch {
     /** No stir takes a pan that far down. */
     private static final double DEEP_C = 1;
 
+    /** Of a pan of which nothing was seen for so long it is not known what it did meanwhile. */
+    private static final double UNSEEN_S = 25;
+
+    /** For so long it must have been seen since, before it is said to stand. */
+    private static final double SEEN_S = 60;
+
     private static final double BEFORE_S = 60;
     private static final double LEVEL_S = 600;
     private static final double DROP_C = 0.25;
@@ -50,6 +56,7 @@ final class StallWatch {
 
     private static final int POINTS = 32;
 
+    private final double unseenS;
     private final double[] times = new double[POINTS];
     private final double[] rises = new double[POINTS];
     private final Jitter jitter = new Jitter();
@@ -61,6 +68,8 @@ final class StallWatch {
     private double offsC;
     private double leftT;
     private double sinceT;
+    private double seenT = Double.NEGATIVE_INFINITY;
+    private double seenSinceT = Double.NEGATIVE_INFINITY;
     private boolean still;
     private boolean level;
     private boolean fell;
@@ -68,6 +77,11 @@ final class StallWatch {
     private double climbBefore;
     private double stillC;
     private double jumpedToC = Double.NaN;
+
+    /** {@code byHand} says whether readings are minutes apart. */
+    StallWatch(boolean byHand) {
+        unseenS = byHand ? Double.POSITIVE_INFINITY : UNSEEN_S;
+    }
 
     /** Begins afresh, with what came before forgotten. */
     void begin() {
@@ -81,6 +95,11 @@ final class StallWatch {
         standing.clear();
         deepC = 0;
         followedSinceT = Double.NaN;
+    }
+
+    /** Nothing was taken of the readings until {@code t}, but it is known that they stood with the pan. */
+    void stood(double t) {
+        seenT = t;
     }
 
     /** The readings jumped, and lie elsewhere now. */
@@ -102,6 +121,11 @@ final class StallWatch {
     double countsOn() {
         double climbing = standing.maybe() ? MAYBE_PART : 1;
         return still ? 0 : climbing;
+    }
+
+    /** Whether it stands, or is twice as likely to stand as to climb. */
+    boolean standsRather() {
+        return still || standing.rather();
     }
 
     /** Whether it may be standing still, so that nothing else should be made of its being low. */
@@ -128,6 +152,8 @@ final class StallWatch {
      * @param lowForS how long the readings have been far below what they should be; 0 if they are not
      */
     void point(double t, double riseC, FilterBank bank, double variance, double stepC, double lowForS) {
+        seenSinceT = t - seenT > unseenS ? t : seenSinceT;
+        seenT = Math.max(seenT, t); // a point is as old as its readings
         times[points % POINTS] = t;
         rises[points % POINTS] = riseC;
         jitter.observe(riseC);
@@ -178,7 +204,7 @@ final class StallWatch {
             return;
         }
         int since = standing.since(t, followedSinceT + KNOWN_S, stepC, bare(), riseC + dropC);
-        if (since >= 0) {
+        if (since >= 0 && t - seenSinceT >= SEEN_S) {
             stop(riseC, standing.climbPerMinC(since), false);
         }
     }
