@@ -259,12 +259,9 @@ final class Forecaster {
                 : OptionalDouble.empty();
     }
 
-    /**
-     * How fast a thermometer that works must be showing it climb, in °C per minute: not at all, where the pan more likely stands
-     * or has no sugar in it yet.
-     */
+    /** How fast a thermometer that works must be showing it climb, in °C per minute: not at all, where there is no sugar in it yet. */
     OptionalDouble duePerMinC(double riseC) {
-        return riseC < NO_SUGAR_C || estimator.standsRather() ? OptionalDouble.of(0) : expectedPerMinC(riseC);
+        return riseC < NO_SUGAR_C ? OptionalDouble.of(0) : expectedPerMinC(riseC);
     }
 
     /** Dissolved solids at {@code riseC} above the water boil, as a fraction by mass. */

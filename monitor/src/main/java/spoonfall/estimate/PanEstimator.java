@@ -196,11 +196,6 @@ public final class PanEstimator {
         return begun && stall.still();
     }
 
-    /** Whether it has, or is twice as likely to have as not. */
-    public boolean standsRather() {
-        return begun && stall.standsRather();
-    }
-
     /** Nothing was made of the readings until {@code t}, which stayed the same; but they went on from there, and so it was the pan that stood. */
     public void stood(double t) {
         stall.stood(t);

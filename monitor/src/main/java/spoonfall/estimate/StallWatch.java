@@ -123,11 +123,6 @@ final class StallWatch {
         return still ? 0 : climbing;
     }
 
-    /** Whether it stands, or is twice as likely to stand as to climb. */
-    boolean standsRather() {
-        return still || standing.rather();
-    }
-
     /** Whether it may be standing still, so that nothing else should be made of its being low. */
     boolean suspects() {
         return still || level;

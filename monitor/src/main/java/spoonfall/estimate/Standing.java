@@ -20,9 +20,6 @@ final class Standing {
     private static final int KEPT = 64;
     private static final double LEAST_S = 60;
 
-    /** That it stands is twice as likely as that it goes on, as a logarithm. */
-    private static final double TWICE = Math.log(2);
-
     /** That it may be standing is told sooner. */
     private static final double MAYBE_LEAST_S = 30;
 
@@ -68,14 +65,12 @@ final class Standing {
     private final double[] sumXy = new double[KEPT];
     private int taken;
     private boolean maybe;
-    private boolean rather;
     private double lastC = Double.NaN;
 
     /** Forgets the way here. */
     void clear() {
         taken = 0;
         maybe = false;
-        rather = false;
         lastC = Double.NaN;
     }
 
@@ -127,11 +122,6 @@ final class Standing {
         return maybe;
     }
 
-    /** Whether that is twice as likely. */
-    boolean rather() {
-        return rather;
-    }
-
     /** Takes a point; one outside what any pan would show counts as at the edge of that. */
     void point(double t, double riseC) {
         for (int i = 0; i < Math.min(taken, KEPT); i++) {
@@ -158,7 +148,6 @@ final class Standing {
      */
     int since(double t, double knownSinceT, double stepC, boolean bare, double lowestC) {
         maybe = false;
-        rather = false;
         double doubtC = (bare ? BARE_STEP_PART : STEP_PART) * stepC;
         for (int back = 1; back <= Math.min(taken, KEPT); back++) {
             int i = (taken - back) % KEPT;
@@ -169,7 +158,6 @@ final class Standing {
             if (sinceS >= MAYBE_LEAST_S && waterPerMinC[i] >= LEAST_CLIMB_PER_MIN_C && lowestC >= sinceC[i]) {
                 double likelier = standsLikelier(i, t, doubtC);
                 maybe |= likelier >= 0;
-                rather |= likelier >= TWICE;
                 if (sinceS >= LEAST_S && likelier >= SURE) {
                     return i;
                 }
