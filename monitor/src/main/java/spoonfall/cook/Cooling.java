@@ -1,6 +1,7 @@
 package spoonfall.cook;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import spoonfall.estimate.Slots;
 import spoonfall.estimate.Thin;
 
@@ -39,6 +40,9 @@ final class Cooling {
     /** A pan that comes back is higher than so long before, sooner than any line through its fall turns. */
     private static final double LATELY_S = 20;
 
+    /** One that turns has slowed down to so large a part of its fall by then; off the heat it falls evenly. */
+    private static final double SLOWS_PART = 0.45;
+
     /** Nothing is known of what the pan did while the thermometer was silent for so long. */
     private static final double GAP_S = 25;
 
@@ -66,8 +70,13 @@ final class Cooling {
 
     /** Forgets the way here. */
     void restart() {
-        heights.clear();
         lately.clear();
+        forgetTheHeight();
+    }
+
+    /** The readings do not fall from the pan's height: they were hotter. */
+    void forgetTheHeight() {
+        heights.clear();
         peakC = Double.NEGATIVE_INFINITY;
         fromC = Double.NaN;
     }
@@ -113,7 +122,7 @@ final class Cooling {
         falls = now.t() - lowestT < NEW_LOW_WITHIN_S && falls(now.steady()) && falls(now.quick());
         boolean back = now.levelC() > fromC - leftC(stepC);
         if (back || (warms(now, stepC) && now.t() - lowestT > BOILS_ON_S)) {
-            restart();
+            forgetTheHeight();
             backT = now.t();
         }
     }
@@ -140,9 +149,12 @@ final class Cooling {
         return low() && falls ? now.t() - Math.max(warmedT, Math.max(leftT, resumedT)) : 0;
     }
 
-    /** Whether it is higher than it was a moment ago. */
-    boolean comesUp(Signals now) {
-        return now.levelC() > lately.valueAt(now.t() - LATELY_S).orElse(now.levelC());
+    /** Whether it is higher than it was a moment ago, or falls so much more slowly than over two minutes that it soon will be. */
+    boolean turns(Signals now) {
+        OptionalDouble beforeC = lately.around(now.t() - LATELY_S);
+        double fallsPerMinC = now.steady().map(Signals::perMinute).orElse(0.0);
+        return beforeC.isPresent()
+                && (now.levelC() - beforeC.getAsDouble()) * 60 / LATELY_S > Math.min(0, SLOWS_PART * fallsPerMinC);
     }
 
     /** Whether it warms again, or has just come back. */

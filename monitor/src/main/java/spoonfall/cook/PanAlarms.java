@@ -144,9 +144,7 @@ final class PanAlarms {
         if (board.present(AlarmName.SCORCH_RISK) || forecaster.misledUpwards()) {
             hotT = t;
         }
-        if (t - hotT < HOT_S) {
-            watches.hotter();
-        }
+        watches.hotter(t - hotT < HOT_S);
         cold.endSecond(now, stages);
         shifted.endSecond(now, forecaster.noiseC());
         setTest = watches.setTest(stages, now, forecaster);

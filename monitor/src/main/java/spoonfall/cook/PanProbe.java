@@ -30,6 +30,8 @@ final class PanProbe {
         BACK,
         /** The same, and what was read lately while it stood still was not the pan's. */
         BACK_FROM_STUCK,
+        /** The pan, and while it stood still the pan did. */
+        STOOD,
         /** Perhaps the pan: one that is stuck may yet turn out to have told where the pan stood. */
         STUCK,
         /** Something else. */
@@ -136,11 +138,12 @@ final class PanProbe {
         if (!misledLately) {
             return Sight.PAN;
         }
-        boolean stoodElsewhere = stuckLately && !watch.wentOn();
+        Sight stuck = watch.wentOn() ? Sight.STOOD : Sight.BACK_FROM_STUCK;
+        Sight sight = stuckLately ? stuck : Sight.BACK;
         misledLately = false;
         stuckLately = false;
         senses.restart();
-        return stoodElsewhere ? Sight.BACK_FROM_STUCK : Sight.BACK;
+        return sight;
     }
 
     /** Whether the reading stood and then leapt up to the pan, which had gone on meanwhile; asking forgets it. */

@@ -158,6 +158,10 @@ final class PanWatch {
                 forecaster.skip();
                 beginAfresh(t);
             }
+            case STOOD -> {
+                forecaster.stood(t);
+                beginAfresh(t);
+            }
             case STUCK -> {}
             case ELSEWHERE -> forecaster.skip();
         }

@@ -37,10 +37,6 @@ final class Stillness {
 
     private static final double OVERDUE_STEPS = 2;
     private static final double OVERDUE_IF_LONG_STEPS = 1.4;
-
-    /** The pace of a pan that has not yet taken a coarse thermometer over a step is a guess, and may be twice the truth. */
-    private static final double OVERDUE_BY_A_GUESS_STEPS = 2.5;
-
     private static final double LONG_TIMES = 2;
     private static final int LONG_RUNS = 4;
     private static final double LEAST_OVERDUE_S = 60;
@@ -224,11 +220,9 @@ final class Stillness {
         if (boiling && fine && flicker.quiet(runS(), readings)) {
             return false; // it may be the pan that stands
         }
-        boolean longRun = runs.count() >= LONG_RUNS && lastsS >= LONG_TIMES * longestS;
+        boolean seesSteps = runs.rangeC() >= STEPS_SEEN * stepC;
+        boolean longRun = seesSteps && runs.count() >= LONG_RUNS && lastsS >= LONG_TIMES * longestS;
         double dueSteps = longRun ? OVERDUE_IF_LONG_STEPS : OVERDUE_STEPS;
-        if (!fine && climbedBeforeC < stepC) {
-            dueSteps = OVERDUE_BY_A_GUESS_STEPS;
-        }
         if (lastsS >= LEAST_OVERDUE_S && overdue >= dueSteps && longerThanEver) {
             return true;
         }
@@ -240,9 +234,11 @@ final class Stillness {
             boolean aStepWasDue = Math.max(leastDueC, dueC(lastsS)) >= due * stepC;
             return fine && longerThanEver && aStepWasDue && lastsS >= UNKNOWN_S && same >= UNKNOWN_READINGS;
         }
-        boolean seesSteps = runs.rangeC() >= STEPS_SEEN * stepC
-                && ((fine && climbedBeforeC >= CLIMBED_STEPS * stepC) || overdue >= COARSE_OVERDUE);
-        return seesSteps && longerThanEver && lastsS >= timesTheLongest() * longestS;
+        boolean knowsItsRuns = seesSteps && climbedBeforeC >= CLIMBED_STEPS * stepC;
+        return knowsItsRuns
+                && (fine || overdue >= COARSE_OVERDUE)
+                && longerThanEver
+                && lastsS >= timesTheLongest() * longestS;
     }
 
     private double timesTheLongest() {

@@ -44,6 +44,7 @@ final class Watches {
     private double shortC = Double.POSITIVE_INFINITY;
     private double doneC;
     private boolean near;
+    private boolean hot;
     private final Cooling cooling;
     private final Scorching scorching;
 
@@ -70,9 +71,12 @@ final class Watches {
         scorching.restart();
     }
 
-    /** The readings are or were just hotter than the pan: they do not fall from its height. */
-    void hotter() {
-        cooling.restart();
+    /** Whether the readings are or were just hotter than the pan: they do not fall from its height, nor stand there. */
+    void hotter(boolean isHotter) {
+        hot = isHotter;
+        if (hot) {
+            cooling.forgetTheHeight();
+        }
     }
 
     /** The reading has jumped to where it is now. */
@@ -142,8 +146,9 @@ final class Watches {
         boolean cools = cooling.forS(signals) > (near ? PLATE_TEST_S : SET_TEST_S);
         boolean stands = stage == Stage.OFF_THE_HEAT || (stage.boiling() && forecaster.still()) || cools;
         boolean fell = stage == Stage.OFF_THE_HEAT || cools || forecaster.cools();
-        boolean turns = fell && cooling.comesUp(signals); // as from a test that was a long one
-        if (stands && !setTest && !turns && !cooling.warms(signals)) {
+        boolean turns = fell && cooling.turns(signals); // as from a test that was a long one
+        boolean cameDown = hot && !fell; // from where it was hotter
+        if (stands && !setTest && !turns && !cameDown && !cooling.warms(signals)) {
             return Condition.PRESENT;
         }
         return stands || cooling.low() ? Condition.UNDECIDED : Condition.ABSENT;

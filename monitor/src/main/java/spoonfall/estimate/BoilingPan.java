@@ -11,7 +11,7 @@ final class BoilingPan {
     private final boolean byHand;
     private final FilterBank bank;
     private final Points points = new Points();
-    private final StallWatch stall = new StallWatch();
+    private final StallWatch stall;
     private final Cycling cycling = new Cycling();
     private final Astray astray = new Astray();
     private final LastBoil lastBoil = new LastBoil();
@@ -26,6 +26,7 @@ final class BoilingPan {
     /** A pan that does not boil yet; the arguments are those of {@link PanEstimator}. */
     BoilingPan(SyrupCurve curve, double baseDoubtC, boolean byHand) {
         this.byHand = byHand;
+        stall = new StallWatch(byHand);
         bank = new FilterBank(curve);
         beginning = new Beginning(curve, baseDoubtC);
         hindsight = new Hindsight(curve);

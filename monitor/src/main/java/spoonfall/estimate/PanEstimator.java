@@ -148,6 +148,11 @@ public final class PanEstimator {
         return pan.begun() && pan.stall().still();
     }
 
+    /** Nothing was made of the readings until {@code t}, which stayed the same; but they went on from there, and so it was the pan that stood. */
+    public void stood(double t) {
+        pan.stall().stood(t);
+    }
+
     /** Whether it stands still because it cools. */
     public boolean cools() {
         return pan.begun() && pan.stall().falling();

@@ -21,6 +21,12 @@ final class StallWatch {
     /** No stir takes a pan that far down. */
     private static final double DEEP_C = 1;
 
+    /** Of a pan of which nothing was seen for so long it is not known what it did meanwhile. */
+    private static final double UNSEEN_S = 25;
+
+    /** For so long it must have been seen since, before it is said to stand. */
+    private static final double SEEN_S = 60;
+
     private static final double BEFORE_S = 60;
     private static final double LEVEL_S = 600;
     private static final double DROP_C = 0.25;
@@ -48,6 +54,7 @@ final class StallWatch {
     private static final int POINTS = 32;
     private static final int LATEST = 4;
 
+    private final double unseenS;
     private final double[] times = new double[POINTS];
     private final double[] rises = new double[POINTS];
     private final Jitter jitter = new Jitter();
@@ -60,6 +67,8 @@ final class StallWatch {
     private double offsC;
     private double leftT;
     private double sinceT;
+    private double seenT = Double.NEGATIVE_INFINITY;
+    private double seenSinceT = Double.NEGATIVE_INFINITY;
     private boolean still;
     private boolean heatBack;
     private boolean level;
@@ -68,6 +77,11 @@ final class StallWatch {
     private double climbBefore;
     private double stillC;
     private double jumpedToC = Double.NaN;
+
+    /** {@code byHand} says whether readings are minutes apart. */
+    StallWatch(boolean byHand) {
+        unseenS = byHand ? Double.POSITIVE_INFINITY : UNSEEN_S;
+    }
 
     /** Begins with another pan. */
     void anotherPan() {
@@ -87,6 +101,11 @@ final class StallWatch {
         standing.clear();
         deepC = 0;
         followedSinceT = Double.NaN;
+    }
+
+    /** Nothing was taken of the readings until {@code t}, but it is known that they stood with the pan. */
+    void stood(double t) {
+        seenT = t;
     }
 
     /** The readings jumped, and lie elsewhere now. */
@@ -140,6 +159,8 @@ final class StallWatch {
      */
     void point(double t, double riseC, FilterBank bank, double variance, double stepC, double lowForS) {
         double minutes = points == 0 ? 0 : (t - times[(points - 1) % POINTS]) / 60;
+        seenSinceT = t - seenT > unseenS ? t : seenSinceT;
+        seenT = Math.max(seenT, t); // a point is as old as its readings
         times[points % POINTS] = t;
         rises[points % POINTS] = riseC;
         jitter.observe(riseC);
@@ -192,7 +213,7 @@ final class StallWatch {
             return;
         }
         int since = standing.since(t, followedSinceT + KNOWN_S, stepC, bare(), riseC + dropC);
-        if (since >= 0) {
+        if (since >= 0 && t - seenSinceT >= SEEN_S) {
             stop(riseC, standing.climbPerMinC(since), false);
         }
     }

@@ -40,6 +40,13 @@ final class CoolingTest {
         }
     }
 
+    /** Falls evenly from a height, by so much a minute; its lines say that it has been falling by 3 °C. */
+    private void fall(int seconds, double fromC, double perMinC) {
+        for (int i = 0; i < seconds; i++) {
+            second(MadeSignals.moving(t, fromC - perMinC * i / 60, -3));
+        }
+    }
+
     private static Signals coarse(Signals signals, double stepC) {
         return new Signals(
                 signals.t(),
@@ -215,16 +222,40 @@ final class CoolingTest {
     }
 
     @Test
-    void itComesUp_whenItIsHigherThanTwentySecondsAgo_thoughItsLinesStillFall() {
+    void itTurns_whenItIsHigherThanTwentySecondsAgo_thoughItsLinesStillFall() {
         stand(60, HEIGHT_C);
-        assertThat(cooling.comesUp(now)).isFalse();
-        move(30, 99, -1);
-        assertThat(cooling.comesUp(now)).isFalse();
-        move(2, 99.1, -1);
+        assertThat(cooling.turns(now)).isFalse();
+        fall(60, HEIGHT_C, 3);
+        assertThat(cooling.turns(now)).isFalse();
+        move(2, 99.1, -3);
         assertThat(cooling.forS(now)).isPositive();
-        assertThat(cooling.comesUp(now)).isTrue();
-        move(30, 99.2, -1);
-        assertThat(cooling.comesUp(now)).isFalse();
+        assertThat(cooling.turns(now)).as("higher than 5 s ago").isFalse();
+        move(2, 100.2, -3);
+        assertThat(cooling.turns(now)).as("higher than 20 s ago").isTrue();
+        fall(30, 100.2, 3);
+        assertThat(cooling.turns(now)).isFalse();
+    }
+
+    @ParameterizedTest(name = "after 3 °C a minute {0}: {1}")
+    @CsvSource({"1.2, true", "1.5, false", "0, true", "3, false"})
+    void itTurns_whenItFallsByLessThanHalfAsMuchAsOverTwoMinutes(double perMinC, boolean turns) {
+        stand(60, HEIGHT_C);
+        fall(60, HEIGHT_C, 3);
+        fall(30, HEIGHT_C - 3, perMinC);
+        assertThat(cooling.turns(now)).isEqualTo(turns);
+    }
+
+    @Test
+    void thatItComesUp_isSeenThoughItsHeightWasHotter_butNotOnceTheReadingsBeganAnew() {
+        stand(60, HEIGHT_C);
+        fall(60, HEIGHT_C, 3);
+        cooling.forgetTheHeight();
+        move(3, 102, -3);
+        assertThat(cooling.low()).isFalse();
+        assertThat(cooling.turns(now)).isTrue();
+        cooling.restart();
+        move(3, 102, -3);
+        assertThat(cooling.turns(now)).isFalse();
     }
 
     @Test

@@ -6,6 +6,8 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.probe.Quality;
 
@@ -51,6 +53,15 @@ final class MisledPanTest {
         MadeCook cook = MadeCook.begun(FIRM).watch(500, MadeCook.coarse(t -> MadeCook.boilsC(t) - 1.3));
         cook.watch(1200, t -> 100.5);
         assertThat(cook.raised()).doesNotContain(AlarmName.PROBE_STUCK);
+    }
+
+    /** Fruit that simmers before its sugar goes in hardly climbs and hardly bubbles: a fine reading may lie still. */
+    @ParameterizedTest(name = "{0} °C above water: {1}")
+    @CsvSource({"0.6, false", "0.8, true"})
+    void aFineReadingThatStands_isStuckOnlyIfThereIsSugarInThePan(double riseC, boolean stuck) {
+        MadeCook cook = MadeCook.begun().watch(300, t -> 70 + 0.1 * t);
+        cook.watch(30, t -> 100 + riseC + 0.02 * Math.sin(1.7 * t)).watch(240, t -> 100 + riseC);
+        assertThat(cook.raised().contains(AlarmName.PROBE_STUCK)).isEqualTo(stuck);
     }
 
     @Test

@@ -296,7 +296,7 @@ final class PanAlarmsTest {
             say(TestWord.seen("one", TestAnswer.NOT_YET));
         }
         for (int i = 0; i < 140; i++) {
-            second(MadeSignals.falling(t, 102, 103.8, -1.2), false);
+            second(MadeSignals.falling(t, 103 - i / 50.0, 103.8, -1.2), false);
         }
         assertThat(board.present(AlarmName.STALLED)).isEqualTo(notYet);
     }

@@ -181,6 +181,11 @@ final class WatchesTest {
         assertThat(watches.setTest(stages, falling.apply(500), knowsNothing)).isTrue();
     }
 
+    /** A pan that falls evenly, by 1 °C a minute. */
+    private static Signals fallsEvenly(double t, double fromC, double peakC) {
+        return MadeSignals.falling(t, fromC - t / 60, peakC, -1);
+    }
+
     private Condition stalled(Stages stages, Signals now, Forecaster forecaster) {
         boolean tested = watches.setTest(stages, now, forecaster);
         return watches.stalled(stages, now, tested, false, forecaster);
@@ -190,25 +195,29 @@ final class WatchesTest {
     void aPanOffTheHeat_stallsWhenItsTestIsOver() {
         Stages stages = offTheHeat(102);
         for (int t = 0; t < 85; t++) {
-            assertThat(stalled(stages, MadeSignals.falling(t, 100.5, 102, -1), knowsNothing))
+            assertThat(stalled(stages, fallsEvenly(t, 101.5, 102), knowsNothing))
                     .isEqualTo(Condition.UNDECIDED);
         }
-        Signals then = MadeSignals.falling(85, 100.5, 102, -1);
+        Signals then = fallsEvenly(85, 101.5, 102);
         assertThat(stalled(stages, then, knowsNothing)).isEqualTo(Condition.PRESENT);
         assertThat(watches.stalled(stages, then, false, true, knowsNothing)).isEqualTo(Condition.ABSENT);
     }
 
     @Test
-    void aPanThatComesUpWhenItsTestIsOver_isNotCalled() {
+    void aPanThatTurnsWhenItsTestIsOver_isNotCalled_unlessItFallsOn() {
         Stages stages = offTheHeat(102);
-        for (int t = 0; t < 85; t++) {
-            stalled(stages, MadeSignals.falling(t, 100.5, 102, -1), knowsNothing);
+        for (int t = 0; t < 70; t++) {
+            stalled(stages, fallsEvenly(t, 101.5, 102), knowsNothing);
         }
-        for (int t = 85; t < 105; t++) {
-            assertThat(stalled(stages, MadeSignals.falling(t, 100.6, 102, -1), knowsNothing))
-                    .isEqualTo(Condition.UNDECIDED);
+        double lowestC = 101.5 - 70 / 60.0;
+        for (int t = 70; t < 120; t++) {
+            Condition then = stalled(stages, MadeSignals.falling(t, lowestC, 102, -1), knowsNothing);
+            assertThat(then).isEqualTo(Condition.UNDECIDED);
         }
-        assertThat(stalled(stages, MadeSignals.falling(110, 100.6, 102, -1), knowsNothing))
+        for (int t = 120; t < 145; t++) {
+            stalled(stages, fallsEvenly(t, lowestC + 2, 102), knowsNothing);
+        }
+        assertThat(stalled(stages, fallsEvenly(145, lowestC + 2, 102), knowsNothing))
                 .isEqualTo(Condition.PRESENT);
     }
 
@@ -224,9 +233,9 @@ final class WatchesTest {
     void whoTakesItOffSoCloseToTheGelPoint_mayMeanIt_andCloserDoes(double peakC, int laterS, Condition expected) {
         Stages stages = offTheHeat(103.5);
         for (int t = 0; t < laterS; t++) {
-            stalled(stages, MadeSignals.falling(t, 101, peakC, -1), knowsNothing);
+            stalled(stages, fallsEvenly(t, 101, peakC), knowsNothing);
         }
-        Signals then = MadeSignals.falling(laterS, 101, peakC, -1);
+        Signals then = fallsEvenly(laterS, 101, peakC);
         assertThat(stalled(stages, then, knowsNothing)).isEqualTo(expected);
         watches.notSet();
         assertThat(stalled(stages, then, knowsNothing)).isEqualTo(Condition.PRESENT);
@@ -291,10 +300,26 @@ final class WatchesTest {
         if (anew) {
             watches.restart();
         } else {
-            watches.hotter();
+            watches.hotter(true);
         }
         assertThat(watches.cools(coolsSlowly(300, 102.4))).isFalse();
         assertThat(stalled(stages, coolsSlowly(300, 102.4), knowsNothing)).isEqualTo(Condition.ABSENT);
+    }
+
+    @Test
+    void whatCameDownFromAHotterBase_isNotSaidToStand_butMayFall() {
+        Forecaster still = MadePan.climbing(0.5, 900, 0).watch(1200).forecaster();
+        watches.hotter(true);
+        assertThat(stalled(boiled(102), MadeSignals.at(0, 102), still)).isEqualTo(Condition.UNDECIDED);
+        watches.hotter(false);
+        assertThat(stalled(boiled(102), MadeSignals.at(1, 102), still)).isEqualTo(Condition.PRESENT);
+        Stages stages = offTheHeat(102);
+        for (int t = 0; t < 86; t++) {
+            watches.hotter(true);
+            stalled(stages, fallsEvenly(t, 101.5, 102), knowsNothing);
+        }
+        watches.hotter(true);
+        assertThat(stalled(stages, fallsEvenly(86, 101.5, 102), knowsNothing)).isEqualTo(Condition.PRESENT);
     }
 
     @Test
