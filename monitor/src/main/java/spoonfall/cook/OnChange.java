@@ -36,6 +36,7 @@ final class OnChange {
     private final ThermometerStep step = new ThermometerStep();
     private final double[] movesC = new double[READINGS];
     private final boolean[] late = new boolean[READINGS];
+    private int lates;
     private int next;
 
     /** How many moves came since one stayed the same. One whose change was lost on the way stays the same once in a long while. */
@@ -58,14 +59,20 @@ final class OnChange {
         }
         shortS = Double.isNaN(shortS) ? sinceS : shortS * (sinceS < shortS ? SHORTER : LONGER);
         if (Math.abs(moveC) > SAME_C) {
-            movesC[next] = moveC;
-            late[next] = sinceS > LATE_INTERVALS * shortS;
-            next = (next + 1) % READINGS;
+            note(moveC, sinceS > LATE_INTERVALS * shortS);
             moves = Math.min(moves + 1, 2 * READINGS);
         } else if (sinceS < SIGN_OF_LIFE_INTERVALS * shortS) {
             moves = seen ? moves - READINGS : 0;
         }
-        seen = moves >= READINGS && (seen || speaksOfChanges());
+        seen = moves >= READINGS && (seen || (lates >= LEAST_LATE && bySingleSteps()));
+    }
+
+    private void note(double moveC, boolean isLate) {
+        lates += isLate ? 1 : 0;
+        lates -= late[next] ? 1 : 0;
+        movesC[next] = moveC;
+        late[next] = isLate;
+        next = (next + 1) % READINGS;
     }
 
     /** Takes note of a reading that was lost: the next one moved from that, not from the last. */
@@ -78,16 +85,14 @@ final class OnChange {
         return seen;
     }
 
-    private boolean speaksOfChanges() {
+    private boolean bySingleSteps() {
         int up = 0;
         int down = 0;
-        int lates = 0;
-        for (int i = 0; i < READINGS; i++) {
-            boolean single = Math.abs(movesC[i]) < STEP_SLACK * step.c();
-            up += single && movesC[i] > 0 ? 1 : 0;
-            down += single && movesC[i] < 0 ? 1 : 0;
-            lates += late[i] ? 1 : 0;
+        for (double moveC : movesC) {
+            boolean single = Math.abs(moveC) < STEP_SLACK * step.c();
+            up += single && moveC > 0 ? 1 : 0;
+            down += single && moveC < 0 ? 1 : 0;
         }
-        return lates >= LEAST_LATE && up + down >= LEAST_SINGLE && Math.min(up, down) >= LEAST_EACH_WAY;
+        return up + down >= LEAST_SINGLE && Math.min(up, down) >= LEAST_EACH_WAY;
     }
 }
