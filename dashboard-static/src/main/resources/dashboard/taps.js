@@ -15,9 +15,11 @@ export function onTaps(area, act) {
   const downs = new Map();
   let upAt = Number.NEGATIVE_INFINITY;
 
+  // Whose coming up was never heard of (another window took it) is not down any more when it goes down again.
+  addEventListener('pointerdown', (event) => downs.delete(event.pointerId), true);
   area.addEventListener('pointerdown', (event) => {
     const button = event.target.closest('button');
-    if (button && !button.disabled && event.button === 0) {
+    if (button && !button.disabled && event.button === 0 && !event.ctrlKey) {
       downs.set(event.pointerId, { button, x: event.clientX, y: event.clientY });
     }
   });
@@ -27,7 +29,8 @@ export function onTaps(area, act) {
     downs.delete(event.pointerId);
     if (down) {
       upAt = event.timeStamp;
-      if (Math.hypot(event.clientX - down.x, event.clientY - down.y) <= STRAYS_PX) {
+      const strays = Math.hypot(event.clientX - down.x, event.clientY - down.y) > STRAYS_PX;
+      if (!strays && down.button.isConnected && !down.button.disabled) {
         act(down.button);
       }
     }

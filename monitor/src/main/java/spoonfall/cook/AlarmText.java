@@ -26,12 +26,14 @@ record AlarmText(String title, String act) {
                         sinceT));
     }
 
+    /** The reading has gone on lower since {@code sinceT}, where it dropped. */
     static AlarmText startSetTestsShifted(double sinceT) {
         return new AlarmText(
                 "Start the set tests: it should be time.",
                 mark(
-                        "The reading dropped at once at {clock:%.0f}, as if the probe had moved; by what was known before it is time."
-                                + " Look where the probe is, take the pan off the heat for each test, and go by the plate alone.",
+                        "The reading dropped suddenly at {clock:%.0f}. If nothing went into the pan, the probe has moved, and it is time:"
+                                + " look where the probe is, take the pan off the heat for each test, and go by the plate alone."
+                                + " If something went in, take no notice.",
                         sinceT));
     }
 

@@ -4,7 +4,7 @@ package spoonfall.cook;
  * Tells a thermometer that speaks only when its reading has moved. In a quiet pan it says nothing for a while, and is not
  * silent. Readings that move by single steps, up as well as down, stay the same at least as often, since what neither
  * climbs nor falls is likeliest not to move at all: where none ever stays the same and many come late, those that did were
- * not told. The numbers are judgements, no source.
+ * not told. One that dies is believed for that minute, and what is foreseen drifts later meanwhile. The numbers are judgements, no source.
  */
 final class OnChange {
     private static final int READINGS = 12;

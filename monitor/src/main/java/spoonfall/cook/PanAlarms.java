@@ -200,7 +200,7 @@ final class PanAlarms {
                     t,
                     AlarmName.START_SET_TESTS,
                     Condition.PRESENT,
-                    () -> shiftedT.isPresent()
+                    () -> shiftedT.equals(sinceT)
                             ? AlarmText.startSetTestsShifted(sinceT.getAsDouble())
                             : AlarmText.startSetTestsUnseen(sinceT.getAsDouble()),
                     events);

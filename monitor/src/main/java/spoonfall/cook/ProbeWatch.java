@@ -57,7 +57,9 @@ final class ProbeWatch {
 
     /** Takes a good reading and says whether it tells something of the pan. */
     boolean accept(double t, double temperatureC, boolean boiling) {
-        onChange.accept(t, temperatureC);
+        if (pace.shows()) {
+            onChange.accept(t, temperatureC); // a hand types when somebody looks
+        }
         learnInterval(t);
         heardT = OptionalDouble.of(t);
         latest = plausibility.judge(t, temperatureC, boiling);
@@ -71,7 +73,9 @@ final class ProbeWatch {
 
     /** What it still shows, by saying nothing since; empty for one that would have said it again. */
     OptionalDouble heldC(double t) {
-        boolean holds = onChange.seen() && freshAt(t) && latest == Quality.GOOD && t - heardT.orElse(t) >= HOLDS_S;
+        double saidT = heardT.orElse(t);
+        boolean listened = saidT >= listensSinceT;
+        boolean holds = onChange.seen() && listened && freshAt(t) && latest == Quality.GOOD && t - saidT > HOLDS_S;
         return holds ? OptionalDouble.of(seen.orElseThrow().temperatureC()) : OptionalDouble.empty();
     }
 

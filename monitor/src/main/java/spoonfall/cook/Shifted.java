@@ -5,7 +5,8 @@ import java.util.OptionalDouble;
 /**
  * A reading that has jumped down from where the pan was and goes on there, as of a tip that moved: the pan boils on where it was,
  * and nobody reads it. What cools goes lower, and what something cold went into warms again: neither goes on where it fell to at the
- * pan's own pace. One that had jumped up before is only back. The numbers are judgements, no source.
+ * pan's own pace. One that had jumped up before is only back. Hot water or juice that goes in
+ * looks the same, which the words of the call say. The numbers are judgements, no source.
  */
 final class Shifted {
     /** Only what has gone on there for so long is no pan that warms again. */

@@ -4,8 +4,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * When the test window opens by what was known while the probe still told of the pan, for when it tells nothing any more: the pan
- * boils on, and only a set test can say how far it is. The numbers are judgements, no source.
+ * When the test window opens by what was known while the probe still told of the pan, for when it tells nothing any more or has
+ * shifted: the pan boils on, and only a set test can say how far it is. The numbers are judgements, no source.
  */
 final class UnseenWindow {
     /** Further ahead than that, in seconds, nobody knows what a pan does that nobody sees. */
@@ -35,13 +35,14 @@ final class UnseenWindow {
     }
 
     /**
-     * Since when nothing is read of a pan whose window is open {@code aheadS} from now; empty if it is read, or not open.
+     * Since when a pan is not read whose window is open {@code aheadS} from now; empty if it is read, or not open.
      *
      * @param shiftedT since when the readings lie elsewhere than the pan; empty where they do not
      */
     OptionalDouble openSinceT(double t, double aheadS, OptionalDouble shiftedT) {
         OptionalDouble blind = blindSinceT(t);
-        OptionalDouble since = blind.isPresent() ? blind : shiftedT;
+        boolean shiftedFirst = shiftedT.isPresent() && shiftedT.getAsDouble() < blind.orElse(Double.POSITIVE_INFINITY);
+        OptionalDouble since = shiftedFirst ? shiftedT : blind;
         return since.isPresent() && open(t, t + aheadS, since.getAsDouble()) ? since : OptionalDouble.empty();
     }
 

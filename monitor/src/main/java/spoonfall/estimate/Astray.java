@@ -31,7 +31,7 @@ final class Astray {
 
     private static final double IMPOSSIBLE_PER_MIN_C = 0.5;
     private static final double IMPOSSIBLE_TIMES = 2.5;
-    private static final double HOLD_S = 420;
+    private static final double HOLD_S = 1800;
 
     /** What was too hot cools away by and by: a reading that has nearly come down to the pan is a little above it for so long. */
     private static final double COOLS_S = 60;

@@ -7,7 +7,7 @@ package spoonfall.estimate;
  */
 final class HeatBack {
     /** Less than such a part of its usual pace is none to speak of. */
-    private static final double LOST_PART = 0.3;
+    private static final double LOST_PART = 0.12;
 
     private static final double BACK_PART = 0.5;
     private static final int LEAST_POINTS = 8;
@@ -61,6 +61,6 @@ final class HeatBack {
         }
         double slope = line.slope();
         double error = Math.sqrt(line.misses() / (line.count() - 2) / line.spreadX());
-        return slope >= Math.max(BACK_PART * bank.climbPerMinC(usualV), SURE_ERRORS * error);
+        return slope - SURE_ERRORS * error >= BACK_PART * bank.climbPerMinC(usualV);
     }
 }

@@ -186,12 +186,31 @@ final class ProbeWatchTest {
         flickers(12);
         assertThat(probe.heldC(t + 10)).as("nothing is known of it").isEmpty();
         flickers(1);
-        assertThat(probe.heldC(t + 0.9)).as("it has just been read").isEmpty();
-        assertThat(probe.heldC(t + 1)).hasValue(101);
+        assertThat(probe.heldC(t + 1)).as("it has just been read").isEmpty();
+        assertThat(probe.heldC(t + 1.01)).hasValue(101);
         assertThat(probe.heldC(t + 60)).hasValue(101);
         assertThat(probe.heldC(t + 61)).isEmpty();
         probe.acceptBad(Quality.NOT_FINITE);
         assertThat(probe.heldC(t + 10)).as("what it says now cannot be read").isEmpty();
+    }
+
+    @Test
+    void whatWasSaidWhileNobodyListened_mayHaveMovedOn() {
+        flickers(13);
+        probe.listenSince(t + 40);
+        assertThat(probe.heldC(t + 41)).isEmpty();
+        says(41, 101.1);
+        assertThat(probe.heldC(t + 10)).hasValue(101.1);
+    }
+
+    /** Somebody types when they look, which is no word on what the thermometer did meanwhile. */
+    @Test
+    void whatIsTypedByHand_isNeverHeld() {
+        probe = new ProbeWatch(MadePan.SETTINGS, Pace.BY_HAND);
+        for (int i = 0; i < 40; i++) {
+            says(i % 3 == 0 ? 120 : 30, 101 + i % 2);
+        }
+        assertThat(probe.heldC(t + 10)).isEmpty();
     }
 
     @Test

@@ -30,7 +30,21 @@ final class ShiftedTest {
                 .filter(alarm -> alarm.name() == AlarmName.START_SET_TESTS)
                 .findFirst()
                 .orElseThrow();
-        assertThat(call.act()).contains("dropped at once at {clock:7").contains("by the plate alone");
+        assertThat(call.act()).contains("dropped suddenly at {clock:7").contains("by the plate alone");
+    }
+
+    @ParameterizedTest(name = "silent {0} s after the drop")
+    @ValueSource(ints = {60, 75, 90})
+    void aProbeThatMovedAndThenFellSilent_isCalledByWhatWasKnownBeforeItMoved(int afterS) {
+        MadeCook cook = MadeCook.boiling(700).watch(afterS, lowerBy(2)).silent(600);
+        assertThat(Cooks.raisedT(cook.events(), AlarmName.START_SET_TESTS).orElseThrow())
+                .isBetween(OPENS_T - 75, OPENS_T + 60);
+        assertThat(cook.monitor().alarms().stream()
+                        .filter(alarm -> alarm.name() == AlarmName.START_SET_TESTS)
+                        .findFirst()
+                        .orElseThrow()
+                        .act())
+                .contains("dropped suddenly at {clock:6");
     }
 
     @Test
