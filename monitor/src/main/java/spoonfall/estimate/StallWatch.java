@@ -51,15 +51,12 @@ final class StallWatch {
     /** So much of its pace is counted on while it is as likely to stand as to climb. */
     private static final double MAYBE_PART = 0.2;
 
-    private static final int POINTS = 32;
     private static final int LATEST = 4;
 
     private final double unseenS;
-    private final double[] times = new double[POINTS];
-    private final double[] rises = new double[POINTS];
+    private final RecentPoints points = new RecentPoints();
     private final Jitter jitter = new Jitter();
     private final Colour colour = new Colour();
-    private int points;
     private final Standing standing = new Standing();
     private final HeatBack heat = new HeatBack();
     private double followedSinceT = Double.NaN;
@@ -92,7 +89,7 @@ final class StallWatch {
     /** Begins afresh, with what came before forgotten. */
     void begin() {
         still = false;
-        points = 0;
+        points.clear();
         lookAfresh();
     }
 
@@ -111,7 +108,7 @@ final class StallWatch {
     /** The readings jumped, and lie elsewhere now. */
     void jumped() {
         lookAfresh();
-        jumpedToC = points == 0 ? Double.NaN : rises[(points - 1) % POINTS];
+        jumpedToC = points.isEmpty() ? Double.NaN : points.latestC();
     }
 
     boolean still() {
@@ -158,17 +155,16 @@ final class StallWatch {
      * @param lowForS how long the readings have been far below what they should be; 0 if they are not
      */
     void point(double t, double riseC, FilterBank bank, double variance, double stepC, double lowForS) {
-        double minutes = points == 0 ? 0 : (t - times[(points - 1) % POINTS]) / 60;
+        double minutes = points.isEmpty() ? 0 : (t - points.latestT()) / 60;
         seenSinceT = t - seenT > unseenS ? t : seenSinceT;
         seenT = Math.max(seenT, t); // a point is as old as its readings
-        times[points % POINTS] = t;
-        rises[points % POINTS] = riseC;
         jitter.observe(riseC);
         heatBack = false;
-        if (points++ == 0) {
+        if (points.isEmpty()) {
             sinceT = t;
             leftT = t;
         }
+        points.add(t, riseC);
         if (still) {
             seeWhetherItClimbs(t, riseC, variance, lowForS);
             return;
@@ -209,17 +205,17 @@ final class StallWatch {
         } else if (!level) {
             return; // it cools, or something cold went in: that is another matter
         }
-        if (bank.riseC() < Thin.KNOWN_C || recentSlope(t, FALLS_OVER_S) < FALLS_PER_MIN_C) {
+        if (bank.riseC() < Thin.KNOWN_C || points.slopePerMinC(t, FALLS_OVER_S) < FALLS_PER_MIN_C) {
             return;
         }
-        int since = standing.since(t, followedSinceT + KNOWN_S, stepC, bare(), riseC + dropC);
+        int since = standing.since(t, followedSinceT + KNOWN_S, stepC, points.mostlySame(BARE_SHARE), riseC + dropC);
         if (since >= 0 && t - seenSinceT >= SEEN_S) {
             stop(riseC, standing.climbPerMinC(since), false);
         }
     }
 
     private boolean cools(double t, double forS) {
-        return recentSlope(t, forS) < COOLS_PER_MIN_C;
+        return points.slopePerMinC(t, forS) < COOLS_PER_MIN_C;
     }
 
     /** Takes note of when the readings were last where they should be. */
@@ -233,19 +229,6 @@ final class StallWatch {
         return Math.max(DROP_C, DROP_SIGMAS * Math.min(Math.sqrt(variance), JITTERS * jitter.sigmaC()));
     }
 
-    /** Whether the latest points are mostly the same one after the other, so that nothing is seen between two steps. */
-    private boolean bare() {
-        int same = 0;
-        int count = Math.min(points, POINTS) - 1;
-        double later = rises[(points - 1) % POINTS];
-        for (int i = points - 2; i >= points - 1 - count; i--) {
-            double earlier = rises[i % POINTS];
-            same += earlier == later ? 1 : 0;
-            later = earlier;
-        }
-        return same > BARE_SHARE * count;
-    }
-
     private void stop(double riseC, double climbPerMinC, boolean cools) {
         still = true;
         falling = cools;
@@ -256,7 +239,7 @@ final class StallWatch {
 
     private void seeWhetherItClimbs(double t, double riseC, double variance, double lowForS) {
         stillC = Math.min(stillC, riseC);
-        double climbs = recentSlope(t, AGAIN_S);
+        double climbs = points.slopePerMinC(t, AGAIN_S);
         double sigma = Math.sqrt(variance);
         boolean risen = riseC - stillC > Math.max(0.15, 3 * sigma) || (lowForS == 0 && falling);
         boolean risenFar = !falling && riseC - stillC > Math.max(FAR_C, FAR_SIGMAS * sigma);
@@ -268,7 +251,7 @@ final class StallWatch {
     private void seeWhetherHeatIsBack(double t, double minutes, FilterBank bank) {
         heat.observe(t, minutes, bank);
         double lostForS = heat.lostForS(t);
-        boolean above = points > LATEST && latestC() > bank.riseC(); // or it comes back from a stir
+        boolean above = points.meanC(LATEST) > bank.riseC(); // or it comes back from a stir
         if (lostForS > 0
                 && above
                 && (climbsAgain(t, Math.min(AGAIN_S, lostForS), bank)
@@ -280,37 +263,6 @@ final class StallWatch {
     }
 
     private boolean climbsAgain(double t, double forS, FilterBank bank) {
-        return heat.back(recentLine(t, forS), bank);
-    }
-
-    private double latestC() {
-        double sumC = 0;
-        for (int i = points - LATEST; i < points; i++) {
-            sumC += rises[i % POINTS];
-        }
-        return sumC / LATEST;
-    }
-
-    /** The slope of the latest points, in °C a minute. */
-    private double recentSlope(double t, double forS) {
-        LineSums line = recentLine(t, forS);
-        return line.count() >= 5 && line.spreadX() > 0 ? line.slope() : 0;
-    }
-
-    private LineSums recentLine(double t, double forS) {
-        LineSums line = new LineSums();
-        int from = points;
-        while (from > Math.max(0, points - POINTS) && sinceMin(from - 1, t, forS) >= 0) {
-            from--;
-        }
-        for (int i = from; i < points; i++) {
-            line.add(sinceMin(i, t, forS), rises[i % POINTS]);
-        }
-        return line;
-    }
-
-    /** How many minutes a point came after {@code forS} before {@code t}. */
-    private double sinceMin(int point, double t, double forS) {
-        return (times[point % POINTS] - t + forS) / 60;
+        return heat.back(points.line(t, forS), bank);
     }
 }
