@@ -32,8 +32,8 @@ final class Jumped {
     private int seconds;
     private double lastT;
     private double jumpedT = Double.NEGATIVE_INFINITY;
-    private double beforeC;
-    private double afterC;
+    private double fromC;
+    private double toC;
 
     /**
      * A jump.
@@ -70,7 +70,7 @@ final class Jumped {
 
     /** The jump that was seen last. */
     Shift shift() {
-        return new Shift(beforeC, afterC, SIDE_S + BETWEEN_S);
+        return new Shift(fromC, toC, SIDE_S + BETWEEN_S);
     }
 
     private boolean jumps(double leastC) {
@@ -80,8 +80,8 @@ final class Jumped {
             sumBeforeC += at(i);
             sumAfterC += at(SIDE_S + BETWEEN_S + i);
         }
-        beforeC = sumBeforeC / SIDE_S;
-        afterC = sumAfterC / SIDE_S;
+        double beforeC = sumBeforeC / SIDE_S;
+        double afterC = sumAfterC / SIDE_S;
         double shiftC = afterC - beforeC;
         if (Math.abs(shiftC) < leastC) {
             return false;
@@ -105,7 +105,12 @@ final class Jumped {
             }
         }
         double slope = all - both * both / times;
-        return heights < EXPLAINS * slope;
+        boolean jumps = heights < EXPLAINS * slope;
+        if (jumps) {
+            fromC = beforeC;
+            toC = afterC;
+        }
+        return jumps;
     }
 
     /** The level of the second {@code i}, the oldest of all being the first. */

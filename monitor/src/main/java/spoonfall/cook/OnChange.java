@@ -14,7 +14,6 @@ final class OnChange {
 
     private static final int LEAST_EACH_WAY = 3;
     private static final double STEP_SLACK = 1.5;
-    private static final double SAME_C = 1e-6;
 
     /** Who speaks at an even pace says everything. */
     private static final int LEAST_LATE = 3;
@@ -58,7 +57,7 @@ final class OnChange {
             return;
         }
         shortS = Double.isNaN(shortS) ? sinceS : shortS * (sinceS < shortS ? SHORTER : LONGER);
-        if (Math.abs(moveC) > SAME_C) {
+        if (ThermometerStep.moves(moveC)) {
             note(moveC, sinceS > LATE_INTERVALS * shortS);
             moves = Math.min(moves + 1, 2 * READINGS);
         } else if (sinceS < SIGN_OF_LIFE_INTERVALS * shortS) {

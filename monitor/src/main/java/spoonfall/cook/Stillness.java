@@ -58,8 +58,6 @@ final class Stillness {
     /** Shorter runs are no matter. */
     private static final double LASTS_S = 5;
 
-    private static final double SAME_C = 1e-6;
-
     private final Flicker flicker = new Flicker();
     private StillRuns runs = new StillRuns();
     private Optional<StillRuns> ofTheBoil = Optional.empty();
@@ -85,7 +83,7 @@ final class Stillness {
         } else if (t - lastT > GAP_S && t - lastT > GAP_RUNS * Math.max(1, runs.longestS())) {
             wentOn = false;
             beginRun(t); // nothing was heard: that is no standstill
-        } else if (Math.abs(temperatureC - valueC) > SAME_C) {
+        } else if (ThermometerStep.moves(temperatureC - valueC)) {
             flicker.moves(t, temperatureC - valueC, t - runSinceT, readings);
             moves(temperatureC - valueC);
             if (!begunAway) {

@@ -59,8 +59,6 @@ final class HeatBack {
         if (line.count() < LEAST_POINTS || !(line.spreadX() > 0)) {
             return false;
         }
-        double slope = line.slope();
-        double error = Math.sqrt(line.misses() / (line.count() - 2) / line.spreadX());
-        return slope - SURE_ERRORS * error >= BACK_PART * bank.climbPerMinC(usualV);
+        return line.slope() - SURE_ERRORS * line.slopeError() >= BACK_PART * bank.climbPerMinC(usualV);
     }
 }

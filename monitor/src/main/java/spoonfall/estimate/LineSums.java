@@ -41,6 +41,11 @@ final class LineSums {
         return Math.max(0, sumYy - sumY * sumY / count - spreadXy * spreadXy / spreadX());
     }
 
+    /** How far the slope may be off, by how the points miss the line: a standard deviation. */
+    double slopeError() {
+        return Math.sqrt(misses() / (count - 2) / spreadX());
+    }
+
     /** The sum of the squares of the points' distances from their middle. */
     double spreadX() {
         return sumXx - sumX * sumX / count;

@@ -138,9 +138,8 @@ final class Points {
             }
         }
         int n = sums.count();
-        double spread = sums.spreadX();
-        return spread > 0
-                ? new Line(n, sums.slope(), Math.sqrt(sums.misses() / (n - 2) / spread))
+        return sums.spreadX() > 0
+                ? new Line(n, sums.slope(), sums.slopeError())
                 : new Line(n, 0, Double.POSITIVE_INFINITY);
     }
 

@@ -80,10 +80,9 @@ final class StallWatch {
         unseenS = byHand ? Double.POSITIVE_INFINITY : UNSEEN_S;
     }
 
-    /** Begins with another pan. */
+    /** What was learnt of the pan's usual heat was another one's; to be followed by {@link #begin}. */
     void anotherPan() {
         heat.begin();
-        begin();
     }
 
     /** Begins afresh, with what came before forgotten. */

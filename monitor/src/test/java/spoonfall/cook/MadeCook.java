@@ -87,6 +87,14 @@ final class MadeCook {
         return t;
     }
 
+    /** The alarm of that name, which stands. */
+    CookAlarm alarm(AlarmName name) {
+        return monitor.alarms().stream()
+                .filter(alarm -> alarm.name() == name)
+                .findFirst()
+                .orElseThrow();
+    }
+
     CookMonitor monitor() {
         return monitor;
     }

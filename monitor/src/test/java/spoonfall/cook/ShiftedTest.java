@@ -26,11 +26,9 @@ final class ShiftedTest {
         MadeCook cook = MadeCook.boiling(JUMPS_T).watch(UNTIL_S, lowerBy(byC));
         assertThat(Cooks.raisedT(cook.events(), AlarmName.START_SET_TESTS).orElseThrow())
                 .isBetween(OPENS_T - 60, OPENS_T + 60);
-        CookAlarm call = cook.monitor().alarms().stream()
-                .filter(alarm -> alarm.name() == AlarmName.START_SET_TESTS)
-                .findFirst()
-                .orElseThrow();
-        assertThat(call.act()).contains("dropped suddenly at {clock:7").contains("by the plate alone");
+        assertThat(cook.alarm(AlarmName.START_SET_TESTS).act())
+                .contains("dropped suddenly at {clock:7")
+                .contains("by the plate alone");
     }
 
     @ParameterizedTest(name = "silent {0} s after the drop")
@@ -39,12 +37,7 @@ final class ShiftedTest {
         MadeCook cook = MadeCook.boiling(700).watch(afterS, lowerBy(2)).silent(600);
         assertThat(Cooks.raisedT(cook.events(), AlarmName.START_SET_TESTS).orElseThrow())
                 .isBetween(OPENS_T - 75, OPENS_T + 60);
-        assertThat(cook.monitor().alarms().stream()
-                        .filter(alarm -> alarm.name() == AlarmName.START_SET_TESTS)
-                        .findFirst()
-                        .orElseThrow()
-                        .act())
-                .contains("dropped suddenly at {clock:6");
+        assertThat(cook.alarm(AlarmName.START_SET_TESTS).act()).contains("dropped suddenly at {clock:6");
     }
 
     @Test

@@ -40,10 +40,7 @@ final class UnseenWindowTest {
         assertThat(cook.raised()).containsExactly(blind.alarm, AlarmName.START_SET_TESTS);
         assertThat(Cooks.raisedT(cook.events(), AlarmName.START_SET_TESTS).orElseThrow())
                 .isBetween(OPENS_T - 60, OPENS_T + 60);
-        CookAlarm call = cook.monitor().alarms().stream()
-                .filter(alarm -> alarm.name() == AlarmName.START_SET_TESTS)
-                .findFirst()
-                .orElseThrow();
+        CookAlarm call = cook.alarm(AlarmName.START_SET_TESTS);
         assertThat(call.act()).contains("Nothing was read since {clock:7").contains("by what was known then");
         assertThat(call.act()).contains("plate");
     }
