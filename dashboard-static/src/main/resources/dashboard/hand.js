@@ -201,10 +201,12 @@ export function mountHand(section, degreesLine, lost, redraw) {
     }
     unit = newUnit;
     if (draft !== '') {
-      degreesLine.hidden = false;
       put(digits, draft);
       put(sign, `°${unit}`);
     }
+    // The line keeps its place while it is empty, or the keys would move down at the first digit, beneath the finger of the second.
+    degreesLine.hidden = false;
+    degreesLine.classList.toggle('empty', digits.textContent === '');
     degreesLine.classList.toggle('drafting', draft !== '');
     ask();
     pad.hidden = Boolean(question);

@@ -2,6 +2,7 @@ package spoonfall.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
@@ -192,26 +193,38 @@ final class HandPageTest {
     @Test
     void aTap_isOfTheKeyThatTheFingerWentDownOn_thoughThePageMovesBeneathIt() {
         Page page = page(390, 844, ColorScheme.LIGHT);
+        StringBuilder soFar = new StringBuilder();
         for (String typed : new String[] {"2", "1", "7"}) {
-            BoundingBox box = key(page, typed).boundingBox();
-            page.mouse().move(box.x + box.width / 2, box.y + box.height / 2);
+            key(page, typed).hover();
             page.mouse().down();
             page.evaluate(
                     "(by) => document.querySelector('[data-testid=hand-keys]').style.setProperty('margin-top', by)",
                     typed.equals("1") ? "10px" : "90px");
             page.mouse().up();
+            soFar.append(typed);
+            assertThat(part(page, "temperature").locator(".digits")).hasText(soFar.toString());
         }
-        assertThat(part(page, "temperature").locator(".digits")).hasText("217");
+    }
+
+    @Test
+    void theFirstDigit_movesNoKeyAwayFromTheNext() {
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        assertThat(part(page, "sentence-state")).hasText("Type what the thermometer shows.");
+        assertThat(part(page, "temperature")).isHidden();
+        double beforePx = key(page, "7").boundingBox().y;
+        key(page, "9").click();
+        assertThat(part(page, "temperature").locator(".digits")).hasText("9");
+        assertThat(key(page, "7").boundingBox().y).isCloseTo(beforePx, within(1.0));
     }
 
     @Test
     void aFingerThatDragsThePage_typesNothing_andAKeyBeneathTheKeyboardsFocusTypesOnce() {
         Page page = page(390, 844, ColorScheme.LIGHT);
         key(page, "9").click();
-        BoundingBox box = key(page, "5").boundingBox();
-        page.mouse().move(box.x + box.width / 2, box.y + box.height / 2);
+        assertThat(part(page, "temperature").locator(".digits")).hasText("9");
+        key(page, "5").hover();
         page.mouse().down();
-        page.mouse().move(box.x + box.width / 2, box.y - 40);
+        key(page, "8").hover();
         page.mouse().up();
         key(page, "8").focus();
         page.keyboard().press("Space");
