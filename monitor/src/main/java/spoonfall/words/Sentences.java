@@ -34,8 +34,8 @@ final class Sentences {
                 .filter(alarm -> alarm.state().active() && tellsMoreThanTheStage(alarm.name()))
                 .findFirst();
         boolean speaksNonsense = trouble.isPresent() && trouble.get().name() == AlarmName.PROBE_IMPLAUSIBLE;
-        // one reading of a probe that speaks by itself is none yet
-        boolean justBegun = !byHand && status.stage() == Stage.WAITING && status.quality() == Quality.GOOD;
+        // nothing is judged before the first second has ended
+        boolean justBegun = status.stage() == Stage.WAITING && status.quality() == Quality.GOOD;
         if (!status.fresh() && !speaksNonsense && !justBegun) {
             return silent(status);
         }
@@ -46,7 +46,10 @@ final class Sentences {
             return Saying.of("Something cold went in.", "It will come back to the boil.");
         }
         return switch (status.stage()) {
-            case WAITING -> Saying.of("Listening to the probe.", "");
+            case WAITING ->
+                byHand
+                        ? new Saying("The first reading is in.", "", MORE_READINGS)
+                        : Saying.of("Listening to the probe.", "");
             case WARMING -> new Saying("Warming up.", "", "Nothing to do yet. Stir until the sugar has melted.");
             case SIMMERING -> new Saying("Simmering.", "", "Nothing to do yet.");
             case COMING_TO_THE_BOIL -> new Saying("Coming to the boil.", "", "Stir the base now and then.");

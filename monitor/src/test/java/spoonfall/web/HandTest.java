@@ -131,6 +131,20 @@ final class HandTest {
     }
 
     @Test
+    void theFirstReading_isSaidToBeIn_fromTheSecondInWhichItWasTyped() {
+        typed("98C");
+        Hearing.await(
+                "the first reading",
+                () -> state().path("status").path("quality").asText().equals("good"));
+        for (int second = 0; second < 3; second++) {
+            JsonNode say = state().path("status").path("say");
+            assertThat(say.path("state").asText()).isEqualTo("The first reading is in.");
+            assertThat(say.path("note").asText()).startsWith("A reading every minute or two will tell.");
+            pass(1);
+        }
+    }
+
+    @Test
     void aTapThatArrivesTwice_isOneReading() {
         typed("98C");
         pass(60);
