@@ -27,6 +27,9 @@ final class Browsers implements AutoCloseable {
             "--disable-component-update",
             "--disable-sync");
 
+    /** What a page is to show is waited for so long: a machine that is busy otherwise draws late, and is right all the same. */
+    private static final double PATIENCE_MS = 30_000;
+
     private final Playwright playwright;
     private final Browser browser;
 
@@ -36,6 +39,7 @@ final class Browsers implements AutoCloseable {
     }
 
     static Browsers open() {
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
         Playwright playwright = Playwright.create(new Playwright.CreateOptions()
                 .setEnv(Map.of("PLAYWRIGHT_NODEJS_PATH", program("node"), "PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         List<String> flags = new ArrayList<>(FLAGS);
