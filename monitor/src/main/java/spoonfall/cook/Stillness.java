@@ -32,6 +32,14 @@ final class Stillness {
 
     private static final double COARSE_OVERDUE = 0.9;
 
+    /** One that flickered while the pan climbed so many of them, and stood for no longer than that part of one, lies quietly nowhere. */
+    private static final double FLICKERED_STEPS = 0.65;
+
+    private static final double STOOD_STEPS = 0.15;
+    private static final double QUIET_NOWHERE_S = 120;
+    private static final double QUIET_NOWHERE_TIMES = 4;
+    private static final double QUIET_NOWHERE_DUE_TIMES = 2.5;
+
     /** So many times the climb that it should have made while it stayed the same before, and then went on. */
     private static final double MOST_DUE_TIMES = 1.8;
 
@@ -212,8 +220,8 @@ final class Stillness {
         double overdue = dueC(lastsS) / stepC;
         // Whatever should be: a reading that stood as long a while ago and went on is not stuck.
         double leastDueC = known || !boiling ? 0 : SLOWEST_PER_MIN_C * lastsS / 60;
-        boolean longerThanEver =
-                lastsS >= longestS && Math.max(leastDueC, dueC(lastsS)) >= MOST_DUE_TIMES * runs.mostDueC();
+        double dueC = Math.max(leastDueC, dueC(lastsS));
+        boolean longerThanEver = lastsS >= longestS && dueC >= MOST_DUE_TIMES * runs.mostDueC();
         boolean fine = stepC < COARSE_C;
         if (boiling && fine && flicker.quiet(runS(), readings)) {
             return false; // it may be the pan that stands
@@ -229,14 +237,24 @@ final class Stillness {
         }
         if (runs.count() < LEAST_RUNS) {
             double due = flicker.seen() ? 1 : DUE_UNSEEN;
-            boolean aStepWasDue = Math.max(leastDueC, dueC(lastsS)) >= due * stepC;
+            boolean aStepWasDue = dueC >= due * stepC;
             return fine && longerThanEver && aStepWasDue && lastsS >= UNKNOWN_S && same >= UNKNOWN_READINGS;
         }
+        if (!longerThanEver || lastsS < timesTheLongest() * longestS) {
+            return false;
+        }
         boolean knowsItsRuns = seesSteps && climbedBeforeC >= CLIMBED_STEPS * stepC;
-        return knowsItsRuns
-                && (fine || overdue >= COARSE_OVERDUE)
-                && longerThanEver
-                && lastsS >= timesTheLongest() * longestS;
+        if (knowsItsRuns && (fine || overdue >= COARSE_OVERDUE)) {
+            return true;
+        }
+        boolean farLonger = lastsS >= Math.max(QUIET_NOWHERE_S, QUIET_NOWHERE_TIMES * longestS)
+                && dueC >= QUIET_NOWHERE_DUE_TIMES * runs.mostDueC();
+        return climbPerMinC > 0 && farLonger && quietNowhere();
+    }
+
+    /** Whether it flickered at every height, so that it would also in a pan that stands. */
+    private boolean quietNowhere() {
+        return climbedBeforeC >= FLICKERED_STEPS * stepC && runs.mostDueC() <= STOOD_STEPS * stepC;
     }
 
     private double timesTheLongest() {

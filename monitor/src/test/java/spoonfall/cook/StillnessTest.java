@@ -240,7 +240,7 @@ final class StillnessTest {
     }
 
     @ParameterizedTest(name = "{0} steps: {1} s")
-    @CsvSource({"1.5, 90", "1.2, 140"})
+    @CsvSource({"1.5, 90", "0.4, 140"})
     void aCoarseReadingToo_mustHaveClimbedBefore_forItsFlickerToTell(double steps, double expectedS) {
         stepC = 0.25;
         highC = LOW_C + 1;
@@ -251,6 +251,18 @@ final class StillnessTest {
         perMinC = OptionalDouble.of(0);
         flicker(40, 1);
         perMinC = OptionalDouble.of(0.15);
+        assertThat(stuckAfterS()).isEqualTo(expectedS);
+    }
+
+    /** Steps of 0.25 °C at 0.05 °C a minute: two of them take 600 s, and 45 s are 0.15 of one. */
+    @ParameterizedTest(name = "{0} steps, then 12 runs of {1} s: {2} s")
+    @CsvSource({"0.5, 10, 120", "0.5, 44, 220", "0.5, 46, 600", "0.25, 10, 600"})
+    void oneThatFlickeredAtEveryHeight_wouldAlsoInAPanThatStands(double steps, double lengthS, double expectedS) {
+        stepC = 0.25;
+        highC = LOW_C + 0.25;
+        boils(steps);
+        perMinC = OptionalDouble.of(0.05);
+        flicker(12, lengthS);
         assertThat(stuckAfterS()).isEqualTo(expectedS);
     }
 
