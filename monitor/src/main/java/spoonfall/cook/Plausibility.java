@@ -8,7 +8,8 @@ import spoonfall.probe.Quality;
 
 /**
  * Tells, reading by reading, a single wild value, a jump that no pan can make and a temperature that no preserve has.
- * A value far from where the pan was waits for the next one: if that agrees, it is real; if not, it was a spike.
+ * A value far from where the pan was waits for the next one: if that agrees, it is real; if not, it was a spike, and where there
+ * were spikes lately, more must agree.
  * The limits are common practice, no source.
  */
 final class Plausibility {
@@ -30,10 +31,18 @@ final class Plausibility {
     private static final double COUNT_S = 60;
     private static final int LOOSE_SPIKES = 5;
 
+    /** Where values were wild lately, two may be wild alike: as many more must agree, but no more than so many. */
+    private static final int MOST_MORE = 2;
+
     private final double waterBoilC;
     private final Deque<Double> spikes = new ArrayDeque<>();
     private OptionalDouble lastC = OptionalDouble.empty();
     private double lastT;
+    private int agreeing;
+
+    /** How many of the spikes followed each other to one side: a fast fall is none of a loose plug. */
+    private int inTurn;
+
     private OptionalDouble waitingC = OptionalDouble.empty();
     private OptionalDouble beforeJumpC = OptionalDouble.empty();
     private double jumpedT;
@@ -47,6 +56,7 @@ final class Plausibility {
     /** What the reading is worth; only a good one says something of the pan. */
     Quality judge(double t, double temperatureC, boolean boiling) {
         latest = judged(t, temperatureC, boiling);
+        lastT = t;
         return latest;
     }
 
@@ -55,7 +65,7 @@ final class Plausibility {
             return wild(t, temperatureC) ? Quality.IMPLAUSIBLE : Quality.SPIKE;
         }
         if (lastC.isEmpty()) {
-            return good(t, temperatureC);
+            return good(temperatureC);
         }
         double farC = SPIKE_C + FASTEST_PER_S_C * Math.max(0, t - lastT);
         double offC = temperatureC - lastC.getAsDouble();
@@ -64,7 +74,7 @@ final class Plausibility {
         }
         if (Math.abs(offC) <= farC) {
             waitingC = OptionalDouble.empty();
-            return good(t, temperatureC);
+            return good(temperatureC);
         }
         if (!wild(t, temperatureC)) {
             return Quality.SPIKE;
@@ -77,39 +87,57 @@ final class Plausibility {
             return Quality.IMPLAUSIBLE;
         }
         waitingC = OptionalDouble.empty();
-        return good(t, temperatureC);
+        return good(temperatureC);
     }
 
-    /** Whether a far value is confirmed by the one before it. */
+    /** Whether a far value is confirmed by those before it. */
     private boolean wild(double t, double temperatureC) {
-        boolean confirmed = waitingC.isPresent() && Math.abs(temperatureC - waitingC.getAsDouble()) <= SPIKE_C + JUMP_C;
-        if (!confirmed) {
-            spikes.addLast(t);
-        }
+        double beforeC = waitingC.orElse(temperatureC);
+        boolean goesOn = waitingC.isPresent() && above(beforeC) == above(temperatureC);
+        boolean agrees = waitingC.isPresent() && Math.abs(temperatureC - beforeC) <= SPIKE_C + JUMP_C;
         waitingC = OptionalDouble.of(temperatureC);
+        forgetSpikes(t);
+        agreeing = agrees ? agreeing + 1 : 0;
+        inTurn = goesOn || agrees ? inTurn : 0;
+        if (!agrees) {
+            spikes.addLast(t);
+            inTurn++;
+        }
+        int earlier = Math.max(0, spikes.size() - inTurn);
+        boolean confirmed = agrees && agreeing > Math.min(MOST_MORE, earlier);
+        for (; confirmed && inTurn > 0; inTurn--) {
+            spikes.pollLast(); // it was on its way there
+        }
         return confirmed;
+    }
+
+    private boolean above(double temperatureC) {
+        return temperatureC > lastC.orElse(0);
+    }
+
+    private void forgetSpikes(double t) {
+        while (!spikes.isEmpty() && spikes.getFirst() < t - COUNT_S) {
+            spikes.removeFirst();
+        }
     }
 
     private Quality duringJump(double t, double temperatureC) {
         boolean back = temperatureC - beforeJumpC.orElseThrow() < Math.max(BACK_WITHIN_C, jumpC / 3);
         if (back || t - jumpedT >= BELIEVE_AFTER_S) {
             beforeJumpC = OptionalDouble.empty();
-            return good(t, temperatureC);
+            return good(temperatureC);
         }
         return Quality.IMPLAUSIBLE;
     }
 
-    private Quality good(double t, double temperatureC) {
+    private Quality good(double temperatureC) {
         lastC = OptionalDouble.of(temperatureC);
-        lastT = t;
         return Quality.GOOD;
     }
 
     /** The reading is such that no pan can have it, or the value jumps to and fro as with a loose plug. */
     Condition implausible(double t) {
-        while (!spikes.isEmpty() && spikes.getFirst() < t - COUNT_S) {
-            spikes.removeFirst();
-        }
+        forgetSpikes(t);
         if (latest == Quality.IMPLAUSIBLE || spikes.size() >= LOOSE_SPIKES) {
             return Condition.PRESENT;
         }

@@ -38,13 +38,61 @@ final class PlausibilityTest {
     }
 
     @Test
-    void howFarItMayBe_countsFromTheLastGoodOne() {
+    void howFarItMayBe_countsFromWhenItWasHeardLast() {
         warming(0, 50);
         warming(10, 60);
         assertThat(warming(11, 65.5)).isEqualTo(Quality.GOOD);
         assertThat(warming(12, 71.1)).isEqualTo(Quality.SPIKE);
-        // the wild one was two seconds ago, the good one three
-        assertThat(warming(14, 65.5 + 8.5)).isEqualTo(Quality.GOOD);
+        // the good one was three seconds ago, but the wild one two
+        assertThat(warming(14, 65.5 - 7.1)).isEqualTo(Quality.SPIKE);
+        assertThat(warming(16, 65.5 + 7)).isEqualTo(Quality.GOOD);
+    }
+
+    /** Two wild values of a loose plug may agree by chance. */
+    @Test
+    void whereThereWereSpikesWithinAMinute_moreMustAgree() {
+        boiling(0, 100);
+        boiling(1, 60);
+        boiling(2, 100);
+        boiling(3, 70);
+        assertThat(boiling(4, 65)).isEqualTo(Quality.SPIKE);
+        assertThat(boiling(5, 60)).isEqualTo(Quality.GOOD);
+        boiling(61.1, 60);
+        boiling(62, 20);
+        assertThat(boiling(63, 20)).as("a minute later").isEqualTo(Quality.GOOD);
+    }
+
+    @Test
+    void ofThreeThatAgree_allAreBelieved_howeverManySpikesThereWere() {
+        boiling(0, 100);
+        for (int i = 0; i < 4; i++) {
+            boiling(1 + 2 * i, 60);
+            boiling(2 + 2 * i, 100);
+        }
+        boiling(9, 60);
+        assertThat(boiling(10, 60)).isEqualTo(Quality.SPIKE);
+        assertThat(boiling(11, 60)).isEqualTo(Quality.SPIKE);
+        assertThat(boiling(12, 60)).isEqualTo(Quality.GOOD);
+    }
+
+    @Test
+    void wildValuesToEitherSide_areSpikes() {
+        boiling(0, 100);
+        boiling(1, 80);
+        boiling(2, 115);
+        boiling(3, 50);
+        assertThat(boiling(4, 45)).isEqualTo(Quality.SPIKE);
+        assertThat(plausibility.implausible(4)).isEqualTo(Condition.UNDECIDED);
+    }
+
+    @Test
+    void aFallThatIsTooFastToAgree_isNotOfALoosePlug() {
+        boiling(0, 100);
+        boiling(1, 87);
+        boiling(2, 70);
+        boiling(3, 56);
+        assertThat(boiling(4, 50)).isEqualTo(Quality.GOOD);
+        assertThat(plausibility.implausible(4)).isEqualTo(Condition.ABSENT);
     }
 
     @ParameterizedTest(name = "{0} °C and {1} °C: {2}")
