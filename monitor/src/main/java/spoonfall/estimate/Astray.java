@@ -36,16 +36,28 @@ final class Astray {
     /** What was too hot cools away by and by: a reading that has nearly come down to the pan is a little above it for so long. */
     private static final double COOLS_S = 60;
 
+    /** What was too hot and is no more than such a part of that, and at least so much lower, has come down. */
+    private static final double DOWN_PART = 0.2;
+
+    private static final double DOWN_C = 1;
+
+    /** Once it has come down and stays for so long, it is read where the pan is, whatever was thought of that meanwhile. */
+    private static final double DOWN_S = 60;
+
     private double lowSinceT = Double.NaN;
     private double highSinceT = Double.NaN;
     private boolean away;
     private boolean impossible;
+    private double highestOffC;
+    private double downSinceT = Double.NaN;
     private int back;
     private double nearSinceT = Double.NaN;
 
     /** The readings are the pan's again. */
     void end() {
         impossible = false;
+        highestOffC = 0;
+        downSinceT = Double.NaN;
         nearSinceT = Double.NaN;
         away = false;
         lowSinceT = Double.NaN;
@@ -134,6 +146,7 @@ final class Astray {
 
     /** Looks at a point while the readings are away, and says whether they are back. */
     boolean back(double t, double offC, double sigmaC) {
+        comesDown(t, offC);
         // From below it comes back with the boil; from above it creeps back, and is not back before it is there.
         double gateC = low() ? Math.max(LOW_GATE_C, BACK_SIGMAS * sigmaC) : Math.max(NEAR_C, NEAR_SIGMAS * sigmaC);
         back = Math.abs(offC) < gateC ? back + 1 : 0;
@@ -146,13 +159,23 @@ final class Astray {
         return back >= 2 && !cools;
     }
 
+    private void comesDown(double t, double offC) {
+        highestOffC = Math.max(highestOffC, offC);
+        if (low() || offC > Math.min(DOWN_PART * highestOffC, highestOffC - DOWN_C)) {
+            downSinceT = Double.NaN;
+        } else if (Double.isNaN(downSinceT)) {
+            downSinceT = t;
+        }
+    }
+
     /** Whether they stay where they are, away: the pan, which boils by the rise {@code riseC}, is somewhere else. */
     boolean levelled(double t, double riseC, Points points, double climbPerMinC) {
         if ((low() && riseC < BOILS_C) || !steady(points, climbPerMinC)) {
             return false;
         }
         double perMinC = points.slopePerMinC();
-        boolean held = impossible && forS(t) < HOLD_S;
+        boolean cameDown = t - downSinceT >= DOWN_S;
+        boolean held = impossible && !cameDown && forS(t) < HOLD_S;
         boolean level = !held && perMinC > FALLS_PER_MIN_C && perMinC < RISES_PER_MIN_C + 2 * climbPerMinC;
         return level && forS(t) >= (low() ? REANCHOR_LOW_S : REANCHOR_HIGH_S);
     }

@@ -8,6 +8,9 @@ final class BoilingPan {
     /** A pan that turns out to boil so much higher between its dips was not begun where it boils. */
     private static final double HIGHER_C = 0.45;
 
+    /** Nor one that is further below than so many times their depth, smoothed as that is. */
+    private static final double MOST_DEPTHS = 3;
+
     private final boolean byHand;
     private final FilterBank bank;
     private final Points points = new Points();
@@ -187,11 +190,15 @@ final class BoilingPan {
         judge(t, riseC);
     }
 
-    /** Until now the dips were taken for noise, and for a pan that does not climb. */
+    /**
+     * Until now the dips were taken for noise, and for a pan that does not climb. Begun in one of them it lies about as far below
+     * their top as they are deep: what lies much further was misled, not begun too low.
+     */
     private void beginDips() {
         fineness.begin();
         stall.begin();
-        if (cycling.topC() > bank.riseC() + HIGHER_C) {
+        double higherC = cycling.topC() - bank.riseC();
+        if (higherC > HIGHER_C && higherC < MOST_DEPTHS * cycling.depthC()) {
             bank.reanchor(cycling.topC(), fineness.variance());
             resume();
         }

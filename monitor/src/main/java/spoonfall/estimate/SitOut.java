@@ -2,11 +2,18 @@ package spoonfall.estimate;
 
 /** Sits out readings that are astray for a while, and says how that ends. */
 final class SitOut {
+    /** Only what is thinner than that boils much higher for what goes in: nobody adds sugar to what is nearly done. */
+    private static final double SWEETENED_C = 2;
+
+    /** What boils so much higher than it ever did has jumped. */
+    private static final double JUMPS_C = 0.8;
+
     private final FilterBank bank;
     private final Astray astray;
     private final Points points;
     private final Fineness fineness;
     private final BeforeTheFall before;
+    private double highestC;
 
     /** How it ends. */
     enum End {
@@ -26,8 +33,13 @@ final class SitOut {
         before = new BeforeTheFall(curve);
     }
 
+    private boolean jumps(double riseC) {
+        return bank.riseC() >= SWEETENED_C && riseC > highestC + JUMPS_C;
+    }
+
     /** Takes note of a point, astray or not. */
     void point(double t, double riseC) {
+        highestC = Math.max(highestC, bank.riseC());
         before.point(t, riseC);
     }
 
@@ -50,7 +62,8 @@ final class SitOut {
             if (before.restore(t, riseC, fineness.variance(), bank)) {
                 return End.BACK;
             }
-            if (before.boiledNoMore(t)) {
+            if (before.boiledNoMore(t) && !jumps(riseC)) {
+                highestC = 0;
                 return End.ANOTHER_PAN;
             }
         }
