@@ -15,6 +15,9 @@ final class Shifted {
     private static final double STRAYS_C = 0.4;
     private static final double STRAYS_NOISES = 4;
 
+    /** What falls deeper was cooled by something that went in: a tip that moves stays near the pan. */
+    private static final double DEEPEST_C = 6;
+
     /** Heat and curve may be others than is known. */
     private static final double TIMES = 2;
 
@@ -35,7 +38,8 @@ final class Shifted {
     void jumped(Jumped.Shift shift, double t, double agreesC, Forecaster forecaster) {
         boolean fromThePan = Math.abs(shift.fromC() - forecaster.panC(t, Double.POSITIVE_INFINITY)) < agreesC;
         boolean up = shift.toC() > shift.fromC();
-        if (up || shifted || lifted || !fromThePan) {
+        boolean deep = shift.fromC() - shift.toC() > DEEPEST_C;
+        if (up || deep || shifted || lifted || !fromThePan) {
             lifted = up && fromThePan && !shifted;
             shifted = false;
             return;

@@ -87,7 +87,7 @@ final class ShiftedTest {
     }
 
     @ParameterizedTest(name = "{0} °C, then {1} °C: {2}")
-    @CsvSource({"-2, 0, true", "2, 0, false", "2, -2, false", "-2, 2, false"})
+    @CsvSource({"-2, 0, true", "2, 0, false", "2, -2, false", "-2, 2, false", "-5.9, 0, true", "-6.1, 0, false"})
     void onlyWhatJumpsDownFirst_isElsewhere_untilItJumpsAgain(double firstC, double thenC, boolean elsewhere) {
         assertThat(shifts(firstC, thenC)).isEqualTo(elsewhere);
     }
