@@ -14,6 +14,12 @@ final class PanAlarms {
     /** So long the reading takes to come down to the pan after its base was hotter. */
     private static final double HOT_S = 180;
 
+    /** What was foreseen so long ago a fault of the last minutes has not touched. */
+    private static final double FORESEEN_S = 120;
+
+    /** The gel point does not come so much sooner than it was foreseen at the soonest. */
+    private static final double SOONER_S = 120;
+
     private static final List<AlarmName> CALLS_TO_TEST =
             List.of(AlarmName.START_SET_TESTS, AlarmName.GEL_POINT, AlarmName.PAST_GEL_POINT);
 
@@ -68,6 +74,7 @@ final class PanAlarms {
     private final ColdAddition cold;
     private Reasons reasons = Reasons.NONE;
     private final UnseenWindow unseen;
+    private final Track soonestGelT = new Track(2 * FORESEEN_S);
     private final Shifted shifted = new Shifted();
     private boolean setTest;
     private boolean windowUnseen;
@@ -101,6 +108,7 @@ final class PanAlarms {
         aimedT = t;
         watches.aim(aim);
         unseen.forget();
+        soonestGelT.clear();
         for (AlarmName name : CALLS_TO_TEST) {
             board.over(t, name, events);
         }
@@ -114,6 +122,11 @@ final class PanAlarms {
     /** Whether it is so high besides that the test window only seems to be open. */
     boolean misledIntoTheWindow(double t) {
         return misledByTheBase(t) && stages.stage() == Stage.ROLLING_BOIL && t + pace.noticesS() < windowDueT;
+    }
+
+    /** Whether two minutes ago the gel point was foreseen no sooner than in two minutes from {@code t}. */
+    boolean foreseenLater(double t) {
+        return soonestGelT.valueAt(t - FORESEEN_S).orElse(0) > t + SOONER_S;
     }
 
     /** Whether something cold went in and the pan is on its way back. */
@@ -130,6 +143,7 @@ final class PanAlarms {
 
     /** Forgets the way here: what comes does not go on from it. */
     void restart() {
+        soonestGelT.clear();
         watches.restart();
         standstill.restart();
         cold.restart();
@@ -186,6 +200,9 @@ final class PanAlarms {
     /** Takes note of what is foreseen while the pan is seen: nothing, where it does not climb. */
     void foresee(double t, Optional<Forecast> forecast) {
         unseen.seen(t, forecast);
+        if (shifted.sinceT(t).isEmpty()) {
+            soonestGelT.add(t, t + forecast.map(Forecast::lowS).orElse(Double.NaN));
+        }
     }
 
     /** Ends a second, whether or not the pan was seen: what was known of it before says when to begin the set tests. */

@@ -14,6 +14,9 @@ final class PanHeight {
     /** The gel point is not called while it may be further away than that, in seconds. */
     private static final double TOO_EARLY_S = 240;
 
+    /** What falls faster than that, in °C a minute, does not come to the gel point. */
+    private static final double FALLS_PER_MIN_C = 0.8;
+
     private final CookSettings settings;
     private final Pace pace;
     private final Stages stages;
@@ -72,6 +75,15 @@ final class PanHeight {
         boolean there = knownC > tests.aim().gelPointC() - NOT_YET_C;
         return pace.shows()
                 && ((forecaster.climbsTooFast(now) && now.levelC() > now.earlierPeakC() + NEW_HEIGHTS_C)
-                        || (there && forecaster.mayTakeLongerThan(TOO_EARLY_S, now.t(), now.trendC())));
+                        || (there && onlySeems(now)));
+    }
+
+    /** Whether that it is there speaks against how it came there. */
+    private boolean onlySeems(Signals now) {
+        double t = now.t();
+        return (now.fallingFasterThan(FALLS_PER_MIN_C) && !forecaster.misledUpwards())
+                || alarms.foreseenLater(t)
+                || tooFast.staysHigh(t, tests.aim().gelPointC() - NOT_YET_C)
+                || forecaster.mayTakeLongerThan(TOO_EARLY_S, t, now.trendC());
     }
 }

@@ -2,8 +2,8 @@ package spoonfall.cook;
 
 /**
  * Readings that climb faster than water could leave are not the pan's: until a while after it, the pan is taken to be no higher
- * than it was due by what was known two minutes before, for a base that catches drags along what is known. The numbers are
- * judgements, no source.
+ * than it was due by what was known two minutes before, for a base that catches drags along what is known. What has climbed by a
+ * degree and stays there, as of a reading that jumped, is held for as long as it may. The numbers are judgements, no source.
  */
 final class TooFast {
     /** What is known after a break must have met some readings again. */
@@ -20,6 +20,15 @@ final class TooFast {
     /** So long the reading takes to come down to the pan. */
     private static final double COOLS_S = 120;
 
+    /** So far above where it was due, and ever was, it does not lie by what was not known of the pan's heat. */
+    private static final double JUMPS_C = 1;
+
+    /** It stays there as long as it has kept so large a part of that. */
+    private static final double STAYS_PART = 0.7;
+
+    /** For so long it must have been watched since the readings broke off, before what was due then is believed against what stays. */
+    private static final double KNOWN_FOR_S = 90;
+
     /** What has climbed for so long is the pan after all, or was told to be none. */
     private static final double MOST_S = 360;
 
@@ -32,6 +41,12 @@ final class TooFast {
     private final Foreseen foreseen;
     private final Track growths = new Track(2 * Foreseen.KNOWN_S);
     private double fastT = Double.NEGATIVE_INFINITY;
+    private double highT = Double.NEGATIVE_INFINITY;
+    private boolean brokeOff;
+    private boolean known;
+    private double highestC;
+    private double peakC;
+    private double latestDueC;
     private double beganT;
     private double dueT;
     private double heightC;
@@ -46,9 +61,15 @@ final class TooFast {
 
     /** Forgets the way here, at {@code t}. */
     void restart(double t) {
+        brokeOff = true;
+        begin(t);
+    }
+
+    private void begin(double t) {
         foreseen.forget();
         foreseen.waitUntil(t + SETTLE_S);
         fastT = Double.NEGATIVE_INFINITY;
+        highT = Double.NEGATIVE_INFINITY;
     }
 
     /**
@@ -60,19 +81,27 @@ final class TooFast {
     double atMostC(Signals now, double boilingForS, double noticesS, Forecaster forecaster) {
         double t = now.t();
         boolean held = t - fastT < COOLS_S;
+        boolean high = t - highT < COOLS_S;
         if (boilingForS == 0 || (held && t - beganT > MOST_S)) {
-            restart(t);
+            brokeOff |= foreseen.oldestT().isPresent();
+            begin(t);
             return Double.POSITIVE_INFINITY;
         }
         boolean fast = boilingForS > BOILS_S && forecaster.climbsTooFast(now);
         if (fast && !held) {
             lookBack(t);
         }
-        double dueC = fast || held ? dueC(t + noticesS) : Double.POSITIVE_INFINITY;
-        if (fast && now.levelC() - now.knownStepC() > Math.max(dueC + aboveC, now.earlierPeakC() + NEW_HEIGHTS_C)) {
+        double dueC = fast || held || high ? dueC(t + noticesS) : Double.POSITIVE_INFINITY;
+        double surelyC = now.levelC() - now.knownStepC();
+        if (fast && surelyC > Math.max(dueC + aboveC, now.earlierPeakC() + NEW_HEIGHTS_C)) {
             beganT = held ? beganT : t;
+            peakC = held ? peakC : now.earlierPeakC();
+            highestC = held ? Math.max(highestC, surelyC) : surelyC;
             fastT = t;
             return dueC;
+        }
+        if (held || high) {
+            stay(t, surelyC, dueC, held && !forecaster.misledUpwards());
         }
         if (held) {
             return dueC;
@@ -83,6 +112,25 @@ final class TooFast {
         return Double.POSITIVE_INFINITY;
     }
 
+    /**
+     * Whether the reading still lies so far above where the pan is due that it cannot be at {@code gelC} yet; to be asked after
+     * {@link #atMostC}. Of a pan of which little is known yet what is due says nothing, but that it climbs as no water could.
+     */
+    boolean staysHigh(double t, double gelC) {
+        return t == highT && (!known || latestDueC < gelC);
+    }
+
+    /** Takes note of whether what climbed too fast is still up there; {@code drags} whether it drags along what is known. */
+    private void stay(double t, double surelyC, double dueC, boolean drags) {
+        double aboveDueC = surelyC - dueC;
+        if (t - beganT > MOST_S || Math.min(aboveDueC, surelyC - peakC) < JUMPS_C) {
+            return;
+        }
+        latestDueC = dueC;
+        highT = known || !brokeOff ? t : highT;
+        fastT = known && drags && aboveDueC > STAYS_PART * (highestC - dueC) ? t : fastT;
+    }
+
     /** Where it is due, by what was looked back at. */
     private double dueC(double t) {
         double minutes = Math.max(0, t - dueT) / 60;
@@ -90,6 +138,7 @@ final class TooFast {
     }
 
     private void lookBack(double t) {
+        known = foreseen.oldestT().orElse(t) <= t - KNOWN_FOR_S;
         double knownT = Math.max(t - Foreseen.KNOWN_S, foreseen.oldestT().orElse(t));
         dueT = knownT + Foreseen.KNOWN_S;
         heightC = foreseen.heightC(knownT).orElse(Double.POSITIVE_INFINITY);

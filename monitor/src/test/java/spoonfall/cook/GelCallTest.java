@@ -27,7 +27,7 @@ class GelCallTest {
     }
 
     @ParameterizedTest(name = "{0}, seed {1}")
-    @CsvSource({"SCORCH,394", "SCORCH,507", "SCORCH,1029", "JUMP,260"})
+    @CsvSource({"SCORCH,394", "SCORCH,507", "SCORCH,1029", "SCORCH,4985", "SCORCH,6465", "JUMP,260"})
     void gelPoint_isNotCalledEarly_whenTheReadingIsHotterThanThePan(CookKind kind, long seed) {
         assertThat(calledAfterS(VariedCook.cook(kind, seed)).orElse(0)).isGreaterThan(-TOO_EARLY_S);
     }
@@ -47,10 +47,31 @@ class GelCallTest {
     }
 
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {802, 1055, 1137, 394, 507, 1029, 260, 798, 1201, 2178, 2649, 2883, 3950, 4814})
+    @ValueSource(longs = {802, 1055, 1137, 394, 507, 1029, 4985, 6465, 260, 798, 1201, 2178, 2649, 2883, 3950, 4814})
     void gelPoint_isCalledInTime_inTheSamePanWhenNothingGoesWrong(long seed) {
         assertThat(calledAfterS(VariedCook.cook(CookKind.CLEAN, seed)).orElseThrow())
                 .isBetween(-90.0, 90.0);
+    }
+
+    /** Before, what stayed up was another pan, into which something had gone, and of which nothing else was known. */
+    @ParameterizedTest(name = "{0} °C")
+    @ValueSource(doubles = {1.3, 1.7, 2.5})
+    void aReadingThatJumpsSoonAfterATest_isNotCalled(double byC) {
+        MadeCook cook = MadeCook.boiling(900)
+                .watch(70, t -> 99 - (t - 900) * 0.02)
+                .watch(40, t -> Math.min(MadeCook.boilsC(t), 98 + (t - 970) * 0.15))
+                .watch(150, t -> MadeCook.boilsC(t) + byC);
+
+        assertThat(cook.raised()).containsExactly(AlarmName.START_SET_TESTS);
+    }
+
+    /** By itself the pan is there at 1,500 s, and at 1,250 s at the soonest. Before, it was called at 1,087 s, as soon as it was read. */
+    @Test
+    void aReadingThatClimbsThereMinutesBeforeItWasForeseen_isCalledLater() {
+        MadeCook cook = MadeCook.boiling(1000).watch(300, t -> MadeCook.boilsC(t) + (t - 1000) * 0.008);
+
+        assertThat(Cooks.raisedT(cook.events(), AlarmName.GEL_POINT).orElseThrow())
+                .isBetween(1120.0, 1180.0);
     }
 
     @Test

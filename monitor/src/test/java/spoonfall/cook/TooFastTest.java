@@ -83,7 +83,7 @@ final class TooFastTest {
 
     @Test
     void whenItClimbsNoMore_itIsHeldForTwoMinutes() {
-        MadePan pan = MadePan.climbing(1.5, t -> 3 * Math.min(60, since(t)) / 60);
+        MadePan pan = MadePan.climbing(1.5, t -> 3 * Math.min(20, since(t)) / 60);
         double lastFastT = Double.NaN;
         assertThat(heldT(pan, 1000)).isFinite();
         while (mostC < NOT_HELD_C) {
@@ -92,6 +92,30 @@ final class TooFastTest {
             assertThat(pan.t()).isLessThan(1300);
         }
         assertThat(pan.t() - lastFastT).isBetween(115.0, 126.0);
+    }
+
+    /** As a reading that jumped. Before, it was believed after two minutes. */
+    @Test
+    void whatStaysADegreeAboveWhereItWasDue_isHeldForSix() {
+        MadePan pan = MadePan.climbing(1.5, t -> Math.min(2, 6 * since(t) / 60));
+        double beganT = heldT(pan, 1000);
+        watch(pan, beganT + 359);
+        assertThat(mostC).isLessThan(NOT_HELD_C);
+        assertThat(tooFast.staysHigh(pan.t(), 104)).isTrue();
+        watch(pan, beganT + 362);
+        assertThat(mostC).isEqualTo(NOT_HELD_C);
+        assertThat(tooFast.staysHigh(pan.t(), 104)).isFalse();
+    }
+
+    @Test
+    void whatComesDownAgain_isHeldNoLongerForThat() {
+        MadePan pan = MadePan.climbing(
+                1.5, t -> since(t) < 60 ? 3 * since(t) / 60 : 3 * Math.exp(-Math.max(0, since(t) - 60) / 30));
+        assertThat(heldT(pan, 1000)).isFinite();
+        watch(pan, 1030);
+        assertThat(tooFast.staysHigh(pan.t(), 104)).isFalse();
+        watch(pan, 1090);
+        assertThat(mostC).isEqualTo(NOT_HELD_C);
     }
 
     @Test
