@@ -58,6 +58,7 @@ final class StallWatch {
     private final Jitter jitter = new Jitter();
     private final Colour colour = new Colour();
     private final Standing standing = new Standing();
+    private final Dips dips = new Dips(standing);
     private final HeatBack heat = new HeatBack();
     private double followedSinceT = Double.NaN;
     private double deepC;
@@ -95,6 +96,7 @@ final class StallWatch {
     /** What comes does not go on from where the pan was, as after a set test. */
     void lookAfresh() {
         standing.clear();
+        dips.clear();
         deepC = 0;
         followedSinceT = Double.NaN;
     }
@@ -178,7 +180,7 @@ final class StallWatch {
             stop(riseC, bank.climbPerMinC(), true);
             return;
         }
-        standing.point(t, riseC);
+        dips.point(t, riseC, jitter.sigmaC(), stepC);
         double dropC = dropC(variance);
         deepC = lowForS > 0 ? Math.max(deepC, bank.riseC() - riseC) : deepC;
         if (lowForS == 0 && deepC >= DEEP_C) {
@@ -189,8 +191,11 @@ final class StallWatch {
         if (lowForS == 0) {
             seeWhetherHeatIsBack(t, minutes, bank);
             followedSinceT = Double.isNaN(followedSinceT) ? t : followedSinceT;
-            colour.observe(riseC - bank.riseC());
-            if (standing.remembersAt(t)) {
+            boolean pans = !dips.dips();
+            if (pans) {
+                colour.observe(riseC - bank.riseC());
+            }
+            if (pans && standing.remembersAt(t)) {
                 standing.remember(
                         t,
                         bank.riseC(),
@@ -204,7 +209,7 @@ final class StallWatch {
         } else if (!level) {
             return; // it cools, or something cold went in: that is another matter
         }
-        if (bank.riseC() < Thin.KNOWN_C || points.slopePerMinC(t, FALLS_OVER_S) < FALLS_PER_MIN_C) {
+        if (dips.dips() || bank.riseC() < Thin.KNOWN_C || points.slopePerMinC(t, FALLS_OVER_S) < FALLS_PER_MIN_C) {
             return;
         }
         int since = standing.since(t, followedSinceT + KNOWN_S, stepC, points.mostlySame(BARE_SHARE), riseC + dropC);

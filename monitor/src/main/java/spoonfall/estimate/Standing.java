@@ -20,6 +20,9 @@ final class Standing {
     private static final int KEPT = 64;
     private static final double LEAST_S = 60;
 
+    /** What was known longer ago says little of the pace: heat drifts, and no curve is known so far. */
+    private static final double MOST_S = 600;
+
     /** That it may be standing is told sooner. */
     private static final double MAYBE_LEAST_S = 30;
 
@@ -151,10 +154,10 @@ final class Standing {
         double doubtC = (bare ? BARE_STEP_PART : STEP_PART) * stepC;
         for (int back = 1; back <= Math.min(taken, KEPT); back++) {
             int i = (taken - back) % KEPT;
-            if (sinceT[i] < knownSinceT) {
+            double sinceS = t - sinceT[i];
+            if (sinceT[i] < knownSinceT || sinceS > MOST_S) {
                 return -1;
             }
-            double sinceS = t - sinceT[i];
             if (sinceS >= MAYBE_LEAST_S && waterPerMinC[i] >= LEAST_CLIMB_PER_MIN_C && lowestC >= sinceC[i]) {
                 double likelier = standsLikelier(i, t, doubtC);
                 maybe |= likelier >= 0;

@@ -116,6 +116,30 @@ final class PanEstimatorTest {
         assertThat(estimator.still()).isFalse();
     }
 
+    /** Its pace of half an hour ago is none to hold it against. */
+    @Test
+    void aPanWhoseHeatFadesToAQuarter_isNotStill_howeverCoarseTheThermometer() {
+        double kg = MASS_KG;
+        for (int t = 0; t < 3000; t++) {
+            estimator.endSecond(t, true, t > 30, false, 0.5);
+            kg -= 0.025 / 60 * Math.max(0.25, Math.min(1, 1 - (t - 600) / 1200.0));
+            double shown = riseC(kg / (MASS_KG * SOLIDS)) + 0.06 * random.nextGaussian();
+            estimator.accept(t, Math.round(shown / 0.5) * 0.5);
+            assertThat(estimator.still()).as("after %d s", t).isFalse();
+        }
+    }
+
+    /** Whoever stirs for half a minute makes a standstill of four dips otherwise. */
+    @Test
+    void longStirs_areNoStandstill() {
+        cook(0, 900, 1, PanEstimatorTest::marmaladeU);
+        for (double t = 900; t < 1200; t += 5) {
+            double dipC = (t - 900) % 100 < 35 ? 0.5 : 0;
+            show(t, t + 5, 1, at -> riseC(marmaladeU(at)) - dipC);
+            assertThat(estimator.still()).as("after %.0f s", t).isFalse();
+        }
+    }
+
     @Test
     void theHeightsDoubt_growsWhileNothingIsHeard_andShrinksWithReadings() {
         cook(0, 300, 1, PanEstimatorTest::marmaladeU);

@@ -1,0 +1,79 @@
+package spoonfall.estimate;
+
+/**
+ * Sets points aside that dip below those before them, until it is seen whether they come back: a stir lowers a reading for some
+ * seconds, and says nothing of whether the pan stands. What stays low for longer counts after all. The numbers are judgements, no
+ * source.
+ */
+final class Dips {
+    private static final double LASTS_S = 40;
+    private static final double LEAST_C = 0.12;
+    private static final double SIGMAS = 3;
+
+    /** One step less is no dip. */
+    private static final double STEPS = 1.2;
+
+    private static final int BEFORE = 4;
+    private static final int MOST = 16;
+
+    private final Standing standing;
+    private final double[] beforeC = new double[BEFORE];
+    private final double[] asideT = new double[MOST];
+    private final double[] asideC = new double[MOST];
+    private int taken;
+    private int aside;
+
+    /** {@code standing} is who is shown the points that are none. */
+    Dips(Standing standing) {
+        this.standing = standing;
+    }
+
+    /** Forgets the way here. */
+    void clear() {
+        taken = 0;
+        aside = 0;
+    }
+
+    /** Whether the latest point is set aside. */
+    boolean dips() {
+        return aside > 0;
+    }
+
+    /**
+     * Takes a point.
+     *
+     * @param sigmaC how far neighbouring points usually differ
+     * @param stepC the thermometer's step
+     */
+    void point(double t, double riseC, double sigmaC, double stepC) {
+        double lowC = Math.max(LEAST_C, Math.max(SIGMAS * sigmaC, STEPS * stepC));
+        if (taken < BEFORE || riseC >= beforeC() - lowC) {
+            aside = 0;
+            show(t, riseC);
+            return;
+        }
+        asideT[aside] = t;
+        asideC[aside] = riseC;
+        aside++;
+        if (t - asideT[0] >= LASTS_S || aside == MOST) {
+            for (int i = 0; i < aside; i++) {
+                show(asideT[i], asideC[i]);
+            }
+            aside = 0;
+        }
+    }
+
+    private double beforeC() {
+        double sumC = 0;
+        for (double riseC : beforeC) {
+            sumC += riseC;
+        }
+        return sumC / BEFORE;
+    }
+
+    private void show(double t, double riseC) {
+        beforeC[taken % BEFORE] = riseC;
+        taken++;
+        standing.point(t, riseC);
+    }
+}
