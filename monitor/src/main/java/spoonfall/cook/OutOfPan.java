@@ -70,6 +70,17 @@ final class OutOfPan {
     private static final double BOILS_ABOVE_C = 0.2;
     private static final double STEADY_PER_MIN_C = 1.2;
 
+    /** A pan that was cooled warms evenly for longer than any thermometer takes to come back to it: in three parts of so many seconds. */
+    private static final double PART_S = 26;
+
+    private static final int PARTS = 3;
+    private static final double AVERAGED_S = 10;
+    private static final double LEAST_WARMED_C = 0.5;
+    private static final double EVEN_PART = 0.5;
+
+    /** Nothing that anybody puts into a boiling pan takes it down further. */
+    private static final double COOLED_C = 35;
+
     private final double waterBoilC;
     private final Track values = new Track(90);
     private OptionalDouble beforeC = OptionalDouble.empty();
@@ -242,12 +253,29 @@ final class OutOfPan {
         return fellFromC - (fromC - late * overC / slows);
     }
 
+    /** Whether it warms as only a pan does, into which something cold went. */
+    private boolean warmsEvenly(double nowC) {
+        double laterC = nowC;
+        double least = Double.POSITIVE_INFINITY;
+        double most = LEAST_WARMED_C / EVEN_PART;
+        for (int part = 0; part <= PARTS; part++) {
+            double t = lastT - part * PART_S;
+            double levelC = values.middleBetween(t - AVERAGED_S, t).orElse(laterC);
+            if (part > 0) {
+                least = Math.min(least, laterC - levelC);
+                most = Math.max(most, laterC - levelC);
+            }
+            laterC = levelC;
+        }
+        return least >= EVEN_PART * most && nowC > waterBoilC - COOLED_C;
+    }
+
     private Condition whileOut(double nowC, Signals signals) {
         boolean steady = signals.quick()
                 .filter(line -> Math.abs(Signals.perMinute(line)) < STEADY_PER_MIN_C)
                 .isPresent();
         boolean boilsAgain = steady && nowC > waterBoilC + BOILS_ABOVE_C;
-        if (nowC < beforeC.orElseThrow() - BACK_WITHIN_C && !boilsAgain) {
+        if (nowC < beforeC.orElseThrow() - BACK_WITHIN_C && !boilsAgain && !warmsEvenly(nowC)) {
             return Condition.PRESENT;
         }
         beforeC = OptionalDouble.empty();

@@ -216,6 +216,28 @@ final class OutOfPanTest {
         assertThat(boils.back(100.3, -1.1)).isEqualTo(Condition.ABSENT);
     }
 
+    /** Cold fruit over a low flame: it stays down for a minute, as steam does, and is warmed once the flame is turned up. */
+    @ParameterizedTest(name = "by {0} °C, warming by {1} °C a minute: {2}")
+    @CsvSource({"20, 2.5, ABSENT", "20, 1, PRESENT", "45, 2.5, PRESENT"})
+    void whatWarmsEvenly_isAPanIntoWhichSomethingColdWent(double byC, double perMinC, Condition then) {
+        DoubleUnaryOperator cold = s -> Math.min(byC, 4 * s) - Math.max(0, s - 80) * perMinC / 60;
+        assertThat(out(75, cold)).isPositive();
+        assertThat(new OutOfPanTest().after(180, cold)).isEqualTo(then);
+    }
+
+    @Test
+    void whatComesBackAsAThermometerDoes_isNotBackBeforeItIsThere() {
+        DoubleUnaryOperator comes = s -> s < 60 ? 20 : 5 + 15 * Math.exp(-(s - 60) / 12);
+        for (int s = 62; s < 160; s += 7) {
+            assertThat(new OutOfPanTest().after(s, comes)).as("%d s", s).isEqualTo(Condition.PRESENT);
+        }
+    }
+
+    private Condition after(int withinS, DoubleUnaryOperator fallC) {
+        out(withinS, fallC);
+        return last;
+    }
+
     private double backT = FALLS_S + 40;
 
     private Condition back(double c, double perMinC) {
