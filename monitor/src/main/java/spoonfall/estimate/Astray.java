@@ -185,7 +185,8 @@ final class Astray {
         return Math.abs(points.slopePerMinC(TURNS_S)) < TURNS_PER_MIN_C + 2 * climbPerMinC;
     }
 
-    private double sinceT() {
+    /** Since when they have been too low or too high. */
+    double sinceT() {
         return low() ? lowSinceT : highSinceT;
     }
 }

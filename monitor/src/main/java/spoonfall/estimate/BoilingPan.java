@@ -18,6 +18,7 @@ final class BoilingPan {
     private final Cycling cycling = new Cycling();
     private final Astray astray = new Astray();
     private final LastBoil lastBoil = new LastBoil();
+    private final EarlierPace earlier = new EarlierPace();
     private final Beginning beginning;
     private final Hindsight hindsight;
     private final Fineness fineness;
@@ -25,6 +26,7 @@ final class BoilingPan {
     private boolean begun;
     private double lastT;
     private boolean offTheHeat;
+    private boolean paused;
 
     /** A pan that does not boil yet; the arguments are those of {@link PanEstimator}. */
     BoilingPan(SyrupCurve curve, double baseDoubtC, boolean byHand) {
@@ -95,6 +97,7 @@ final class BoilingPan {
     /** Ends a second, as {@link PanEstimator#endSecond}. */
     void endSecond(double t, boolean follow, boolean settled, boolean cooling, double thermometerStepC) {
         fineness.step(thermometerStepC);
+        paused = false;
         if (offTheHeat && !cooling) {
             stall.begin(); // nothing left it meanwhile
         }
@@ -116,6 +119,10 @@ final class BoilingPan {
     void pause(double t) {
         skip();
         if (begun) {
+            if (!paused) {
+                earlier.restore(astray.low() ? astray.sinceT() : t, bank);
+            }
+            paused = true;
             lastT = t;
             resume();
         }
@@ -124,6 +131,9 @@ final class BoilingPan {
     /** It ends. */
     void forget() {
         if (begun) {
+            if (astray.away() && astray.low()) {
+                earlier.restore(astray.sinceT(), bank);
+            }
             lastBoil.ends(lastT, stall);
         }
         skip();
@@ -158,6 +168,7 @@ final class BoilingPan {
                 return;
             }
             lastBoil.begins(t);
+            earlier.begin();
             fineness.begin();
             stall.anotherPan();
         }
@@ -228,6 +239,7 @@ final class BoilingPan {
             fineness.observe(offC, expectedVariance);
             fineness.believe(bank, points);
             hindsight.follow(t, bank);
+            earlier.follow(t, bank);
         }
     }
 

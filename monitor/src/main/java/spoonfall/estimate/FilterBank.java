@@ -177,6 +177,15 @@ final class FilterBank {
         stale = true;
     }
 
+    /** Believes that u falls by {@code v} a minute; all else stays as it is. */
+    void paceIs(double v) {
+        stale = true;
+        double more = v - v();
+        for (PanFilter filter : filters) {
+            filter.loseMore(more);
+        }
+    }
+
     double u() {
         return mean(0);
     }

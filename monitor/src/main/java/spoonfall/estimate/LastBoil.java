@@ -36,7 +36,8 @@ final class LastBoil {
      */
     void ends(double t, StallWatch stall) {
         endedT = t - beganT >= LEAST_S ? t : Double.NaN;
-        stoodPerMinC = stall.still() ? stall.climbBefore() : 0;
+        // what fell was slow before that was seen, and its pace is the bank's
+        stoodPerMinC = stall.still() && !stall.falling() ? stall.climbBefore() : 0;
     }
 
     /** Whether a boil before is remembered; what is known of it is still in the bank. */

@@ -187,6 +187,11 @@ final class PanFilter {
         covariance[SIZE * V + V] = SLOPE_DOUBT * SLOPE_DOUBT * state[V] * state[V];
     }
 
+    /** Believes that u falls by so much more a minute, as surely as before. */
+    void loseMore(double perMinute) {
+        state[V] += perMinute;
+    }
+
     /** By how much the reading lay above what was expected, in °C. */
     double innovationC() {
         return innovationC;
