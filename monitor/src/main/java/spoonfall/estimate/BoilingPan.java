@@ -26,7 +26,6 @@ final class BoilingPan {
     private boolean begun;
     private double lastT;
     private boolean offTheHeat;
-    private boolean paused;
 
     /** A pan that does not boil yet; the arguments are those of {@link PanEstimator}. */
     BoilingPan(SyrupCurve curve, double baseDoubtC, boolean byHand) {
@@ -97,7 +96,6 @@ final class BoilingPan {
     /** Ends a second, as {@link PanEstimator#endSecond}. */
     void endSecond(double t, boolean follow, boolean settled, boolean cooling, double thermometerStepC) {
         fineness.step(thermometerStepC);
-        paused = false;
         if (offTheHeat && !cooling) {
             stall.begin(); // nothing left it meanwhile
         }
@@ -119,10 +117,6 @@ final class BoilingPan {
     void pause(double t) {
         skip();
         if (begun) {
-            if (!paused) {
-                earlier.restore(astray.low() ? astray.sinceT() : t, bank);
-            }
-            paused = true;
             lastT = t;
             resume();
         }
