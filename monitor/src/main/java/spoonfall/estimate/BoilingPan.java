@@ -214,6 +214,7 @@ final class BoilingPan {
         stall.point(t, riseC, bank, fineness.variance(), fineness.stepsC(), astray.lowForS(t));
         if (stall.heatBack() || (stood && !stall.still() && !stall.fell())) {
             bank.goOn(riseC, fineness.variance(), stall.climbBefore());
+            earlier.begin(); // it stood, and its pace of a while ago is no heat that it has
             resume();
         }
     }

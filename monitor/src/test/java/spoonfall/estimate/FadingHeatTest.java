@@ -1,10 +1,13 @@
 package spoonfall.estimate;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A hob that goes off gives less and less heat for two minutes before the pan is seen to fall. What it gave before is what a pan has
@@ -23,6 +26,30 @@ final class FadingHeatTest {
         // down by 8 °C within two minutes and a half, and up again in one
         assertThat(middleErrorAfter(200, s -> s < 140 ? s / 18 : 7.8 * (200 - s) / 60))
                 .isBetween(-0.1, 0.1);
+    }
+
+    /** Measured the same to the digit; five sixths of the pace were lost before, that of the standstill being restored. */
+    @ParameterizedTest(name = "{0} s after it climbs again")
+    @ValueSource(ints = {30, 60, 80})
+    void aTestSoonAfterAStandstill_takesNoneOfTheHeatThatIsBack(int laterS) {
+        SteadyPan pan = SteadyPan.usual(1);
+        PanEstimator estimator = new PanEstimator(SteadyPan.PRESSURE_PA, 0.1, false);
+        int t = 0;
+        int stoodS = 0;
+        for (int climbsS = 0; climbsS < laterS; climbsS += stoodS > 0 && !estimator.still() ? 1 : 0) {
+            t++;
+            pan.heat(t >= 720 && t < 960 ? 0 : KW);
+            for (int i = 0; i < 10; i++) {
+                pan.step();
+            }
+            estimator.accept(t, pan.shownC(0));
+            estimator.endSecond(t, true, t >= 15, false, 0.01);
+            stoodS += estimator.still() ? 1 : 0;
+        }
+        assertThat(stoodS).isPositive();
+        double before = estimator.perMinute();
+        estimator.pause(t + 1);
+        assertThat(estimator.perMinute()).isCloseTo(before, withinPercentage(1));
     }
 
     /** By which part the pace at which its water leaves is off, at the middle of twenty pans. */
