@@ -16,6 +16,7 @@ final class StillRuns {
     private double lowestC = Double.POSITIVE_INFINITY;
     private double highestC = Double.NEGATIVE_INFINITY;
     private double climbedC;
+    private double surelyClimbedC;
     private double mostDueC;
 
     /** Takes note of a reading. */
@@ -41,9 +42,10 @@ final class StillRuns {
         count++;
     }
 
-    /** The pan should have climbed so much further. */
-    void climb(double byC) {
+    /** The pan should have climbed so much further; {@code surely} whether its pace was known. */
+    void climb(double byC, boolean surely) {
         climbedC += byC;
+        surelyClimbedC += surely ? byC : 0;
     }
 
     int count() {
@@ -63,6 +65,11 @@ final class StillRuns {
     /** How far it should have climbed in all, in °C. */
     double climbedC() {
         return climbedC;
+    }
+
+    /** How far by a pace that was known. */
+    double surelyClimbedC() {
+        return surelyClimbedC;
     }
 
     /** How far the lowest and the highest reading were apart, in °C; negative while there is none. */

@@ -74,6 +74,7 @@ final class Stillness {
     private double runSinceT;
     private double lastT;
     private double climbedBeforeC;
+    private double surelyClimbedBeforeC;
     private double climbPerMinC;
     private boolean known = true;
     private double growthPerMin;
@@ -120,6 +121,7 @@ final class Stillness {
         climbPerMinC = 0;
         known = true;
         climbedBeforeC = runs.climbedC();
+        surelyClimbedBeforeC = runs.surelyClimbedC();
     }
 
     /**
@@ -154,6 +156,7 @@ final class Stillness {
         boiling = isBoiling;
         climbPerMinC = 0;
         climbedBeforeC = runs.climbedC();
+        surelyClimbedBeforeC = runs.surelyClimbedC();
     }
 
     /**
@@ -166,7 +169,7 @@ final class Stillness {
     void expect(OptionalDouble perMinC, DoubleSupplier growsPerMin, double thermometerStepC) {
         stepC = thermometerStepC;
         double sinceS = Double.isNaN(expectedT) ? 0 : Math.min(GAP_S, lastT - expectedT);
-        runs.climb(Math.max(0, perMinC.orElse(SLOWEST_PER_MIN_C)) * sinceS / 60);
+        runs.climb(Math.max(0, perMinC.orElse(SLOWEST_PER_MIN_C)) * sinceS / 60, perMinC.isPresent());
         expectedT = lastT;
         if (climbPerMinC == 0 && runS() >= LASTS_S) {
             known = perMinC.isPresent();
@@ -254,7 +257,7 @@ final class Stillness {
 
     /** Whether it flickered at every height, so that it would also in a pan that stands. */
     private boolean quietNowhere() {
-        return climbedBeforeC >= FLICKERED_STEPS * stepC && runs.mostDueC() <= STOOD_STEPS * stepC;
+        return surelyClimbedBeforeC >= FLICKERED_STEPS * stepC && runs.mostDueC() <= STOOD_STEPS * stepC;
     }
 
     private double timesTheLongest() {

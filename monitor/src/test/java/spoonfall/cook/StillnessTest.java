@@ -266,6 +266,18 @@ final class StillnessTest {
         assertThat(stuckAfterS()).isEqualTo(expectedS);
     }
 
+    /** Nobody knows then at how many heights it was seen. */
+    @Test
+    void whatFlickeredWhileThePaceWasNotKnown_mayLieQuietlySomewhere() {
+        stepC = 0.25;
+        highC = LOW_C + 0.25;
+        stillness.newRegime(true);
+        perMinC = OptionalDouble.empty();
+        flicker(60, 5);
+        perMinC = OptionalDouble.of(0.05);
+        assertThat(stuckAfterS()).isEqualTo(600);
+    }
+
     @Test
     void thePaceWhenItBeganToStand_counts() {
         read(LOW_C);
