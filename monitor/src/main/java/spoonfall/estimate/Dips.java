@@ -17,15 +17,17 @@ final class Dips {
     private static final int MOST = 16;
 
     private final Standing standing;
+    private final boolean byHand;
     private final double[] beforeC = new double[BEFORE];
     private final double[] asideT = new double[MOST];
     private final double[] asideC = new double[MOST];
     private int taken;
     private int aside;
 
-    /** {@code standing} is who is shown the points that are none. */
-    Dips(Standing standing) {
+    /** {@code standing} is who is shown the points that are none: all of them by hand, since nobody types what a stir has cooled. */
+    Dips(Standing standing, boolean byHand) {
         this.standing = standing;
+        this.byHand = byHand;
     }
 
     /** Forgets the way here. */
@@ -47,7 +49,7 @@ final class Dips {
      */
     void point(double t, double riseC, double sigmaC, double stepC) {
         double lowC = Math.max(LEAST_C, Math.max(SIGMAS * sigmaC, STEPS * stepC));
-        if (taken < BEFORE || riseC >= beforeC() - lowC) {
+        if (byHand || taken < BEFORE || riseC >= beforeC() - lowC) {
             aside = 0;
             show(t, riseC);
             return;

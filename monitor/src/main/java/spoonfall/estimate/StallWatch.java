@@ -27,6 +27,9 @@ final class StallWatch {
     /** For so long it must have been seen since, before it is said to stand. */
     private static final double SEEN_S = 60;
 
+    /** What was known longer ago says little of the pace: heat drifts, and no curve is known so far. By hand it takes as long to know anything. */
+    private static final double LATELY_S = 600;
+
     private static final double BEFORE_S = 60;
     private static final double LEVEL_S = 600;
     private static final double DROP_C = 0.25;
@@ -57,8 +60,8 @@ final class StallWatch {
     private final RecentPoints points = new RecentPoints();
     private final Jitter jitter = new Jitter();
     private final Colour colour = new Colour();
-    private final Standing standing = new Standing();
-    private final Dips dips = new Dips(standing);
+    private final Standing standing;
+    private final Dips dips;
     private final HeatBack heat = new HeatBack();
     private double followedSinceT = Double.NaN;
     private double deepC;
@@ -79,6 +82,8 @@ final class StallWatch {
     /** {@code byHand} says whether readings are minutes apart. */
     StallWatch(boolean byHand) {
         unseenS = byHand ? Double.POSITIVE_INFINITY : UNSEEN_S;
+        standing = new Standing(byHand ? Double.POSITIVE_INFINITY : LATELY_S);
+        dips = new Dips(standing, byHand);
     }
 
     /** What was learnt of the pan's usual heat was another one's; to be followed by {@link #begin}. */

@@ -20,9 +20,6 @@ final class Standing {
     private static final int KEPT = 64;
     private static final double LEAST_S = 60;
 
-    /** What was known longer ago says little of the pace: heat drifts, and no curve is known so far. */
-    private static final double MOST_S = 600;
-
     /** That it may be standing is told sooner. */
     private static final double MAYBE_LEAST_S = 30;
 
@@ -66,9 +63,15 @@ final class Standing {
     private final double[] sumY = new double[KEPT];
     private final double[] sumXx = new double[KEPT];
     private final double[] sumXy = new double[KEPT];
+    private final double latelyS;
     private int taken;
     private boolean maybe;
     private double lastC = Double.NaN;
+
+    /** No moment of more than {@code latelyS} seconds ago is asked. */
+    Standing(double latelyS) {
+        this.latelyS = latelyS;
+    }
 
     /** Forgets the way here. */
     void clear() {
@@ -155,7 +158,7 @@ final class Standing {
         for (int back = 1; back <= Math.min(taken, KEPT); back++) {
             int i = (taken - back) % KEPT;
             double sinceS = t - sinceT[i];
-            if (sinceT[i] < knownSinceT || sinceS > MOST_S) {
+            if (sinceT[i] < knownSinceT || sinceS > latelyS) {
                 return -1;
             }
             if (sinceS >= MAYBE_LEAST_S && waterPerMinC[i] >= LEAST_CLIMB_PER_MIN_C && lowestC >= sinceC[i]) {

@@ -80,6 +80,18 @@ final class HandCookTest {
         }
     }
 
+    /** Typed every minute to half a degree: what tells is minutes old, and the lower mark of a stir is typed by nobody. */
+    @Test
+    void aPanThatStands_isSaidToBeStalled_byMoreThanTenMinutesOfMarks() {
+        MadeCook cook = MadeCook.byHand().typed(60, 3000, t -> {
+            double atC = t < 300 ? 60 + t * 0.135 : 100.8 + Math.min(t - 300, 1200) * 0.1 / 60;
+            return Math.rint(2 * atC) / 2;
+        });
+
+        assertThat(Cooks.raisedT(cook.events(), AlarmName.STALLED).orElseThrow())
+                .isBetween(1500.0, 2400.0);
+    }
+
     /** Readings so many seconds apart, and then silence. */
     private static CookMonitor typed(double everyS, double... temperaturesC) {
         CookMonitor monitor = new CookMonitor(SETTINGS, 0, List.of(ProbeTrust.byHand("pan")));
