@@ -35,6 +35,11 @@ final class TooFast {
     /** While the boil is younger than that the readings still climb from the way up to it. */
     private static final double BOILS_S = 60;
 
+    /** What goes on climbing as it warmed, or nearly, past the boil of water is thick, and boils where it slackens. */
+    private static final double SLACKENS_PART = 0.8;
+
+    private static final double LEVEL_PER_MIN_C = 0.5;
+
     /** The heat may have been turned up a little, and the curve be another one. */
     private static final double TIMES = 1.5;
 
@@ -42,7 +47,9 @@ final class TooFast {
     private final Track growths = new Track(2 * Foreseen.KNOWN_S);
     private double fastT = Double.NEGATIVE_INFINITY;
     private double highT = Double.NEGATIVE_INFINITY;
-    private boolean brokeOff;
+    private boolean everBrokeOff;
+    private double warmsPerMinC;
+    private double slackenedC = Double.NaN;
     private boolean known;
     private double highestC;
     private double peakC;
@@ -61,7 +68,7 @@ final class TooFast {
 
     /** Forgets the way here, at {@code t}. */
     void restart(double t) {
-        brokeOff = true;
+        everBrokeOff = true;
         begin(t);
     }
 
@@ -82,8 +89,9 @@ final class TooFast {
         double t = now.t();
         boolean held = t - fastT < COOLS_S;
         boolean high = t - highT < COOLS_S;
+        slacken(now, boilingForS);
         if (boilingForS == 0 || (held && t - beganT > MOST_S)) {
-            brokeOff |= foreseen.oldestT().isPresent();
+            everBrokeOff |= foreseen.oldestT().isPresent();
             begin(t);
             return Double.POSITIVE_INFINITY;
         }
@@ -120,6 +128,17 @@ final class TooFast {
         return t == highT && (!known || latestDueC < gelC);
     }
 
+    /** Takes note of where it no longer climbed as it had warmed. */
+    private void slacken(Signals now, double boilingForS) {
+        double perMinC = now.quick().map(Signals::perMinute).orElse(Double.POSITIVE_INFINITY);
+        if (boilingForS == 0) {
+            slackenedC = Double.NaN;
+            warmsPerMinC = now.quick().isPresent() ? perMinC : 0;
+        } else if (Double.isNaN(slackenedC) && perMinC < Math.max(LEVEL_PER_MIN_C, SLACKENS_PART * warmsPerMinC)) {
+            slackenedC = now.levelC();
+        }
+    }
+
     /** Takes note of whether what climbed too fast is still up there; {@code drags} whether it drags along what is known. */
     private void stay(double t, double surelyC, double dueC, boolean drags) {
         double aboveDueC = surelyC - dueC;
@@ -127,7 +146,9 @@ final class TooFast {
             return;
         }
         latestDueC = dueC;
-        highT = known || !brokeOff ? t : highT;
+        boolean climbedOn =
+                !everBrokeOff && surelyC - slackenedC > JUMPS_C; // a thick one is still on its way up until then
+        highT = known || climbedOn ? t : highT;
         fastT = known && drags && aboveDueC > STAYS_PART * (highestC - dueC) ? t : fastT;
     }
 

@@ -162,6 +162,7 @@ final class BoilingPan {
                 return;
             }
             lastBoil.begins(t);
+            sitOut.begin();
             earlier.begin();
             fineness.begin();
             stall.anotherPan();

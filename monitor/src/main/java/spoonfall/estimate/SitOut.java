@@ -3,7 +3,7 @@ package spoonfall.estimate;
 /** Sits out readings that are astray for a while, and says how that ends. */
 final class SitOut {
     /** Only what is thinner than that boils much higher for what goes in: nobody adds sugar to what is nearly done. */
-    private static final double SWEETENED_C = 2;
+    private static final double SWEETENED_C = 3;
 
     /** What boils so much higher than it ever did has jumped. */
     private static final double JUMPS_C = 0.8;
@@ -35,6 +35,11 @@ final class SitOut {
 
     private boolean jumps(double riseC) {
         return bank.riseC() >= SWEETENED_C && riseC > highestC + JUMPS_C;
+    }
+
+    /** Begins afresh, with another pan. */
+    void begin() {
+        highestC = 0;
     }
 
     /** Takes note of a point, astray or not. */

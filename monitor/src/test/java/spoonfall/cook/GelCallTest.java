@@ -74,6 +74,35 @@ class GelCallTest {
                 .isBetween(1120.0, 1180.0);
     }
 
+    /** At 2.4 °C above water cold sugar goes in, and from 1,000 s on it climbs by 0.1 °C a minute from 3.5 °C; it sets at 1,300 s. */
+    @Test
+    void moreSugarInAPanThatIsHalfDone_isAnotherPan_andCalledInTime() {
+        MadeCook cook = MadeCook.begun().watch(1600, t -> {
+            double risesC = t < 900
+                    ? 0.9 + t / 600
+                    : t < 910 ? 2.4 - (t - 900) * 0.34 : t < 1000 ? -1 + (t - 910) * 0.05 : 3.5 + (t - 1000) / 600;
+            return 100 + risesC + 0.03 * Math.sin(1.7 * t);
+        });
+
+        assertThat(Cooks.raisedT(cook.events(), AlarmName.GEL_POINT).orElseThrow())
+                .isBetween(1230.0, 1390.0);
+    }
+
+    /** Nothing is known of it but that it climbs as no boiling pan does, straight up from the warming to where it boils. */
+    @ParameterizedTest(name = "{0} °C a minute: {2}")
+    @CsvSource({"3, 900, 1070", "6, 450, 625", "10, 270, 330"})
+    void jamThatIsHeatedAgain_isCalledPastWithinThreeMinutes(double perMinC, double thereT, double latestT) {
+        MadeCook cook = MadeCook.begun()
+                .watch(
+                        (int) thereT + 600,
+                        t -> t < thereT
+                                ? 60 + perMinC * t / 60
+                                : 105 + 0.1 * (t - thereT) / 60 + 0.03 * Math.sin(1.7 * t));
+
+        assertThat(Cooks.raisedT(cook.events(), AlarmName.PAST_GEL_POINT).orElseThrow())
+                .isBetween(thereT, latestT);
+    }
+
     @Test
     void afterTheCall_aPanOffTheHeat_isForeseenNoMore() {
         List<CookEvent> events = Replayed.events(VariedCook.cook(CookKind.CLEAN, 802));
