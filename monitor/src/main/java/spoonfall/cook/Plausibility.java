@@ -119,6 +119,7 @@ final class Plausibility {
         while (!spikes.isEmpty() && spikes.getFirst() < t - COUNT_S) {
             spikes.removeFirst();
         }
+        inTurn = Math.min(inTurn, spikes.size());
     }
 
     private Quality duringJump(double t, double temperatureC) {
