@@ -20,6 +20,8 @@ final class PanAlarms {
     /** The gel point does not come so much sooner than it was foreseen at the soonest. */
     private static final double SOONER_S = 120;
 
+    private static final double SOONEST_PART = 0.65;
+
     private static final List<AlarmName> CALLS_TO_TEST =
             List.of(AlarmName.START_SET_TESTS, AlarmName.GEL_POINT, AlarmName.PAST_GEL_POINT);
 
@@ -201,8 +203,13 @@ final class PanAlarms {
     void foresee(double t, Optional<Forecast> forecast) {
         unseen.seen(t, forecast);
         if (shifted.sinceT(t).isEmpty()) {
-            soonestGelT.add(t, t + forecast.map(Forecast::lowS).orElse(Double.NaN));
+            soonestGelT.add(t, t + forecast.map(PanAlarms::soonestS).orElse(Double.NaN));
         }
+    }
+
+    /** An interval grows wide where readings surprise, which a fault does: in much less than the time foreseen no pan is there. */
+    private static double soonestS(Forecast forecast) {
+        return Math.max(forecast.lowS(), SOONEST_PART * forecast.etaS());
     }
 
     /** Ends a second, whether or not the pan was seen: what was known of it before says when to begin the set tests. */

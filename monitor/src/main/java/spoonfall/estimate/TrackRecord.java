@@ -5,8 +5,8 @@ package spoonfall.estimate;
  * is carried on without the readings that came and held against them. Surprises that fall to both sides are chance; those
  * that go one way for long say that this pan is not what the filters take it for, and their intervals too narrow.
  *
- * <p>The numbers are those that made the intervals of our own and of two other simulators' cooks right and as narrow as may
- * be, all three at once (docs/decisions/006-estimator.md).
+ * <p>The numbers are those that brought the intervals of our own and of six other simulators' cooks nearest to nine in ten,
+ * all seven at once (docs/decisions/006-estimator.md).
  */
 final class TrackRecord {
     private static final double EVERY_S = 30;
@@ -15,14 +15,14 @@ final class TrackRecord {
     private static final double FORGETS_MIN = 4;
 
     /** So many surprises of nothing at all are believed to have come before the first. */
-    private static final double FAITH = 16;
+    private static final double FAITH = 10;
 
     /** A single surprise says no more than that, in standard deviations. */
     private static final double MOST = 4;
 
-    private static final double WIDTH = 0.61;
-    private static final double WIDENS = 3.5;
-    private static final double WIDEST = 1.8;
+    private static final double WIDTH = 0.53;
+    private static final double WIDENS = 6;
+    private static final double WIDEST = 2.5;
 
     private final PanFilter[] kept = new PanFilter[KEPT];
     private final double[] times = new double[KEPT];
