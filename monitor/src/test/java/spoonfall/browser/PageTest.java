@@ -124,7 +124,7 @@ final class PageTest {
     void textAtTwiceTheSize_isAllThere() {
         serve(Scenario.CLEAN, 900);
         Page page = page(640, 900, ColorScheme.LIGHT);
-        assertThat(part(page, "sentence-act")).containsText("Set tests in ");
+        assertThat(part(page, "sentence-act")).hasText("Set tests in 5 to 15 minutes.");
         page.evaluate("document.documentElement.style.fontSize = '225%'");
         Browsers.nothingSticksOut(page);
         assertThat(part(page, "sentence-act")).isVisible();
