@@ -203,7 +203,7 @@ final class PanAlarms {
     void foresee(double t, Optional<Forecast> forecast) {
         unseen.seen(t, forecast);
         if (shifted.sinceT(t).isEmpty()) {
-            soonestGelT.add(t, t + forecast.map(PanAlarms::soonestS).orElse(Double.NaN));
+            soonestGelT.add(t, t + forecast.map(PanAlarms::soonestS).orElse(Double.NEGATIVE_INFINITY));
         }
     }
 

@@ -72,18 +72,18 @@ final class PanHeight {
 
     /** Whether the pan may yet be far from the gel point, though it seems to be there or climbs as if it were. */
     private boolean tooEarly(Signals now, double knownC) {
-        boolean there = knownC > tests.aim().gelPointC() - NOT_YET_C;
+        double thereC = tests.aim().gelPointC() - NOT_YET_C;
         return pace.shows()
                 && ((forecaster.climbsTooFast(now) && now.levelC() > now.earlierPeakC() + NEW_HEIGHTS_C)
-                        || (there && onlySeems(now)));
+                        || (knownC > thereC && onlySeems(now, thereC)));
     }
 
     /** Whether that it is there speaks against how it came there. */
-    private boolean onlySeems(Signals now) {
+    private boolean onlySeems(Signals now, double thereC) {
         double t = now.t();
         return (now.fallingFasterThan(FALLS_PER_MIN_C) && !forecaster.misledUpwards())
                 || alarms.foreseenLater(t)
-                || tooFast.staysHigh(t, tests.aim().gelPointC() - NOT_YET_C)
+                || tooFast.staysHigh(t, thereC)
                 || forecaster.mayTakeLongerThan(TOO_EARLY_S, t, now.trendC());
     }
 }

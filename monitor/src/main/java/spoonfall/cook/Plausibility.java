@@ -103,7 +103,7 @@ final class Plausibility {
             spikes.addLast(t);
             inTurn++;
         }
-        int earlier = Math.max(0, spikes.size() - inTurn);
+        int earlier = spikes.size() - inTurn;
         boolean confirmed = agrees && agreeing > Math.min(MOST_MORE, earlier);
         for (; confirmed && inTurn > 0; inTurn--) {
             spikes.pollLast(); // it was on its way there

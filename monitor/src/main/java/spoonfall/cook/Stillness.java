@@ -118,8 +118,12 @@ final class Stillness {
         runSinceT = t;
         begunAway = false;
         readings = 0;
-        climbPerMinC = 0;
         known = true;
+        climbsAnew();
+    }
+
+    private void climbsAnew() {
+        climbPerMinC = 0;
         climbedBeforeC = runs.climbedC();
         surelyClimbedBeforeC = runs.surelyClimbedC();
     }
@@ -154,9 +158,7 @@ final class Stillness {
     private void begin(StillRuns others, boolean isBoiling) {
         runs = others;
         boiling = isBoiling;
-        climbPerMinC = 0;
-        climbedBeforeC = runs.climbedC();
-        surelyClimbedBeforeC = runs.surelyClimbedC();
+        climbsAnew();
     }
 
     /**

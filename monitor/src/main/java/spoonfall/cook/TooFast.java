@@ -146,8 +146,8 @@ final class TooFast {
             return;
         }
         latestDueC = dueC;
-        boolean climbedOn =
-                !everBrokeOff && surelyC - slackenedC > JUMPS_C; // a thick one is still on its way up until then
+        // a thick one is still on its way up until it slackens
+        boolean climbedOn = !everBrokeOff && surelyC - slackenedC > JUMPS_C;
         highT = known || climbedOn ? t : highT;
         fastT = known && drags && aboveDueC > STAYS_PART * (highestC - dueC) ? t : fastT;
     }
@@ -159,8 +159,9 @@ final class TooFast {
     }
 
     private void lookBack(double t) {
-        known = foreseen.oldestT().orElse(t) <= t - KNOWN_FOR_S;
-        double knownT = Math.max(t - Foreseen.KNOWN_S, foreseen.oldestT().orElse(t));
+        double oldestT = foreseen.oldestT().orElse(t);
+        known = oldestT <= t - KNOWN_FOR_S;
+        double knownT = Math.max(t - Foreseen.KNOWN_S, oldestT);
         dueT = knownT + Foreseen.KNOWN_S;
         heightC = foreseen.heightC(knownT).orElse(Double.POSITIVE_INFINITY);
         perMinC = foreseen.climbPerMinC(knownT).orElse(0);

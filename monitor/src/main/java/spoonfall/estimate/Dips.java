@@ -18,10 +18,9 @@ final class Dips {
 
     private final Standing standing;
     private final boolean byHand;
-    private final double[] beforeC = new double[BEFORE];
+    private final RecentPoints shown = new RecentPoints();
     private final double[] asideT = new double[MOST];
     private final double[] asideC = new double[MOST];
-    private int taken;
     private int aside;
 
     /** {@code standing} is who is shown the points that are none: all of them by hand, since nobody types what a stir has cooled. */
@@ -32,7 +31,7 @@ final class Dips {
 
     /** Forgets the way here. */
     void clear() {
-        taken = 0;
+        shown.clear();
         aside = 0;
     }
 
@@ -49,7 +48,8 @@ final class Dips {
      */
     void point(double t, double riseC, double sigmaC, double stepC) {
         double lowC = Math.max(LEAST_C, Math.max(SIGMAS * sigmaC, STEPS * stepC));
-        if (byHand || taken < BEFORE || riseC >= beforeC() - lowC) {
+        boolean dips = riseC < shown.meanC(BEFORE) - lowC; // where nothing is known before it, it does not
+        if (byHand || !dips) {
             aside = 0;
             show(t, riseC);
             return;
@@ -65,17 +65,8 @@ final class Dips {
         }
     }
 
-    private double beforeC() {
-        double sumC = 0;
-        for (double riseC : beforeC) {
-            sumC += riseC;
-        }
-        return sumC / BEFORE;
-    }
-
     private void show(double t, double riseC) {
-        beforeC[taken % BEFORE] = riseC;
-        taken++;
+        shown.add(t, riseC);
         standing.point(t, riseC);
     }
 }

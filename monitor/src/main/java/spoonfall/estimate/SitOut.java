@@ -33,10 +33,6 @@ final class SitOut {
         before = new BeforeTheFall(curve);
     }
 
-    private boolean jumps(double riseC) {
-        return bank.riseC() >= SWEETENED_C && riseC > highestC + JUMPS_C;
-    }
-
     /** Begins afresh, with another pan. */
     void begin() {
         highestC = 0;
@@ -68,7 +64,7 @@ final class SitOut {
                 return End.BACK;
             }
             if (before.boiledNoMore(t) && !jumps(riseC)) {
-                highestC = 0;
+                begin();
                 return End.ANOTHER_PAN;
             }
         }
@@ -80,5 +76,10 @@ final class SitOut {
             return End.BACK;
         }
         return End.AWAY;
+    }
+
+    /** Whether it would boil much higher than it ever did, though it is too thick for anybody to sweeten it. */
+    private boolean jumps(double riseC) {
+        return bank.riseC() >= SWEETENED_C && riseC > highestC + JUMPS_C;
     }
 }

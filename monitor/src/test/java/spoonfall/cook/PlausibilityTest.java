@@ -17,6 +17,15 @@ final class PlausibilityTest {
         return plausibility.judge(t, c, true);
     }
 
+    /** What comes second by second from 0 on; what the last is worth. */
+    private Quality boilingEachSecond(double... temperaturesC) {
+        Quality last = Quality.SILENT;
+        for (int t = 0; t < temperaturesC.length; t++) {
+            last = boiling(t, temperaturesC[t]);
+        }
+        return last;
+    }
+
     private Quality warming(double t, double c) {
         return plausibility.judge(t, c, false);
     }
@@ -51,11 +60,7 @@ final class PlausibilityTest {
     /** Two wild values of a loose plug may agree by chance. */
     @Test
     void whereThereWereSpikesWithinAMinute_moreMustAgree() {
-        boiling(0, 100);
-        boiling(1, 60);
-        boiling(2, 100);
-        boiling(3, 70);
-        assertThat(boiling(4, 65)).isEqualTo(Quality.SPIKE);
+        assertThat(boilingEachSecond(100, 60, 100, 70, 65)).isEqualTo(Quality.SPIKE);
         assertThat(boiling(5, 60)).isEqualTo(Quality.GOOD);
         boiling(61.1, 60);
         boiling(62, 20);
@@ -64,12 +69,7 @@ final class PlausibilityTest {
 
     @Test
     void ofThreeThatAgree_allAreBelieved_howeverManySpikesThereWere() {
-        boiling(0, 100);
-        for (int i = 0; i < 4; i++) {
-            boiling(1 + 2 * i, 60);
-            boiling(2 + 2 * i, 100);
-        }
-        boiling(9, 60);
+        boilingEachSecond(100, 60, 100, 60, 100, 60, 100, 60, 100, 60);
         assertThat(boiling(10, 60)).isEqualTo(Quality.SPIKE);
         assertThat(boiling(11, 60)).isEqualTo(Quality.SPIKE);
         assertThat(boiling(12, 60)).isEqualTo(Quality.GOOD);
@@ -77,21 +77,13 @@ final class PlausibilityTest {
 
     @Test
     void wildValuesToEitherSide_areSpikes() {
-        boiling(0, 100);
-        boiling(1, 80);
-        boiling(2, 115);
-        boiling(3, 50);
-        assertThat(boiling(4, 45)).isEqualTo(Quality.SPIKE);
+        assertThat(boilingEachSecond(100, 80, 115, 50, 45)).isEqualTo(Quality.SPIKE);
         assertThat(plausibility.implausible(4)).isEqualTo(Condition.UNDECIDED);
     }
 
     @Test
     void aFallThatIsTooFastToAgree_isNotOfALoosePlug() {
-        boiling(0, 100);
-        boiling(1, 87);
-        boiling(2, 70);
-        boiling(3, 56);
-        assertThat(boiling(4, 50)).isEqualTo(Quality.GOOD);
+        assertThat(boilingEachSecond(100, 87, 70, 56, 50)).isEqualTo(Quality.GOOD);
         assertThat(plausibility.implausible(4)).isEqualTo(Condition.ABSENT);
     }
 

@@ -39,6 +39,15 @@ final class TooFastTest {
         return Double.NaN;
     }
 
+    /** It is still held so many seconds after it began to be, and no more at the other time. */
+    private void isHeldUntil(MadePan pan, double stillS, double noMoreS) {
+        double beganT = heldT(pan, 1000);
+        watch(pan, beganT + stillS);
+        assertThat(mostC).isLessThan(NOT_HELD_C);
+        watch(pan, beganT + noMoreS);
+        assertThat(mostC).isEqualTo(NOT_HELD_C);
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {1.5, 3, 6})
     void readingsThatClimbTooFast_areHeldToWhereThePanWasDue(double perMinC) {
@@ -99,11 +108,7 @@ final class TooFastTest {
     void whatStaysADegreeAboveWhereItWasDue_isHeldForSix() {
         MadePan pan = MadePan.climbing(
                 1.5, t -> Math.min(2, 3 * since(t) / 60) + 0.25 * Math.sin(2.3 * t) + 0.25 * Math.sin(0.37 * t));
-        double beganT = heldT(pan, 1000);
-        watch(pan, beganT + 359);
-        assertThat(mostC).isLessThan(NOT_HELD_C);
-        watch(pan, beganT + 362);
-        assertThat(mostC).isEqualTo(NOT_HELD_C);
+        isHeldUntil(pan, 359, 362);
     }
 
     @Test
@@ -131,11 +136,7 @@ final class TooFastTest {
     @Test
     void whatClimbsForSixMinutes_isThePanAfterAll() {
         MadePan pan = MadePan.climbing(1.5, FAULT_S, 1.2);
-        double beganT = heldT(pan, 1000);
-        watch(pan, beganT + 360);
-        assertThat(mostC).isLessThan(NOT_HELD_C);
-        watch(pan, beganT + 361);
-        assertThat(mostC).isEqualTo(NOT_HELD_C);
+        isHeldUntil(pan, 360, 361);
     }
 
     @Test

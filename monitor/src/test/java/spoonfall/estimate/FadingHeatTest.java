@@ -39,9 +39,7 @@ final class FadingHeatTest {
         for (int climbsS = 0; climbsS < laterS; climbsS += stoodS > 0 && !estimator.still() ? 1 : 0) {
             t++;
             pan.heat(t >= 720 && t < 960 ? 0 : KW);
-            for (int i = 0; i < 10; i++) {
-                pan.step();
-            }
+            pan.second();
             estimator.accept(t, pan.shownC(0));
             estimator.endSecond(t, true, t >= 15, false, 0.01);
             stoodS += estimator.still() ? 1 : 0;
@@ -69,9 +67,7 @@ final class FadingHeatTest {
             boolean falls = t > untilS && t <= untilS + fallS;
             double left = Math.max(0, Math.min(1, (untilS - t) / (double) FADES_S));
             pan.heat(KW * (t > untilS + fallS ? 1 : left));
-            for (int i = 0; i < 10; i++) {
-                pan.step();
-            }
+            pan.second();
             double riseC = pan.shownC(falls ? belowC.applyAsDouble(t - untilS) : 0);
             estimator.accept(t, riseC);
             estimator.endSecond(t, riseC > 0, t >= 15 && !falls, false, 0.01);

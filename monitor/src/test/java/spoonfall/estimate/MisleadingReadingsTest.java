@@ -103,9 +103,7 @@ final class MisleadingReadingsTest {
 
         void untilS(double untilT, DoubleUnaryOperator hotterC) {
             while (t < untilT) {
-                for (int i = 0; i < 10; i++) {
-                    pan.step();
-                }
+                pan.second();
                 t++;
                 estimator.accept(t - 0.5, Math.rint((pan.shownC(0) + hotterC.applyAsDouble(t)) / stepC) * stepC);
                 estimator.endSecond(t, true, t >= SETTLED_S, false, stepC);

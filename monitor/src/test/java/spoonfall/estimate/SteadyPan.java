@@ -60,6 +60,13 @@ final class SteadyPan {
         shownC += (riseC() - shownC) * (1 - Math.exp(-STEP_S / LAG_S));
     }
 
+    /** Goes on for a second. */
+    void second() {
+        for (int tenth = 0; tenth < 10; tenth++) {
+            step();
+        }
+    }
+
     double solids() {
         return sugarKg / massKg;
     }
