@@ -18,13 +18,10 @@ export function mountHand(section, degreesLine, lost, redraw) {
   const pad = part('hand-keys');
   const keys = new Map();
   const acts = new Map();
-  let [draft, unit, error] = ['', 'C', ''];
-  let [status, question, pending] = [null, null, null];
-  let busy = false;
-  let path = 'api/readings';
-  const queue = [];
-  let quickAt = Number.NEGATIVE_INFINITY;
-  let asked = null;
+  /** What is typed for each pan, by the path it goes to: nobody types for one and sees it go to another. */
+  const typings = new Map();
+  let typing = typingFor('api/readings');
+  let [unit, status, asked] = ['C', null, null];
 
   for (const [i, key] of KEYS.entries()) {
     add(key, key === 'back' ? '⌫' : key, () => type(key), key === 'back' ? 'Rub out the last digit' : '');
@@ -35,6 +32,13 @@ export function mountHand(section, degreesLine, lost, redraw) {
   onTaps(pad, (button) => acts.get(button)());
   part('hand-back').addEventListener('click', takeBack);
   addEventListener('keydown', onKey, { capture: true });
+
+  function typingFor(path) {
+    if (!typings.has(path)) {
+      typings.set(path, { path, draft: '', error: '', question: null, pending: null, busy: false, queue: [], quickAt: Number.NEGATIVE_INFINITY });
+    }
+    return typings.get(path);
+  }
 
   function addQuick(row) {
     if (row === 1) {
@@ -60,34 +64,34 @@ export function mountHand(section, degreesLine, lost, redraw) {
   }
 
   function type(key) {
-    draft = press(draft, key);
-    error = '';
+    typing.draft = press(typing.draft, key);
+    typing.error = '';
     redraw();
   }
 
   function quick(step) {
     const reading = higher(lastReading(status), step, unit);
-    if (reading && performance.now() - quickAt > SAME_TAP_MS) {
-      quickAt = performance.now();
-      draft = '';
-      send(reading, false);
+    if (reading && performance.now() - typing.quickAt > SAME_TAP_MS) {
+      typing.quickAt = performance.now();
+      typing.draft = '';
+      send(typing, reading, false);
     }
   }
 
   function enter() {
-    const reading = readingOf(draft, unit);
-    if (reading && busy) {
-      queue.push(reading);
+    const reading = readingOf(typing.draft, unit);
+    if (reading && typing.busy) {
+      typing.queue.push(reading);
     } else if (reading) {
-      send(reading, false, draft);
+      send(typing, reading, false, typing.draft);
     }
-    draft = reading ? '' : draft;
+    typing.draft = reading ? '' : typing.draft;
     redraw();
   }
 
   function onKey(event) {
     const elsewhere = event.target instanceof Element && event.target.closest('input, select, textarea');
-    if (section.hidden || section.closest('[hidden]') || question || elsewhere || event.ctrlKey || event.metaKey || event.altKey) {
+    if (section.hidden || section.closest('[hidden]') || typing.question || elsewhere || event.ctrlKey || event.metaKey || event.altKey) {
       return;
     }
     const key = keyOf(event.key);
@@ -95,66 +99,67 @@ export function mountHand(section, degreesLine, lost, redraw) {
     if (key) {
       event.preventDefault();
       type(key);
-    } else if (event.key === 'Enter' && draft !== '' && mine) {
+    } else if (event.key === 'Enter' && typing.draft !== '' && mine) {
       event.preventDefault();
       event.stopImmediatePropagation();
       enter();
-    } else if (event.key === 'Escape' && draft !== '') {
-      draft = '';
+    } else if (event.key === 'Escape' && typing.draft !== '') {
+      typing.draft = '';
       redraw();
     }
   }
 
   /** The same reading keeps its id until it is answered: what arrives twice counts once. */
-  async function send(reading, sure, typed = '') {
-    if (busy) {
+  async function send(of, reading, sure, typed = '') {
+    if (of.busy) {
       return;
     }
-    pending = pending?.for === reading || sure ? { ...pending, for: reading } : { id: newId(), for: reading };
-    busy = true;
-    const answer = await call('POST', path, { id: pending.id, reading, sure });
-    busy = false;
-    error = '';
+    of.pending = of.pending?.for === reading || sure ? { ...of.pending, for: reading } : { id: newId(), for: reading };
+    of.busy = true;
+    const answer = await call('POST', of.path, { id: of.pending.id, reading, sure });
+    of.busy = false;
+    of.error = '';
     if (answer.ok) {
-      pending = null;
-      goOn();
+      of.pending = null;
+      goOn(of);
     } else {
-      draft = draft || typed; // what was typed meanwhile is the next reading
-      question = answer.question ?? null;
-      error = question ? '' : answer.error;
+      of.draft = of.draft || typed; // what was typed meanwhile is the next reading
+      of.question = answer.question ?? null;
+      of.error = of.question ? '' : answer.error;
     }
     redraw();
   }
 
   /** Sends what was typed while another was on its way. */
-  function goOn() {
-    const next = queue.shift();
+  function goOn(of) {
+    const next = of.queue.shift();
     if (next) {
-      send(next, false);
+      send(of, next, false);
     }
   }
 
   function choose(reading) {
-    question = null;
+    typing.question = null;
     if (reading === null) {
-      [draft, pending] = ['', null];
-      goOn();
+      [typing.draft, typing.pending] = ['', null];
+      goOn(typing);
       pad.hidden = false;
       keys.get('7').focus();
       redraw();
     } else {
-      draft = '';
-      send(reading, true);
+      typing.draft = '';
+      send(typing, reading, true);
     }
   }
 
   async function takeBack() {
     const id = status?.hand?.last?.id;
-    if (id && !busy) {
-      busy = true;
-      const answer = await call('DELETE', `${path}/${encodeURIComponent(id)}`);
-      busy = false;
-      error = answer.ok ? '' : answer.error;
+    const of = typing;
+    if (id && !of.busy) {
+      of.busy = true;
+      const answer = await call('DELETE', `${of.path}/${encodeURIComponent(id)}`);
+      of.busy = false;
+      of.error = answer.ok ? '' : answer.error;
       redraw();
     }
   }
@@ -170,6 +175,7 @@ export function mountHand(section, degreesLine, lost, redraw) {
   }
 
   function ask() {
+    const question = typing.question;
     if (asked === question) {
       return;
     }
@@ -192,31 +198,32 @@ export function mountHand(section, degreesLine, lost, redraw) {
   }
 
   return function update(state, newUnit, newPath) {
-    path = newPath;
+    typing = typingFor(newPath);
     status = state.status ?? null;
     const byHand = Boolean(status?.hand);
     section.hidden = !byHand;
     if (!byHand) {
+      degreesLine.classList.remove('empty', 'drafting'); // they are a probe's now
       return;
     }
     unit = newUnit;
-    if (draft !== '') {
-      put(digits, draft);
+    if (typing.draft !== '') {
+      put(digits, typing.draft);
       put(sign, `°${unit}`);
     }
     // The line keeps its place while it is empty, or the keys would move down at the first digit, beneath the finger of the second.
     degreesLine.hidden = false;
     degreesLine.classList.toggle('empty', digits.textContent === '');
-    degreesLine.classList.toggle('drafting', draft !== '');
+    degreesLine.classList.toggle('drafting', typing.draft !== '');
     ask();
-    pad.hidden = Boolean(question);
+    pad.hidden = Boolean(typing.question);
     const last = lastReading(status);
     for (const [i, step] of steps(unit).entries()) {
       put(keys.get(`step-${i}`), `+${step}`);
       keys.get(`step-${i}`).disabled = last === null;
     }
     keys.get('same').disabled = last === null;
-    keys.get('enter').disabled = readingOf(draft, unit) === null;
+    keys.get('enter').disabled = readingOf(typing.draft, unit) === null;
     const when = part('hand-when');
     put(when, whenWords(status, state.cook?.startedAtMs ?? null));
     when.classList.toggle('due', status.hand.due);
@@ -224,7 +231,7 @@ export function mountHand(section, degreesLine, lost, redraw) {
     const taken = takesBack(status);
     back.hidden = taken === null;
     put(back, taken === null ? '' : `Take back ${shown(taken)}`);
-    put(part('hand-error'), error);
+    put(part('hand-error'), typing.error);
   };
 }
 
