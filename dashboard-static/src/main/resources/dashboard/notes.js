@@ -1,5 +1,6 @@
 // The box in which the cook writes a line of the cook. Returns update(state).
 
+import { put } from './elements.js';
 import { heading, line, LONGEST } from './notes-words.js';
 
 /** @param {HTMLDetailsElement} element @param {(method: string, path: string, body: object) => Promise<string>} ask */
@@ -20,28 +21,53 @@ export function mountNotes(element, ask) {
   form.append(label, keep);
   element.append(summary, list, form, answer);
 
-  let pending = null;
+  /** What is written for each pan, by its name: nobody writes for one and finds it in the cook of another. */
+  const writings = new Map();
+  let writing = writingFor('');
   let shown = '';
+
+  function writingFor(pan) {
+    if (!writings.has(pan)) {
+      writings.set(pan, { text: '', pending: null, error: '', busy: false });
+    }
+    return writings.get(pan);
+  }
+
+  text.addEventListener('input', () => {
+    writing.text = text.value;
+  });
 
   form.addEventListener('submit', async (event) => {
     event.preventDefault();
-    const written = text.value.trim();
-    if (written === '' || keep.disabled) {
+    const of = writing;
+    const written = of.text.trim();
+    if (written === '' || of.busy) {
       return;
     }
     // the same line keeps its id until it is answered: what arrives twice counts once
-    pending = pending?.text === written ? pending : { id: crypto.getRandomValues(new Uint32Array(2)).join('-'), text: written };
-    keep.disabled = true;
-    const error = await ask('POST', 'api/notes', pending);
-    keep.disabled = false;
-    answer.textContent = error;
-    if (error === '') {
-      pending = null;
-      text.value = '';
+    of.pending = of.pending?.text === written ? of.pending : { id: crypto.getRandomValues(new Uint32Array(2)).join('-'), text: written };
+    of.busy = true;
+    show();
+    of.error = await ask('POST', 'api/notes', of.pending);
+    of.busy = false;
+    if (of.error === '') {
+      of.pending = null;
+      of.text = '';
     }
+    show();
   });
 
+  function show() {
+    if (text.value !== writing.text) {
+      text.value = writing.text;
+    }
+    keep.disabled = writing.busy;
+    put(answer, writing.error);
+  }
+
   return function update(state) {
+    writing = writingFor(state.pan ?? '');
+    show();
     const startedAtMs = state.cook?.startedAtMs ?? null;
     const notes = state.notes ?? [];
     element.hidden = !state.status || startedAtMs === null;

@@ -166,6 +166,28 @@ final class PansTest {
     }
 
     @Test
+    void aNoteHalfWritten_staysWithItsPan() {
+        Page page = page(390, 844, ColorScheme.LIGHT, "");
+        part(page, "notes").locator("summary").click();
+        Locator text = part(page, "note-text");
+        text.fill("Too thin at ");
+        pan(page, "Small pan").click();
+        assertThat(text).hasValue("");
+        text.fill("Lid off");
+        part(page, "note-keep").click();
+        assertThat(part(page, "note-list")).containsText("Lid off");
+        assertThat(text).hasValue("");
+        pan(page, "Big pan").click();
+        assertThat(text).hasValue("Too thin at ");
+        assertThat(part(page, "note-list")).not().containsText("Lid off");
+        text.fill("Too thin at 104");
+        part(page, "note-keep").click();
+        assertThat(part(page, "note-list")).containsText("Too thin at 104");
+        pan(page, "Small pan").click();
+        assertThat(part(page, "note-list")).not().containsText("Too thin");
+    }
+
+    @Test
     void textAtTwiceTheSize_isAllThereOnAPhone() {
         Page page = page(390, 844, ColorScheme.LIGHT, "");
         assertThat(pan(page, "Canner")).containsText("95.9 °C");
