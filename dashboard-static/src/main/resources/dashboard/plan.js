@@ -19,6 +19,7 @@ export function mountPlan(element, ask) {
   let plan = null;
   let unit = 'C';
   let loaded = '';
+  let cook = '';
   let basis = '';
   let asked = 0;
   let jarsNow = ''; // that many are in the canner and on the shelf
@@ -125,6 +126,11 @@ export function mountPlan(element, ask) {
   draw();
   return function update(state, wanted) {
     jarsNow = jarsFilled(state.jars);
+    const cookNow = JSON.stringify([state.pan ?? '', state.cook?.number]);
+    if (cookNow !== cook) {
+      cook = cookNow;
+      parts.jars.value = ''; // what another cook filled, or another pan, is no guess for this one
+    }
     const about = JSON.stringify([state.connection === 'live', state.pan ?? '', state.cook?.number, state.status?.stage === 'off-the-heat']);
     if (state.connection === 'live' && about !== loaded) {
       loaded = about;

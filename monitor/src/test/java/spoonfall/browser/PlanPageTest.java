@@ -65,16 +65,28 @@ final class PlanPageTest {
             page.reload();
             assertThat(page.getByTestId("plan-food")).hasCount(4); // what was written is still there
 
-            for (int i = 0; i < trace.size(); i++) {
-                probe.say(trace.temperatureC(i).orElseThrow(), 1);
-            }
-            kitchen.state().join(); // all of it is judged
+            cooks(kitchen);
             assertThat(page.getByTestId("plan-attached")).containsText("The pan has a plan");
             page.getByTestId("plan-jars").fill("4");
             page.getByTestId("plan-say").click();
             assertThat(page.getByTestId("plan-yield")).containsText("You filled 4;");
             onAPhoneAtNight(browsers, address);
+
+            page.getByTestId("plan").getByText("Back to the pan").click();
+            page.getByTestId("new-cook").click();
+            page.getByTestId("to-plan").click();
+            page.getByTestId("plan-cook").click();
+            cooks(kitchen);
+            assertThat(page.getByTestId("plan-say")).isVisible();
+            assertThat(page.getByTestId("plan-jars")).hasValue(""); // not what the cook before it filled
         }
+    }
+
+    private void cooks(Kitchen kitchen) {
+        for (int i = 0; i < trace.size(); i++) {
+            probe.say(trace.temperatureC(i).orElseThrow(), 1);
+        }
+        kitchen.state().join(); // all of it is judged
     }
 
     private static void writesARecipe(Page page) {
