@@ -15,6 +15,9 @@ final class OnChange {
     private static final int LEAST_EACH_WAY = 3;
     private static final double STEP_SLACK = 1.5;
 
+    /** A reading that moves by less slackens, and may soon say nothing for a while if it speaks of changes only. */
+    private static final double SMALL_STEPS = 2.5;
+
     /** Who speaks at an even pace says everything. */
     private static final int LEAST_LATE = 3;
 
@@ -82,6 +85,15 @@ final class OnChange {
     /** Whether it speaks of changes only. */
     boolean seen() {
         return seen;
+    }
+
+    /**
+     * Whether it may do so, for all that is known yet: on a pan's way up to the boil no reading stays the same, and none comes late. One
+     * that now moves little, as where the boil begins, may say nothing for a while.
+     */
+    boolean maybe() {
+        double latestC = movesC[(next + READINGS - 1) % READINGS];
+        return moves >= READINGS && Math.abs(latestC) < SMALL_STEPS * step.c();
     }
 
     private boolean bySingleSteps() {

@@ -19,6 +19,9 @@ final class ProbeWatch {
     /** One that speaks only when its reading moves says nothing for so long while a pan is quiet. */
     private static final double SILENT_ON_CHANGE_S = 60;
 
+    /** One of which that is not known yet is waited for as long as many take for a sign of life. */
+    private static final double SILENT_MAYBE_ON_CHANGE_S = 35;
+
     /** What it said less than that ago needs no repeating. */
     private static final double HOLDS_S = 1;
 
@@ -199,9 +202,16 @@ final class ProbeWatch {
     }
 
     private double silentAfterS() {
-        double leastS = onChange.seen() ? SILENT_ON_CHANGE_S : SILENT_AFTER_S;
+        double leastS = leastSilentS();
         boolean usuallySoon = 2 * soon > Math.min(intervalCount, intervals.length);
         return usuallySoon ? leastS : Math.max(leastS, SILENT_AFTER_INTERVALS * usualS());
+    }
+
+    private double leastSilentS() {
+        if (onChange.seen()) {
+            return SILENT_ON_CHANGE_S;
+        }
+        return onChange.maybe() ? SILENT_MAYBE_ON_CHANGE_S : SILENT_AFTER_S;
     }
 
     private double usualS() {

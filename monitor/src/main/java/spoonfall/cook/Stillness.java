@@ -38,10 +38,9 @@ final class Stillness {
     private static final double STOOD_STEPS = 0.15;
     private static final double QUIET_NOWHERE_S = 120;
     private static final double QUIET_NOWHERE_TIMES = 4;
-    private static final double QUIET_NOWHERE_DUE_TIMES = 2.5;
 
     /** So many times the climb that it should have made while it stayed the same before, and then went on. */
-    private static final double MOST_DUE_TIMES = 1.8;
+    private static final double MOST_DUE_TIMES = 2.5;
 
     private static final double OVERDUE_STEPS = 2;
     private static final double OVERDUE_IF_LONG_STEPS = 1.4;
@@ -252,8 +251,7 @@ final class Stillness {
         if (knowsItsRuns && (fine || overdue >= COARSE_OVERDUE)) {
             return true;
         }
-        boolean farLonger = lastsS >= Math.max(QUIET_NOWHERE_S, QUIET_NOWHERE_TIMES * longestS)
-                && dueC >= QUIET_NOWHERE_DUE_TIMES * runs.mostDueC();
+        boolean farLonger = lastsS >= Math.max(QUIET_NOWHERE_S, QUIET_NOWHERE_TIMES * longestS);
         return climbPerMinC > 0 && farLonger && quietNowhere();
     }
 

@@ -170,7 +170,31 @@ final class ProbeWatchTest {
         for (int i = 0; i < 40; i++) {
             says(i % 3 == 0 ? lateS : 1, c.applyAsDouble(i));
         }
-        return waitsAMinute();
+        return probe.heardAt(t + 60);
+    }
+
+    /** Warms by half a degree with each word, then by so much with the last. */
+    private boolean waitsForMoreThanFiveSeconds(int moves, double lastC) {
+        for (int i = 0; i < moves; i++) {
+            says(1, 80 + 0.5 * i);
+        }
+        says(1, 80 + 0.5 * (moves - 1) + 0.1);
+        says(1, 80 + 0.5 * (moves - 1) + 0.1 + lastC);
+        boolean heard = probe.heardAt(t + 5.01);
+        assertThat(probe.heardAt(t + 35)).isEqualTo(heard);
+        assertThat(probe.heardAt(t + 35.01)).isFalse();
+        return heard;
+    }
+
+    @Test
+    void whatNeverStayedTheSame_andSlackens_mayYetSpeakOfChangesOnly() {
+        assertThat(waitsForMoreThanFiveSeconds(11, 0.2)).isTrue();
+        assertThat(new ProbeWatchTest().waitsForMoreThanFiveSeconds(10, 0.2))
+                .as("eleven moves")
+                .isFalse();
+        assertThat(new ProbeWatchTest().waitsForMoreThanFiveSeconds(11, 0.3))
+                .as("three steps")
+                .isFalse();
     }
 
     @Test
