@@ -33,8 +33,6 @@ final class Cooling {
     /** A reading that jumped down stays there; a pan that cools goes lower. */
     private static final double NEW_LOW_C = 0.15;
 
-    private static final double GOES_LOWER_C = 0.25;
-
     private static final double NEW_LOW_WITHIN_S = 60;
 
     /** A pan that comes back is higher than so long before, sooner than any line through its fall turns. */
@@ -79,12 +77,6 @@ final class Cooling {
         heights.clear();
         peakC = Double.NEGATIVE_INFINITY;
         fromC = Double.NaN;
-    }
-
-    /** The reading jumped to where it is now: if it fell, the pan cools only if it goes lower still. */
-    void jumped(Signals now) {
-        lowestC = Math.min(lowestC, now.levelC() - GOES_LOWER_C);
-        leftT = now.t();
     }
 
     /** Takes note of where the pan is. */

@@ -239,11 +239,6 @@ final class Forecaster {
         estimator.jumped();
     }
 
-    /** The readings stayed the same until {@code t} because the pan stood, though nothing was made of that. */
-    void stood(double t) {
-        estimator.stood(t);
-    }
-
     /** Whether the pan has stopped climbing. */
     boolean still() {
         return estimator.still();

@@ -8,9 +8,6 @@ import spoonfall.alarm.Condition;
 
 /** Runs the alarms of the pan: when each is so, and by which design each means nothing just now. */
 final class PanAlarms {
-    /** Over a base that catches the gel point is called so much before it was due at the earliest. */
-    private static final double EARLY_S = 120;
-
     /** So long the reading takes to come down to the pan after its base was hotter. */
     private static final double HOT_S = 180;
 
@@ -80,8 +77,6 @@ final class PanAlarms {
     private final Shifted shifted = new Shifted();
     private boolean setTest;
     private boolean windowUnseen;
-    private double gelDueT;
-    private double windowDueT;
     private double hotT = Double.NEGATIVE_INFINITY;
     private double aimedT = Double.NEGATIVE_INFINITY;
 
@@ -116,16 +111,6 @@ final class PanAlarms {
         }
     }
 
-    /** Whether the reading is higher than the pan, for the base catches and the gel point is not due yet. */
-    boolean misledByTheBase(double t) {
-        return board.present(AlarmName.SCORCH_RISK) && t < gelDueT - EARLY_S;
-    }
-
-    /** Whether it is so high besides that the test window only seems to be open. */
-    boolean misledIntoTheWindow(double t) {
-        return misledByTheBase(t) && stages.stage() == Stage.ROLLING_BOIL && t + pace.noticesS() < windowDueT;
-    }
-
     /** Whether two minutes ago the gel point was foreseen no sooner than in two minutes from {@code t}. */
     boolean foreseenLater(double t) {
         return soonestGelT.valueAt(t - FORESEEN_S).orElse(0) > t + SOONER_S;
@@ -136,9 +121,8 @@ final class PanAlarms {
         return cold.seen();
     }
 
-    /** The reading has jumped to where it is now: the pan has not fallen from where it was read before. */
+    /** The reading has jumped to where it is now. */
     void jumped(Signals now, Jumped.Shift shift) {
-        watches.jumped(now);
         double agreesC = pace.agreesC() + now.knownStepC();
         shifted.jumped(shift, now.t(), agreesC, forecaster);
     }
@@ -193,9 +177,6 @@ final class PanAlarms {
         board.update(t, AlarmName.SCORCH_RISK, scorch, watches::scorchText, events);
         if (!scorched && board.present(AlarmName.SCORCH_RISK)) {
             forecaster.doubtTheLastMinute();
-            Optional<Forecast> forecast = forecaster.forecast(t);
-            gelDueT = t + forecast.map(Forecast::etaS).orElse(Double.POSITIVE_INFINITY);
-            windowDueT = t + forecast.map(Forecast::windowS).orElse(Double.POSITIVE_INFINITY);
         }
     }
 

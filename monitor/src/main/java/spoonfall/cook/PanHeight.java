@@ -48,13 +48,10 @@ final class PanHeight {
         if (pace.shows()) {
             knownC = Math.min(knownC, tooFast.atMostC(now, stages.boilingForS(t), pace.noticesS(), forecaster));
         }
-        boolean misleads = alarms.misledByTheBase(t);
-        if (stages.stage().atOrPastGelPoint() || !(misleads || tooEarly(now, knownC))) {
+        if (stages.stage().atOrPastGelPoint() || !tooEarly(now, knownC)) {
             return knownC;
         }
-        boolean far = alarms.misledIntoTheWindow(t);
-        double mostC = far ? tests.aim().windowFromC() : tests.aim().gelPointC();
-        return Math.min(knownC, mostC - NOT_YET_C);
+        return Math.min(knownC, tests.aim().gelPointC() - NOT_YET_C);
     }
 
     /**

@@ -30,8 +30,6 @@ final class PanProbe {
         BACK,
         /** The same, and what was read lately while it stood still was not the pan's. */
         BACK_FROM_STUCK,
-        /** The pan, and while it stood still the pan did. */
-        STOOD,
         /** Perhaps the pan: one that is stuck may yet turn out to have told where the pan stood. */
         STUCK,
         /** Something else. */
@@ -138,21 +136,12 @@ final class PanProbe {
         if (!misledLately) {
             return Sight.PAN;
         }
-        Sight stuck = watch.wentOn() ? Sight.STOOD : Sight.BACK_FROM_STUCK;
-        Sight sight = stuckLately ? stuck : Sight.BACK;
+        // what went on from where it stood was the pan's all the time
+        Sight sight = stuckLately && !watch.wentOn() ? Sight.BACK_FROM_STUCK : Sight.BACK;
         misledLately = false;
         stuckLately = false;
         senses.restart();
         return sight;
-    }
-
-    /** Whether the reading stood and then leapt up to the pan, which had gone on meanwhile; asking forgets it. */
-    boolean caughtUp(Signals now, double panC) {
-        return watch.caughtUp() && readC(now) <= panC + pace.agreesC() + now.knownStepC();
-    }
-
-    private double readC(Signals now) {
-        return watch.seen().map(CookStatus.Seen::temperatureC).orElse(now.levelC());
     }
 
     /** When it was read last. */

@@ -152,14 +152,10 @@ final class PanWatch {
     private void look(double t, Signals now, List<CookEvent> events) {
         double panC = forecaster.panC(t, Double.POSITIVE_INFINITY);
         switch (probe.judge(t, stages.stage(), now, panC, events)) {
-            case PAN -> watchPan(t, now, panC, events);
+            case PAN -> watchPan(t, now, events);
             case BACK -> beginAfresh(t);
             case BACK_FROM_STUCK -> {
                 forecaster.skip();
-                beginAfresh(t);
-            }
-            case STOOD -> {
-                forecaster.stood(t);
                 beginAfresh(t);
             }
             case STUCK -> {}
@@ -175,13 +171,10 @@ final class PanWatch {
         jumped.restart();
     }
 
-    private void watchPan(double t, Signals now, double panC, List<CookEvent> events) {
+    private void watchPan(double t, Signals now, List<CookEvent> events) {
         if (pace.shows() && jumped.endSecond(now)) {
             forecaster.jumped();
             alarms.jumped(now, jumped.shift());
-        }
-        if (probe.caughtUp(now, panC)) {
-            forecaster.skip();
         }
         Signals known = now.withTrend(height.knownC(probe.readT(t), now));
         if (forecaster.misledUpwards()) {

@@ -151,11 +151,6 @@ final class ProbeWatch {
         return pace.shows() && stillness.suspect();
     }
 
-    /** Whether the reading stood and then leapt up to where the pan had gone meanwhile; asking forgets it. */
-    boolean caughtUp() {
-        return stillness.caughtUp() && pace.shows();
-    }
-
     /** Whether the reading was suspect and then went on from where it stood, so that it was the pan that stood. */
     boolean wentOn() {
         return stillness.wentOn();

@@ -33,11 +33,6 @@ final class Scorching {
     /** So long after a stall the pan may still be on its way back. */
     private static final double STOOD_S = 180;
 
-    /** Readings so close to what is known of the pan agree with it; a base that catches left it no longer ago than that. */
-    private static final double AGREES_C = 0.6;
-
-    private static final double AGREED_S = 240;
-
     /** A reading that does so much of its climb within one third of the time has jumped: no base heats like that. */
     private static final double JUMP_SHARE = 0.75;
 
@@ -47,7 +42,6 @@ final class Scorching {
     private final Foreseen foreseen;
     private final Track levels = new Track(REMEMBERS_S);
     private double stoodT = Double.NEGATIVE_INFINITY;
-    private double agreedT = Double.NEGATIVE_INFINITY;
     private final Restless restless = new Restless();
     private double climbsPerMinC;
     private double allowedPerMinC;
@@ -75,7 +69,7 @@ final class Scorching {
             foreseen.forget();
             return Condition.ABSENT;
         }
-        remember(now, forecaster);
+        foreseen.remember(t, forecaster);
         OptionalDouble allowed = foreseen.climbPerMinC(t - Foreseen.KNOWN_S);
         boolean tooSoon = stages.boilingForS(t) < SETTLE_S;
         if (tooSoon
@@ -99,20 +93,9 @@ final class Scorching {
             return tooFast;
         }
         double overS = coarse ? Pace.BY_ITSELF.steadyS() : Pace.BY_ITSELF.quickS();
-        boolean sure = fromThePan(t) && atNewHeights(now) && !jumped(t, overS);
+        boolean comesBack = t - stoodT <= STOOD_S; // from a stall it climbs as fast
+        boolean sure = !comesBack && atNewHeights(now) && !jumped(t, overS);
         return sure ? Condition.PRESENT : Condition.UNDECIDED;
-    }
-
-    private void remember(Signals now, Forecaster forecaster) {
-        double t = now.t();
-        double offC = Math.abs(now.levelC() - forecaster.panC(t, now.levelC()));
-        agreedT = offC <= AGREES_C + now.knownStepC() ? t : agreedT;
-        foreseen.remember(t, forecaster);
-    }
-
-    /** What comes back from a stall climbs as fast, and so does a pan into which the sugar went, of which nothing is known yet. */
-    private boolean fromThePan(double t) {
-        return t - stoodT > STOOD_S && t - agreedT < AGREED_S;
     }
 
     /** After a stir the reading climbs as fast, but only back to where it was, and into a thin pan may go its sugar. */

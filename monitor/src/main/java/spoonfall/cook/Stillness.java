@@ -58,7 +58,7 @@ final class Stillness {
     private static final int UNKNOWN_READINGS = 10;
 
     private static final double SUSPECT_SHARE = 0.4;
-    private static final double CAUGHT_UP_STEPS = 1.5;
+    private static final double ONE_STEP = 1.5;
     private static final double GAP_S = 15;
     private static final double GAP_RUNS = 2;
 
@@ -80,7 +80,6 @@ final class Stillness {
     private double expectedT = Double.NaN;
     private boolean begunAway;
     private boolean boiling;
-    private boolean caughtUp;
     private boolean wentOn;
     private double stepC = 1;
 
@@ -108,9 +107,7 @@ final class Stillness {
     }
 
     private void moves(double byC) {
-        boolean suspect = suspect();
-        caughtUp = suspect && byC > CAUGHT_UP_STEPS * stepC;
-        wentOn = suspect ? Math.abs(byC) <= CAUGHT_UP_STEPS * stepC : wentOn;
+        wentOn = suspect() ? Math.abs(byC) <= ONE_STEP * stepC : wentOn;
     }
 
     private void beginRun(double t) {
@@ -202,13 +199,6 @@ final class Stillness {
     /** Whether it may turn out to be stuck: long enough to wait with a judgement that rests on a moving reading. */
     boolean suspect() {
         return stuckAfter(runS() / SUSPECT_SHARE, (int) (readings / SUSPECT_SHARE));
-    }
-
-    /** Whether the reading was suspect and then leapt up to where the pan had gone meanwhile; asking forgets it. */
-    boolean caughtUp() {
-        boolean leapt = caughtUp;
-        caughtUp = false;
-        return leapt;
     }
 
     /** Whether the reading was suspect and then went on from where it stood: it had been the pan's all the time. */

@@ -2,8 +2,8 @@ package spoonfall.cook;
 
 /**
  * Readings that climb faster than water could leave are not the pan's: until a while after it, the pan is taken to be no higher
- * than it was due by what was known two minutes before, for a base that catches drags along what is known. What has climbed by a
- * degree and stays there, as of a reading that jumped, is held for as long as it may. The numbers are judgements, no source.
+ * than it was due by what was known two minutes before, for a base that catches drags along what is known. The numbers
+ * are judgements, no source.
  */
 final class TooFast {
     /** What is known after a break must have met some readings again. */
@@ -22,9 +22,6 @@ final class TooFast {
 
     /** So far above where it was due, and ever was, it does not lie by what was not known of the pan's heat. */
     private static final double JUMPS_C = 1;
-
-    /** It stays there as long as it has kept so large a part of that. */
-    private static final double STAYS_PART = 0.7;
 
     /** For so long it must have been watched since the readings broke off, before what was due then is believed against what stays. */
     private static final double KNOWN_FOR_S = 90;
@@ -51,7 +48,6 @@ final class TooFast {
     private double warmsPerMinC;
     private double slackenedC = Double.NaN;
     private boolean known;
-    private double highestC;
     private double peakC;
     private double latestDueC;
     private double beganT;
@@ -104,12 +100,11 @@ final class TooFast {
         if (fast && surelyC > Math.max(dueC + aboveC, now.earlierPeakC() + NEW_HEIGHTS_C)) {
             beganT = held ? beganT : t;
             peakC = held ? peakC : now.earlierPeakC();
-            highestC = held ? Math.max(highestC, surelyC) : surelyC;
             fastT = t;
             return dueC;
         }
         if (held || high) {
-            stay(t, surelyC, dueC, held && !forecaster.misledUpwards());
+            stay(t, surelyC, dueC);
         }
         if (held) {
             return dueC;
@@ -139,17 +134,13 @@ final class TooFast {
         }
     }
 
-    /** Takes note of whether what climbed too fast is still up there; {@code drags} whether it drags along what is known. */
-    private void stay(double t, double surelyC, double dueC, boolean drags) {
-        double aboveDueC = surelyC - dueC;
-        if (t - beganT > MOST_S || Math.min(aboveDueC, surelyC - peakC) < JUMPS_C) {
-            return;
+    /** Takes note of whether what climbed too fast in its first boil is still up there: a thick one is on its way up until it slackens. */
+    private void stay(double t, double surelyC, double dueC) {
+        boolean jumped = Math.min(surelyC - dueC, surelyC - peakC) >= JUMPS_C && surelyC - slackenedC > JUMPS_C;
+        if (jumped && !everBrokeOff && t - beganT <= MOST_S) {
+            latestDueC = dueC;
+            highT = t;
         }
-        latestDueC = dueC;
-        // a thick one is still on its way up until it slackens
-        boolean climbedOn = !everBrokeOff && surelyC - slackenedC > JUMPS_C;
-        highT = known || climbedOn ? t : highT;
-        fastT = known && drags && aboveDueC > STAYS_PART * (highestC - dueC) ? t : fastT;
     }
 
     /** Where it is due, by what was looked back at. */

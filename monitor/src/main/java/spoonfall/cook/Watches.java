@@ -79,11 +79,6 @@ final class Watches {
         }
     }
 
-    /** The reading has jumped to where it is now. */
-    void jumped(Signals now) {
-        cooling.jumped(now);
-    }
-
     /** Whether the pan cools by its readings alone. */
     boolean cools(Signals signals) {
         return cooling.forS(signals) > 0;

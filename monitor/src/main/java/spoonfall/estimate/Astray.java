@@ -8,7 +8,6 @@ package spoonfall.estimate;
 final class Astray {
     private static final double DIP_S = 14;
     private static final double HIGH_S = 28;
-    private static final double FORGETS_S = 75;
     private static final double REANCHOR_LOW_S = 60;
     private static final double REANCHOR_HIGH_S = 150;
     private static final double LOW_GATE_C = 0.3;
@@ -81,11 +80,6 @@ final class Astray {
     /** Whether they lie where the pan must be. */
     boolean none() {
         return !away && !low() && !high();
-    }
-
-    /** Whether they have been away for so long, and still are far from it, that nobody knows where the pan is. */
-    boolean lost(double t) {
-        return away && Double.isNaN(nearSinceT) && t - sinceT() > FORGETS_S;
     }
 
     /** For how many seconds they have been too low or too high. */

@@ -18,7 +18,6 @@ final class BoilingPan {
     private final Cycling cycling = new Cycling();
     private final Astray astray = new Astray();
     private final LastBoil lastBoil = new LastBoil();
-    private final EarlierPace earlier = new EarlierPace();
     private final Beginning beginning;
     private final Hindsight hindsight;
     private final Fineness fineness;
@@ -103,7 +102,7 @@ final class BoilingPan {
         if (!follow) {
             forget();
         } else if (points.take(t)) {
-            take(t, settled, cooling);
+            take(settled, cooling);
         }
     }
 
@@ -126,9 +125,9 @@ final class BoilingPan {
     void forget() {
         if (begun) {
             if (astray.away() && astray.low()) {
-                earlier.restore(astray.sinceT(), bank);
+                hindsight.restorePace(bank);
             }
-            lastBoil.ends(lastT, stall);
+            lastBoil.ends(lastT);
         }
         skip();
         begun = false;
@@ -141,10 +140,8 @@ final class BoilingPan {
         }
     }
 
-    private void take(double t, boolean settled, boolean cooling) {
-        boolean arrived = (!begun || beginning.tooSoon())
-                && settled
-                && !points.warms(beginning.warming().fastestPerMinC(t));
+    private void take(boolean settled, boolean cooling) {
+        boolean arrived = (!begun || beginning.tooSoon()) && settled && !points.warms();
         if (begun && !arrived) {
             goOn(points.latestT(), points.latestC());
         } else if (arrived || (!byHand && !cooling)) {
@@ -163,7 +160,6 @@ final class BoilingPan {
             }
             lastBoil.begins(t);
             sitOut.begin();
-            earlier.begin();
             fineness.begin();
             stall.anotherPan();
         }
@@ -215,7 +211,7 @@ final class BoilingPan {
         stall.point(t, riseC, bank, fineness.variance(), fineness.stepsC(), astray.lowForS(t));
         if (stall.heatBack() || (stood && !stall.still() && !stall.fell())) {
             bank.goOn(riseC, fineness.variance(), stall.climbBefore());
-            earlier.begin(); // it stood, and its pace of a while ago is no heat that it has
+            hindsight.forget(); // it stood, and its pace of a while ago is no heat that it has
             resume();
         }
     }
@@ -226,7 +222,7 @@ final class BoilingPan {
         double offC = riseC - bank.riseC();
         double sigmaC = Math.sqrt(expectedVariance + fineness.variance());
         if (astray.away()) {
-            switch (sitOut.end(t, riseC, offC, sigmaC, stall.suspects())) {
+            switch (sitOut.end(t, riseC, offC, sigmaC)) {
                 case BACK -> resume();
                 case ANOTHER_PAN -> forget();
                 case AWAY -> {}
@@ -235,7 +231,6 @@ final class BoilingPan {
             fineness.observe(offC, expectedVariance);
             fineness.believe(bank, points);
             hindsight.follow(t, bank);
-            earlier.follow(t, bank);
         }
     }
 

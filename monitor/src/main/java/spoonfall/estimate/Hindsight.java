@@ -1,13 +1,19 @@
 package spoonfall.estimate;
 
-/** What was known of the pan before now: to go back to where readings have misled, and to learn what forecasts are worth. */
+/** What was known of the pan before now: to go back to where readings have misled since, and to learn what forecasts are worth. */
 final class Hindsight {
-    private final Remembered remembered;
+    private static final double EVERY_S = 45;
+
     private final TrackRecord record;
+    private final FilterBank newer;
+    private final FilterBank older;
+    private double newerT = Double.NaN;
+    private double olderT = Double.NaN;
 
     Hindsight(SyrupCurve curve) {
-        remembered = new Remembered(curve);
         record = new TrackRecord(curve);
+        newer = new FilterBank(curve);
+        older = new FilterBank(curve);
     }
 
     TrackRecord record() {
@@ -16,14 +22,25 @@ final class Hindsight {
 
     /** Begins afresh, with another pan. */
     void begin() {
-        remembered.forget();
         record.begin();
+        forget();
+    }
+
+    /** What was known says nothing of what comes. */
+    void forget() {
+        newerT = Double.NaN;
+        olderT = Double.NaN;
     }
 
     /** Takes note of what is known at {@code t}. */
     void follow(double t, FilterBank bank) {
-        remembered.follow(t, bank);
         record.follow(t, bank);
+        if (Double.isNaN(newerT) || t - newerT >= EVERY_S) {
+            older.copyFrom(newer);
+            olderT = newerT;
+            newer.copyFrom(bank);
+            newerT = t;
+        }
     }
 
     /** What comes does not go on from what was known. */
@@ -33,7 +50,22 @@ final class Hindsight {
 
     /** Puts back what was known a minute ago, brought forward to {@code t}; false if nothing was. */
     boolean restore(double t, FilterBank bank) {
-        record.breakOff();
-        return remembered.restore(t, bank);
+        breakOff();
+        if (Double.isNaN(olderT)) {
+            return false;
+        }
+        bank.copyFrom(older);
+        bank.predict((t - olderT) / 60);
+        return true;
+    }
+
+    /**
+     * Lets the bank lose water as fast as a minute ago, if that is known. A hob that goes off and its hot base fade for a minute or two in
+     * which the readings hardly move: by the time the pan is seen to fall, the filters have taken what faded for its heat.
+     */
+    void restorePace(FilterBank bank) {
+        if (!Double.isNaN(olderT)) {
+            bank.paceIs(older.v());
+        }
     }
 }

@@ -20,7 +20,6 @@ final class LastBoil {
 
     private double beganT = Double.NaN;
     private double endedT = Double.NaN;
-    private double stoodPerMinC;
 
     /** The pan boils and begins to be known. */
     void begins(double t) {
@@ -32,12 +31,9 @@ final class LastBoil {
      * The boil ends.
      *
      * @param t when something was last known of it
-     * @param stall what was seen of its standing still
      */
-    void ends(double t, StallWatch stall) {
+    void ends(double t) {
         endedT = t - beganT >= LEAST_S ? t : Double.NaN;
-        // what fell was slow before that was seen, and its pace is the bank's
-        stoodPerMinC = stall.still() && !stall.falling() ? stall.climbBefore() : 0;
     }
 
     /** Whether a boil before is remembered; what is known of it is still in the bank. */
@@ -55,16 +51,11 @@ final class LastBoil {
         if (!knows(bank)) {
             return false;
         }
-        double climbPerMinC = Math.max(stoodPerMinC, bank.climbPerMinC());
-        double mostC = bank.riseC() + ABOVE_C + ABOVE_TIMES * climbPerMinC * (t - endedT) / 60;
+        double mostC = bank.riseC() + ABOVE_C + ABOVE_TIMES * Math.max(0, bank.climbPerMinC()) * (t - endedT) / 60;
         if (riseC < Thin.KNOWN_C || riseC > mostC) {
             return false;
         }
-        if (stoodPerMinC > 0) {
-            bank.goOn(riseC, variance + DOUBT_C * DOUBT_C, stoodPerMinC);
-        } else {
-            bank.reanchor(riseC, variance + DOUBT_C * DOUBT_C);
-        }
+        bank.reanchor(riseC, variance + DOUBT_C * DOUBT_C);
         beganT = t - LEAST_S;
         endedT = Double.NaN;
         return true;

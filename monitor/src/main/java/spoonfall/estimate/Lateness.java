@@ -153,24 +153,14 @@ final class Lateness {
     }
 
     private Ramp ramp(double fromT, double toT) {
-        double n = 0;
-        double sumX = 0;
-        double sumC = 0;
-        double sumXx = 0;
-        double sumXc = 0;
+        LineSums line = new LineSums();
         for (int i = oldest(); i < taken; i++) {
             if (time(i) >= fromT && time(i) <= toT) {
-                double x = time(i) - toT;
-                n++;
-                sumX += x;
-                sumC += height(i);
-                sumXx += x * x;
-                sumXc += x * height(i);
+                line.add(time(i) - toT, height(i));
             }
         }
-        double spread = n * sumXx - sumX * sumX;
-        double perS = n < LEAST_POINTS || spread <= 0 ? 0 : (n * sumXc - sumX * sumC) / spread;
-        return new Ramp(toT, n == 0 ? 0 : (sumC - perS * sumX) / n, perS);
+        boolean known = line.count() >= LEAST_POINTS && line.spreadX() > 0;
+        return new Ramp(toT, line.atZero(), known ? line.slope() : 0);
     }
 
     private double middle(double fromT, double toT) {

@@ -35,6 +35,11 @@ final class LineSums {
         return spreadXy() / spreadX();
     }
 
+    /** How high the line lies where x is 0. */
+    double atZero() {
+        return (sumY - slope() * sumX) / count;
+    }
+
     /** The sum of the squares by which the points miss the line. */
     double misses() {
         double spreadXy = spreadXy();

@@ -97,7 +97,7 @@ public final class PanEstimator {
 
     /** When {@code riseC} will be reached, counted from {@code t}; empty when that would be a guess. */
     public Optional<Arrival> arrival(double t, double riseC) {
-        if (!pan.begun() || pan.astray().lost(t) || !pan.beginning().ripe(t)) {
+        if (!pan.begun() || !pan.beginning().ripe(t)) {
             return Optional.empty();
         }
         return oracle.arrival(riseC, aheadS(t));
@@ -146,11 +146,6 @@ public final class PanEstimator {
     /** Whether the pan has stopped climbing. */
     public boolean still() {
         return pan.begun() && pan.stall().still();
-    }
-
-    /** Nothing was made of the readings until {@code t}, which stayed the same; but they went on from there, and so it was the pan that stood. */
-    public void stood(double t) {
-        pan.stall().stood(t);
     }
 
     /** Whether it stands still because it cools. */

@@ -49,9 +49,8 @@ final class SitOut {
      *
      * @param offC how far it is above what was expected
      * @param sigmaC how far it may be
-     * @param mayStand whether the pan may be standing still, so that it is nowhere else
      */
-    End end(double t, double riseC, double offC, double sigmaC, boolean mayStand) {
+    End end(double t, double riseC, double offC, double sigmaC) {
         if (astray.back(t, offC, sigmaC)) {
             if (astray.low()) {
                 bank.rest(astray.forS(t) / 60);
@@ -68,7 +67,7 @@ final class SitOut {
                 return End.ANOTHER_PAN;
             }
         }
-        if (!mayStand && astray.levelled(t, riseC, points, bank.climbPerMinC())) {
+        if (astray.levelled(t, riseC, points, bank.climbPerMinC())) {
             if (astray.low()) {
                 before.keep(t, bank);
             }

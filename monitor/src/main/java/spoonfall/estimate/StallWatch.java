@@ -20,11 +20,7 @@ final class StallWatch {
 
     private static final double AGAIN_PART = 0.5;
     private static final double AGAIN_S = 75;
-    private static final double FAR_C = 0.35;
-    private static final double FAR_SIGMAS = 4;
     private static final double FALLING_S = 85;
-    private static final double LOW_S = 62;
-    private static final double LEFT_S = 108;
 
     /** What jumped down cools only if it goes lower still. */
     private static final double GOES_LOWER_C = 0.5;
@@ -60,8 +56,6 @@ final class StallWatch {
     /** So much of its pace is counted on while it is as likely to stand as to climb. */
     private static final double MAYBE_PART = 0.2;
 
-    private static final int LATEST = 4;
-
     private final double unseenS;
     private final RecentPoints points = new RecentPoints();
     private final Jitter jitter = new Jitter();
@@ -72,14 +66,11 @@ final class StallWatch {
     private double followedSinceT = Double.NaN;
     private double backT = Double.NEGATIVE_INFINITY;
     private double deepC;
-    private double offsC;
-    private double leftT;
     private double sinceT;
     private double seenT = Double.NEGATIVE_INFINITY;
     private double seenSinceT = Double.NEGATIVE_INFINITY;
     private boolean still;
     private boolean heatBack;
-    private boolean level;
     private boolean fell;
     private boolean falling;
     private double climbBefore;
@@ -114,11 +105,6 @@ final class StallWatch {
         followedSinceT = Double.NaN;
     }
 
-    /** Nothing was taken of the readings until {@code t}, but it is known that they stood with the pan. */
-    void stood(double t) {
-        seenT = t;
-    }
-
     /** The readings jumped, and lie elsewhere now. */
     void jumped() {
         lookAfresh();
@@ -138,11 +124,6 @@ final class StallWatch {
     double countsOn() {
         double climbing = standing.maybe() ? MAYBE_PART : 1;
         return still ? 0 : climbing;
-    }
-
-    /** Whether it may be standing still, so that nothing else should be made of its being low. */
-    boolean suspects() {
-        return still || level;
     }
 
     /** Whether it fell, so that it comes back to where it was. */
@@ -171,12 +152,11 @@ final class StallWatch {
     void point(double t, double riseC, FilterBank bank, double variance, double stepC, double lowForS) {
         double minutes = points.isEmpty() ? 0 : (t - points.latestT()) / 60;
         seenSinceT = t - seenT > unseenS ? t : seenSinceT;
-        seenT = Math.max(seenT, t); // a point is as old as its readings
+        seenT = t;
         jitter.observe(riseC);
         heatBack = false;
         if (points.isEmpty()) {
             sinceT = t;
-            leftT = t;
         }
         points.add(t, riseC);
         if (still) {
@@ -184,12 +164,10 @@ final class StallWatch {
             return;
         }
         boolean below = riseC < bank.riseC();
-        leave(t, riseC - bank.riseC(), Math.sqrt(variance));
         double seenLowForS = Math.min(lowForS, t - sinceT); // whatever was so while nothing was read
-        boolean longAgo = seenLowForS >= FALLING_S || (seenLowForS >= LOW_S && t - leftT >= LEFT_S);
         jumpedToC = lowForS > 0 ? jumpedToC : Double.NaN;
         below &= !(riseC > jumpedToC - GOES_LOWER_C);
-        if (longAgo && below && cools(t, 35) && cools(t, 55)) {
+        if (seenLowForS >= FALLING_S && below && cools(t, 35) && cools(t, 55)) {
             stop(riseC, bank.climbPerMinC(), true);
             return;
         }
@@ -200,7 +178,6 @@ final class StallWatch {
             lookAfresh(); // it comes back from a test: what it did there says nothing of its climb
         }
         fell = lowForS > 0 && (fell || riseC < standing.riseCAt(t - lowForS - BEFORE_S) - dropC);
-        level = lowForS > 0 && lowForS < LEVEL_S && !fell;
         if (lowForS == 0) {
             seeWhetherHeatIsBack(t, minutes, bank);
             followedSinceT = Double.isNaN(followedSinceT) ? t : followedSinceT;
@@ -219,7 +196,7 @@ final class StallWatch {
                         bank.inversionPerMinC(),
                         OVER_MINUTES * variance * colour.times());
             }
-        } else if (!level) {
+        } else if (fell || lowForS >= LEVEL_S) {
             return; // it cools, or something cold went in: that is another matter
         }
         if (dips.dips() || bank.riseC() < Thin.KNOWN_C) {
@@ -234,12 +211,6 @@ final class StallWatch {
 
     private boolean cools(double t, double forS) {
         return points.slopePerMinC(t, forS) < COOLS_PER_MIN_C;
-    }
-
-    /** Takes note of when the readings were last where they should be. */
-    private void leave(double t, double offC, double sigmaC) {
-        offsC += 0.4 * (offC - offsC);
-        leftT = offsC > -Math.max(0.08, 0.7 * sigmaC) ? t : leftT;
     }
 
     /** Less than this below where it was is no fall, for a thermometer of which the estimator says that it is so noisy. */
@@ -260,8 +231,7 @@ final class StallWatch {
         double climbs = points.slopePerMinC(t, AGAIN_S);
         double sigma = Math.sqrt(variance);
         boolean risen = riseC - stillC > Math.max(0.15, 3 * sigma) || (lowForS == 0 && falling);
-        boolean risenFar = !falling && riseC - stillC > Math.max(FAR_C, FAR_SIGMAS * sigma);
-        if (risenFar || (risen && climbs >= AGAIN_PART * climbBefore)) {
+        if (risen && climbs >= AGAIN_PART * climbBefore) {
             still = false;
         }
     }
@@ -269,9 +239,7 @@ final class StallWatch {
     private void seeWhetherHeatIsBack(double t, double minutes, FilterBank bank) {
         heat.observe(t, minutes, bank);
         double lostForS = heat.lostForS(t);
-        boolean above = points.meanC(LATEST) > bank.riseC(); // or it comes back from a stir
         if (lostForS > 0
-                && above
                 && (climbsAgain(t, Math.min(AGAIN_S, lostForS), bank)
                         || climbsAgain(t, Math.min(CLIMBS_S, lostForS), bank))) {
             heatBack = true;

@@ -1,7 +1,5 @@
 package spoonfall.estimate;
 
-import java.util.OptionalDouble;
-
 /**
  * What the warming pan tells of the water that will leave: the heat that warmed it by so much a minute will drive off
  * {@code heat / latent heat}. Heat capacity of a sugar solution: 4.187 (1 - 0.57 solids) kJ/(kg K), common practice, no
@@ -59,11 +57,6 @@ final class Warming {
 
     boolean known(double t) {
         return t - lastT <= FORGETS_S && line.seconds() >= LEAST_SECONDS;
-    }
-
-    /** How fast it warmed at the fastest since its heat was last turned, in °C a minute; empty where that is not known. */
-    OptionalDouble fastestPerMinC(double t) {
-        return known(t) ? OptionalDouble.of(line.heat().fastestPerMinC()) : OptionalDouble.empty();
     }
 
     /** What the warming until now tells of the boil; to be asked when it is {@link #known}. */

@@ -60,19 +60,6 @@ final class CoolingTest {
                 stepC);
     }
 
-    @ParameterizedTest(name = "{0} °C lower: {1}")
-    @CsvSource({"0.39, false", "0.41, true"})
-    void whatJumpedDown_coolsOnlyIfItGoesLower(double byC, boolean cools) {
-        stand(60, HEIGHT_C);
-        move(30, 101, -1);
-        cooling.jumped(now);
-        assertThat(cooling.forS(now)).isZero();
-        move(50, 101, -1);
-        move(20, 101 - byC, -1);
-        assertThat(cooling.low()).isTrue();
-        assertThat(cooling.forS(now) > 0).isEqualTo(cools);
-    }
-
     @ParameterizedTest(name = "{0} °C in steps of {1} °C: {2}")
     @CsvSource({"0.79, 0.01, false", "0.81, 0.01, true", "0.84, 0.5, false", "0.86, 0.5, true", "0.81, 1, true"})
     void itIsLow_whenItHasFallenByEightTenthsOrSomeSteps(double byC, double stepC, boolean low) {

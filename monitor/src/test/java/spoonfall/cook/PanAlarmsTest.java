@@ -329,25 +329,6 @@ final class PanAlarmsTest {
     }
 
     @Test
-    void overABaseThatCatches_theGelPointIsNotBelievedUntilTwoMinutesBeforeItWasDue() {
-        MadePan pan = MadePan.climbing(1.5, 900, 3);
-        alarms = new PanAlarms(
-                SETTINGS, board, pan.stages(), pan.forecaster(), tests, Pace.BY_ITSELF, unseen(Pace.BY_ITSELF));
-        while (!board.present(AlarmName.SCORCH_RISK)) {
-            assertThat(alarms.misledByTheBase(pan.t())).isFalse();
-            pan.watch(pan.t() + 1, now -> alarms.endSecond(now.t(), now, false, false, events));
-            assertThat(pan.t()).isLessThan(1000);
-        }
-        double dueT = pan.t() + pan.forecaster().forecast(pan.t()).orElseThrow().etaS();
-        assertThat(dueT).isGreaterThan(pan.t() + 300);
-        assertThat(alarms.misledByTheBase(pan.t())).isTrue();
-        assertThat(alarms.misledByTheBase(dueT - 120.001)).isTrue();
-        assertThat(alarms.misledByTheBase(dueT - 120)).isFalse();
-        board.over(pan.t(), AlarmName.SCORCH_RISK, events);
-        assertThat(alarms.misledByTheBase(pan.t())).isFalse();
-    }
-
-    @Test
     void whenTheBaseCatches_theLastMinuteIsDoubted_thoughTheReadingsAreHardlyTooHigh() {
         MadePan pan = hot(0.7, Pace.BY_ITSELF, 51);
         assertThat(raised()).contains(AlarmName.SCORCH_RISK);

@@ -314,16 +314,6 @@ final class ProbeWatchTest {
     }
 
     @Test
-    void aReadingThatStoodAndLeapt_hasCaughtUp_onlyOnce() {
-        probe.follow(Stage.ROLLING_BOIL, 0);
-        watch(60, t -> 101 + 0.1 * (t % 3), OptionalDouble.of(0.12));
-        watch(60, t -> 101, OptionalDouble.of(0.12));
-        watch(1, t -> 101.2, OptionalDouble.of(0.12));
-        assertThat(probe.caughtUp()).isTrue();
-        assertThat(probe.caughtUp()).isFalse();
-    }
-
-    @Test
     void whoReadsByHand_isNeverStuck() {
         probe = new ProbeWatch(MadePan.SETTINGS, Pace.BY_HAND);
         probe.follow(Stage.ROLLING_BOIL, 0);
@@ -331,8 +321,6 @@ final class ProbeWatchTest {
         watch(200, t -> 101, OptionalDouble.of(0.12));
         assertThat(probe.suspectStuck()).isFalse();
         assertThat(board.present(AlarmName.PROBE_STUCK)).isFalse();
-        watch(1, t -> 101.2, OptionalDouble.of(0.12));
-        assertThat(probe.caughtUp()).isFalse();
     }
 
     @Test

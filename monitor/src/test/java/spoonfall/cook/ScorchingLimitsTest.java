@@ -159,17 +159,6 @@ final class ScorchingLimitsTest {
         assertThat(climb(seconds)).isEqualTo(expected);
     }
 
-    @Test
-    void whatLeftThePanFourMinutesAgo_isNotKnownToBeOfIt() {
-        stepC = 0.15;
-        int agreed = 0;
-        while (fromC + climbC.applyAsDouble(agreed + 1) - pan.panC(FAULT_S + agreed + 1) <= 0.6 + stepC) {
-            agreed++;
-        }
-        assertThat(climb(agreed + 239)).isEqualTo(Condition.PRESENT);
-        assertThat(judge(agreed + 240)).isEqualTo(Condition.UNDECIDED);
-    }
-
     @ParameterizedTest(name = "a share of {0}: {1}")
     @CsvSource({"0.74, PRESENT", "0.76, UNDECIDED"})
     void whatDoesMostOfItsClimbWithinAThirdOfTheTime_hasJumped(double share, Condition expected) {

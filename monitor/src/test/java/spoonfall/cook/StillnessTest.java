@@ -325,19 +325,6 @@ final class StillnessTest {
         assertThat(stillness.stuck()).isFalse();
     }
 
-    @ParameterizedTest(name = "after {0} s by {1} °C: {2}")
-    @CsvSource({"30, 0.2, true", "30, 0.18, false", "30, -0.3, false", "20, 0.3, false"})
-    void whatWasSuspectAndLeapsUp_hasCaughtUp(int standsS, double byC, boolean caughtUp) {
-        boils(2);
-        flicker(40, 1);
-        for (int i = 0; i < standsS; i++) {
-            read(LOW_C + 0.2);
-        }
-        read(LOW_C + 0.2 + byC);
-        assertThat(stillness.caughtUp()).isEqualTo(caughtUp);
-        assertThat(stillness.caughtUp()).isFalse();
-    }
-
     @Test
     void whatWasLearntOfOneRegime_saysNothingOfTheNext() {
         boils(2);

@@ -103,14 +103,6 @@ final class TooFastTest {
         assertThat(pan.t() - lastFastT).isBetween(115.0, 126.0);
     }
 
-    /** As a reading that jumped amid noise, and drags along what is known. Before, it was believed after two minutes. */
-    @Test
-    void whatStaysADegreeAboveWhereItWasDue_isHeldForSix() {
-        MadePan pan = MadePan.climbing(
-                1.5, t -> Math.min(2, 3 * since(t) / 60) + 0.25 * Math.sin(2.3 * t) + 0.25 * Math.sin(0.37 * t));
-        isHeldUntil(pan, 359, 362);
-    }
-
     @Test
     void whatStaysUp_isNotThereYet_forSixMinutes() {
         MadePan pan = MadePan.climbing(1.5, t -> Math.min(2, 6 * since(t) / 60));
