@@ -78,14 +78,21 @@ public record Observed(CookSettings settings, List<Look> looks, List<Call> raise
         return ups > downs;
     }
 
+    /** What a replay of the trace goes by as well: boiling water that was measured, then a barometer, then the elevation. */
     private static CookSettings settings(TraceInfo info) {
-        double riseC = info.riseC().orElse(CookSettings.defaults().riseC());
+        return new CookSettings(
+                waterBoil(info), info.riseC().orElse(CookSettings.defaults().riseC()));
+    }
+
+    private static WaterBoil waterBoil(TraceInfo info) {
+        if (info.waterBoilC().isPresent()) {
+            return WaterBoil.measured(info.waterBoilC().getAsDouble(), 0);
+        }
         if (info.pressurePa().isPresent()) {
-            return new CookSettings(WaterBoil.atPressure(info.pressurePa().getAsDouble()), riseC);
+            return WaterBoil.atPressure(info.pressurePa().getAsDouble());
         }
-        if (info.elevationM().isPresent()) {
-            return new CookSettings(WaterBoil.atElevation(info.elevationM().getAsDouble()), riseC);
-        }
-        return new CookSettings(WaterBoil.standard(), riseC);
+        return info.elevationM().isPresent()
+                ? WaterBoil.atElevation(info.elevationM().getAsDouble())
+                : WaterBoil.standard();
     }
 }
