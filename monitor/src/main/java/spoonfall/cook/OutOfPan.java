@@ -131,7 +131,7 @@ final class OutOfPan {
         if (beforeC.isPresent()) {
             return whileOut(nowC, signals);
         }
-        if (Double.isNaN(fellT) && (stage == Stage.WAITING || stage == Stage.WARMING || !falls(t, nowC, panC))) {
+        if (Double.isNaN(fellT) && (stage == Stage.WAITING || !falls(t, nowC, panC))) {
             return Condition.ABSENT;
         }
         lowestC = Math.min(lowestC, nowC);

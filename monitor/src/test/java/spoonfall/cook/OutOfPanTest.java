@@ -141,14 +141,24 @@ final class OutOfPanTest {
         assertThat(out(40, s -> byC) >= 0).isEqualTo(sure);
     }
 
-    @Test
-    void aPanThatWarms_isStirred() {
+    @ParameterizedTest(name = "by {0} °C: {1}")
+    @CsvSource({"44, false", "46, true"})
+    void aPanThatWarms_mustFallAsFar(double byC, boolean sure) {
         stage = Stage.WARMING;
-        heightC = 60;
-        assertThat(out(60, s -> 35)).isEqualTo(-1);
+        heightC = 80;
+        assertThat(out(40, s -> byC) >= 0).isEqualTo(sure);
         OutOfPanTest waiting = new OutOfPanTest();
         waiting.stage = Stage.WAITING;
-        assertThat(waiting.out(60, s -> 35)).isEqualTo(-1);
+        waiting.heightC = 80;
+        assertThat(waiting.out(40, s -> byC)).isEqualTo(-1);
+    }
+
+    @ParameterizedTest(name = "towards {0} °C less: {1}")
+    @CsvSource({"30, -1", "55, 1"})
+    void ofAPanThatWarms_itIsSeenWhereItsProbeGoes(double byC, int out) {
+        stage = Stage.WARMING;
+        heightC = 80;
+        assertThat(Integer.signum(out(30, cooling(byC, 15)))).isEqualTo(out);
     }
 
     @Test
