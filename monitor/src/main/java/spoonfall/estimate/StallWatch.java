@@ -6,17 +6,14 @@ package spoonfall.estimate;
  * a thermometer, the pan stands still. A dilute pan hardly climbs, so nothing is ever certain enough there.
  */
 final class StallWatch {
-    /** So long after it began to boil, or to boil elsewhere, the pace is what was seen, and no longer what was expected. */
-    private static final double KNOWN_S = 200;
+    /** So long after it began to boil, or to boil elsewhere, the pace is what was seen, and no longer what was expected or jumped to. */
+    private static final double KNOWN_S = 150;
 
     /** What was known of the pace before a test still is, as soon as the readings have settled. */
     private static final double BACK_S = 45;
 
     /** A pan that comes back from a test is looked at afresh more than once, within so long. */
     private static final double SOON_S = 30;
-
-    /** Over so long it is seen whether a pan climbs again that had lost its heat. */
-    private static final double CLIMBS_S = 150;
 
     private static final double AGAIN_PART = 0.5;
     private static final double AGAIN_S = 75;
@@ -46,6 +43,11 @@ final class StallWatch {
     private static final double JITTERS = 2;
 
     private static final double COOLS_PER_MIN_C = -0.1;
+
+    /** What falls that fast does not stand: it may be tested, and where to is seen soon. */
+    private static final double FALLS_PER_MIN_C = -0.25;
+
+    private static final double FALLS_OVER_S = 45;
 
     /** Neighbouring points are alike; over minutes they tell more than a filter may make of them one by one. */
     private static final double OVER_MINUTES = 0.3;
@@ -199,7 +201,7 @@ final class StallWatch {
         } else if (fell || lowForS >= LEVEL_S) {
             return; // it cools, or something cold went in: that is another matter
         }
-        if (dips.dips() || bank.riseC() < Thin.KNOWN_C) {
+        if (dips.dips() || bank.riseC() < Thin.KNOWN_C || points.slopePerMinC(t, FALLS_OVER_S) < FALLS_PER_MIN_C) {
             return;
         }
         double knownT = followedSinceT + (followedSinceT - backT <= SOON_S ? BACK_S : KNOWN_S);
@@ -241,7 +243,7 @@ final class StallWatch {
         double lostForS = heat.lostForS(t);
         if (lostForS > 0
                 && (climbsAgain(t, Math.min(AGAIN_S, lostForS), bank)
-                        || climbsAgain(t, Math.min(CLIMBS_S, lostForS), bank))) {
+                        || climbsAgain(t, Math.min(KNOWN_S, lostForS), bank))) {
             heatBack = true;
             climbBefore = bank.climbPerMinC(heat.usualV());
             lookAfresh();

@@ -14,7 +14,7 @@ final class Standing {
     static final double CLIMBS = 0.45;
 
     /** The logarithm of how many times likelier a standstill must be. */
-    static final double SURE = 3;
+    static final double SURE = 4;
 
     private static final double EVERY_S = 15;
     private static final int KEPT = 64;
@@ -43,11 +43,8 @@ final class Standing {
     /** Curves of syrups steepen otherwise than ours by such a part over some minutes. */
     private static final double CURVE_DOUBT = 0.1;
 
-    /**
-     * What lies lower than a pan that stands has dipped, or was too hot before, and proves no more than what lies so many times
-     * its doubt below it.
-     */
-    private static final double BELOW_DOUBTS = 0.5;
+    /** The latest readings must lie on the way of a pan that stands, rather than on that of one that goes on. */
+    private static final double LATEST = 0.5;
 
     private final double[] sinceT = new double[KEPT];
     private final double[] sinceC = new double[KEPT];
@@ -69,6 +66,7 @@ final class Standing {
     private final double latelyS;
     private int taken;
     private boolean maybe;
+    private double lastC = Double.NaN;
 
     /** No moment of more than {@code latelyS} seconds ago is asked. */
     Standing(double latelyS) {
@@ -79,6 +77,7 @@ final class Standing {
     void clear() {
         taken = 0;
         maybe = false;
+        lastC = Double.NaN;
     }
 
     /** Whether it is time to remember where the pan is. */
@@ -142,6 +141,7 @@ final class Standing {
             sumXx[i] += x * x;
             sumXy[i] += x * y;
         }
+        lastC = Double.isNaN(lastC) ? riseC : (lastC + riseC) / 2;
     }
 
     /**
@@ -203,16 +203,19 @@ final class Standing {
     private double standsLikelier(int i, double t, double stepDoubtC) {
         double minutes = (t - sinceT[i]) / 60;
         double due = dueC(i, minutes);
+        if (lastC - sinceC[i] - otherPerMinC[i] * minutes > LATEST * due) {
+            return Double.NEGATIVE_INFINITY;
+        }
         double levels = n[i] + levelPoints[i];
         double determinant = levels * sumXx[i] - sumX[i] * sumX[i];
         double parts = levels * sumXy[i] - sumX[i] * sumY[i];
         if (!(parts < (CLIMBS + STANDS) / 2 * determinant)) {
             return Double.NEGATIVE_INFINITY; // as most do: what goes on is likelier
         }
+        double part = parts / determinant;
         double steps = stepDoubtC / due;
         double paceDoubt = CLIMBS * Math.hypot(CURVE_DOUBT, doubts[i] * doubtGrows(i, minutes));
         double partVariance = variance[i] * levels / determinant + steps * steps + paceDoubt * paceDoubt;
-        double part = Math.max(parts / determinant, STANDS - BELOW_DOUBTS * Math.sqrt(partVariance));
         return (CLIMBS - STANDS) * (CLIMBS + STANDS - 2 * part) / (2 * partVariance);
     }
 }
