@@ -28,6 +28,7 @@ public final class Evaluation {
      *
      * @param names of the traces
      * @param read gives the trace of a name; called from several threads, each trace is kept only while it is scored
+     * @throws IllegalArgumentException naming a trace whose water cannot boil where it says
      */
     public static Evaluation of(List<String> names, Function<String, Trace> read) {
         return of(names, read, ProbeTrust.unchecked("pan"));
@@ -41,7 +42,11 @@ public final class Evaluation {
     private static Evaluation of(List<String> names, Function<String, Trace> read, ProbeTrust probe) {
         Stream<CookScore> scores = names.parallelStream().map(name -> {
             Trace trace = read.apply(name);
-            return Scorer.score(name, trace, Observed.of(trace, probe));
+            try {
+                return Scorer.score(name, trace, Observed.of(trace, probe));
+            } catch (IllegalArgumentException e) {
+                throw new IllegalArgumentException(name + ": " + e.getMessage(), e);
+            }
         });
         return new Evaluation(new Scorecard(scores.toList()), read, probe);
     }

@@ -1,12 +1,14 @@
 package spoonfall.score.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceInfo;
@@ -68,5 +70,23 @@ final class EvaluationTest {
         String html =
                 Evaluation.of(List.of("a\"b'.csv"), name -> trace.with(evil)).html("x");
         assertThat(html).doesNotContain("<script", "<b>stir", "b'.csv");
+    }
+
+    @Test
+    void aTraceOfAKitchenThatCannotBe_isNamed() {
+        Trace trace = Trace.read(Path.of("../sample-traces/clean.csv"));
+        TraceInfo high = new TraceInfo(
+                "a cook",
+                "",
+                "recorded",
+                OptionalDouble.of(99_999),
+                OptionalDouble.empty(),
+                trace.info().riseC(),
+                trace.info().seed(),
+                trace.info().startedAt(),
+                trace.info().labels());
+        assertThatThrownBy(() -> Evaluation.of(
+                        List.of("clean.csv", "high.csv"), name -> name.equals("high.csv") ? trace.with(high) : trace))
+                .hasMessageContaining("high.csv: elevation must be -1,000 to 11,000 m");
     }
 }
