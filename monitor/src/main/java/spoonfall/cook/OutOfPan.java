@@ -66,6 +66,9 @@ final class OutOfPan {
     /** By then a pan on a small flame has turned as well. */
     private static final double TURNED_S = 60;
 
+    /** By then a pan into which very much that is cold went has turned, and the latest thermometer shows it. */
+    private static final double COLD_S = 90;
+
     private static final double BACK_WITHIN_C = 2;
     private static final double BOILS_ABOVE_C = 0.2;
     private static final double STEADY_PER_MIN_C = 1.2;
@@ -135,7 +138,7 @@ final class OutOfPan {
             return Condition.ABSENT;
         }
         lowestC = Math.min(lowestC, nowC);
-        if (isOut(t, nowC, signals.stepC())) {
+        if (stage == Stage.WARMING ? t - fellT >= COLD_S && staysDown(t, nowC) : isOut(t, nowC, signals.stepC())) {
             beforeC = OptionalDouble.of(fellFromC);
             return Condition.PRESENT;
         }
@@ -154,12 +157,20 @@ final class OutOfPan {
                         && fallsByAtLeast(t, nowC, stepC) >= FAR_BELOW_C + sugarC)) {
             return true;
         }
-        // It fell, but not far: a pan warms again soon, however slowly; steam does not.
-        boolean deep = deepC >= (noSugar ? SUGAR_COOLS_C : DEEP_FALL_C);
-        if (deep && sinksOn(nowC, stepC)) {
-            return true;
-        }
-        if (t - fellT < STAYS_S || !deep || nowC - lowestC >= RECOVERS_C) {
+        return (deep(nowC) && sinksOn(nowC, stepC)) || staysDown(t, nowC);
+    }
+
+    /** Whether it fell further than sugar takes a pan in which there is none, or than some cold water another. */
+    private boolean deep(double nowC) {
+        return fellFromC - nowC >= (fellFromC < waterBoilC + NO_SUGAR_C ? SUGAR_COOLS_C : DEEP_FALL_C);
+    }
+
+    /**
+     * Whether it fell and stays there: a pan warms again soon, however slowly; steam does not. A pan that only warms tells nothing
+     * else, for into a little that is hot may go much that is cold, as the fruit.
+     */
+    private boolean staysDown(double t, double nowC) {
+        if (t - fellT < STAYS_S || !deep(nowC) || nowC - lowestC >= RECOVERS_C) {
             return false;
         }
         double lately = lastSecondsC(t, nowC);

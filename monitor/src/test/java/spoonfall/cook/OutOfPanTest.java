@@ -141,24 +141,38 @@ final class OutOfPanTest {
         assertThat(out(40, s -> byC) >= 0).isEqualTo(sure);
     }
 
+    /** Sugar takes fruit down by 25 °C at most; whatever else goes in, the pan warms again. */
     @ParameterizedTest(name = "by {0} °C: {1}")
-    @CsvSource({"44, false", "46, true"})
-    void aPanThatWarms_mustFallAsFar(double byC, boolean sure) {
+    @CsvSource({"24.5, -1", "25.5, 1", "50, 1"})
+    void aPanThatWarms_mustFallFurtherThanSugarTakesIt_andStayThere(double byC, int out) {
         stage = Stage.WARMING;
         heightC = 80;
-        assertThat(out(40, s -> byC) >= 0).isEqualTo(sure);
+        assertThat(out(89, s -> byC)).isEqualTo(-1);
+        OutOfPanTest longer = new OutOfPanTest();
+        longer.stage = Stage.WARMING;
+        longer.heightC = 80;
+        assertThat(Integer.signum(longer.out(100, s -> byC))).isEqualTo(out);
         OutOfPanTest waiting = new OutOfPanTest();
         waiting.stage = Stage.WAITING;
         waiting.heightC = 80;
-        assertThat(waiting.out(40, s -> byC)).isEqualTo(-1);
+        assertThat(waiting.out(100, s -> byC)).isEqualTo(-1);
     }
 
-    @ParameterizedTest(name = "towards {0} °C less: {1}")
-    @CsvSource({"30, -1", "55, 1"})
-    void ofAPanThatWarms_itIsSeenWhereItsProbeGoes(double byC, int out) {
+    /** A kilo of cold fruit into a cup of hot water: it falls as far as out of the pan, and warms by a degree and a half a minute, read by a late thermometer. */
+    @Test
+    void coldFruitInALittleHotWater_isNoProbeOutOfIt() {
+        stage = Stage.WARMING;
+        heightC = 85;
+        assertThat(out(180, s -> cooling(60, 12).applyAsDouble(s) - s * 1.5 / 60))
+                .isEqualTo(-1);
+    }
+
+    @ParameterizedTest(name = "in {0} s")
+    @CsvSource({"15", "40"})
+    void ofAPanThatWarms_itIsOutOnceItCoolsOnWithoutWarming(double overS) {
         stage = Stage.WARMING;
         heightC = 80;
-        assertThat(Integer.signum(out(30, cooling(byC, 15)))).isEqualTo(out);
+        assertThat(out(110, cooling(55, overS))).isBetween(88, 110);
     }
 
     @Test
