@@ -18,6 +18,9 @@ final class OnChange {
     /** A reading that moves by less slackens, and may soon say nothing for a while if it speaks of changes only. */
     private static final double SMALL_STEPS = 2.5;
 
+    /** Who said so often that nothing has moved says everything; of one that speaks of changes only a change is lost once in a while. */
+    private static final int FEW_REPEATS = 5;
+
     /** Who speaks at an even pace says everything. */
     private static final int LEAST_LATE = 3;
 
@@ -44,6 +47,7 @@ final class OnChange {
     /** How many moves came since one stayed the same. One whose change was lost on the way stays the same once in a long while. */
     private int moves;
 
+    private int repeats;
     private boolean seen;
     private double shortS = Double.NaN;
     private double lastT = Double.NaN;
@@ -65,6 +69,7 @@ final class OnChange {
             moves = Math.min(moves + 1, 2 * READINGS);
         } else if (sinceS < SIGN_OF_LIFE_INTERVALS * shortS) {
             moves = seen ? moves - READINGS : 0;
+            repeats++;
         }
         seen = moves >= READINGS && (seen || (lates >= LEAST_LATE && bySingleSteps()));
     }
@@ -93,7 +98,7 @@ final class OnChange {
      */
     boolean maybe() {
         double latestC = movesC[(next + READINGS - 1) % READINGS];
-        return moves >= READINGS && Math.abs(latestC) < SMALL_STEPS * step.c();
+        return repeats < FEW_REPEATS && moves >= READINGS && Math.abs(latestC) < SMALL_STEPS * step.c();
     }
 
     private boolean bySingleSteps() {

@@ -197,6 +197,15 @@ final class ProbeWatchTest {
                 .isFalse();
     }
 
+    @ParameterizedTest(name = "{0} times: {1}")
+    @CsvSource({"4, true", "5, false"})
+    void whatOftenSaidTheSameAgain_isSilentAfterFiveSeconds(int repeats, boolean waits) {
+        for (int i = 0; i <= repeats; i++) {
+            says(1, 79);
+        }
+        assertThat(waitsForMoreThanFiveSeconds(11, 0.2)).isEqualTo(waits);
+    }
+
     @Test
     void whatOnlyClimbs_orSpeaksAtAnEvenPace_orMovesByMoreThanItsSteps_doesNotSpeakOfChangesOnly() {
         assertThat(speaksOfChanges(4, i -> 60 + 0.1 * i)).isFalse();
