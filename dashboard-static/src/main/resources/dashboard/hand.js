@@ -160,6 +160,7 @@ export function mountHand(section, degreesLine, lost, redraw) {
       const answer = await call('DELETE', `${of.path}/${encodeURIComponent(id)}`);
       of.busy = false;
       of.error = answer.ok ? '' : answer.error;
+      goOn(of); // what was typed meanwhile
       redraw();
     }
   }

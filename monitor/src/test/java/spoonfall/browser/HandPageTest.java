@@ -7,8 +7,10 @@ import static org.assertj.core.api.Assertions.within;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Pattern;
@@ -107,6 +109,21 @@ final class HandPageTest {
             assertThat(part(page, "hand-back")).hasText("Take back " + number.replace(".0", "") + " °C");
             assertThat(part(page, "temperature").locator(".digits")).hasText(number);
         }
+    }
+
+    @Test
+    void whatIsTypedWhileAReadingIsTakenBack_isSent() {
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        tap(page, "96.5");
+        assertThat(part(page, "hand-back")).hasText("Take back 96.5 °C");
+        List<Route> held = new ArrayList<>();
+        page.route("**/api/readings/*", held::add);
+        part(page, "hand-back").click();
+        tap(page, "97");
+        page.waitForCondition(() -> !held.isEmpty());
+        held.forEach(Route::resume);
+        assertThat(part(page, "temperature").locator(".digits")).hasText("97.0");
+        assertThat(part(page, "hand-back")).hasText("Take back 97 °C");
     }
 
     @ParameterizedTest
