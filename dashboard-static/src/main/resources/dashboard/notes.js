@@ -52,7 +52,7 @@ export function mountNotes(element, ask) {
     of.busy = false;
     if (of.error === '') {
       of.pending = null;
-      of.text = '';
+      of.text = of.text.trim() === written ? '' : of.text; // what was written on meanwhile is not kept yet
     }
     show();
   });

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.ArrayList;
 import java.util.List;
@@ -185,6 +186,24 @@ final class PansTest {
         assertThat(part(page, "note-list")).containsText("Too thin at 104");
         pan(page, "Small pan").click();
         assertThat(part(page, "note-list")).not().containsText("Too thin");
+    }
+
+    @Test
+    void whatIsWrittenOnWhileANoteIsOnItsWay_isNotLost() {
+        Page page = page(390, 844, ColorScheme.LIGHT, "");
+        List<Route> held = new ArrayList<>();
+        page.route("**/notes*", held::add);
+        part(page, "notes").locator("summary").click();
+        Locator text = part(page, "note-text");
+        text.fill("Too thin");
+        part(page, "note-keep").click();
+        assertThat(part(page, "note-keep")).isDisabled();
+        text.fill("Too thin at 104");
+        page.waitForCondition(() -> !held.isEmpty());
+        held.forEach(Route::resume);
+        assertThat(part(page, "note-list")).containsText("Too thin");
+        assertThat(part(page, "note-keep")).isEnabled();
+        assertThat(text).hasValue("Too thin at 104");
     }
 
     @Test
