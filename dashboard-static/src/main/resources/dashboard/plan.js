@@ -26,14 +26,14 @@ export function mountPlan(element, ask) {
   let timer = 0;
 
   parts.cook.addEventListener('click', async () => {
-    parts.error.textContent = await ask('POST', 'api/plan/cook', request(), told);
+    parts.error.textContent = await askOfIt('POST', 'api/plan/cook', request());
   });
   parts.none.addEventListener('click', async () => {
-    parts.error.textContent = await ask('DELETE', 'api/plan/cook', undefined, told);
+    parts.error.textContent = await askOfIt('DELETE', 'api/plan/cook');
   });
   parts.filled.addEventListener('submit', async (event) => {
     event.preventDefault();
-    parts.wrong.textContent = await ask('POST', 'api/plan/filled', { jars: Number(parts.jars.value) }, told);
+    parts.wrong.textContent = await askOfIt('POST', 'api/plan/filled', { jars: Number(parts.jars.value) });
   });
 
   function request() {
@@ -85,6 +85,12 @@ export function mountPlan(element, ask) {
     fillSources(parts.sources, plan?.ingredients ?? []);
   }
 
+  /** Asks of the cook that is shown; what is answered when another is shown by then is not told. */
+  async function askOfIt(method, path, body) {
+    const of = cook;
+    return ask(method, path, body, (said) => of === cook && told(said));
+  }
+
   /** What the pan has, and what it filled. */
   function told(said) {
     const has = said.batch !== null;
@@ -99,12 +105,15 @@ export function mountPlan(element, ask) {
   }
 
   async function load() {
+    const of = cook;
     await ask('GET', 'api/plan/foods', undefined, (said) => form.know(said.foods, said.units));
     await ask('GET', 'api/plan', undefined, (said) => {
       if (form.rows().length === 0) {
         begin(said);
       }
-      told(said);
+      if (of === cook) {
+        told(said);
+      }
     });
     if (form.rows().length > 0) {
       workOut();
