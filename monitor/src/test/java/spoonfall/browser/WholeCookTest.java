@@ -167,8 +167,9 @@ final class WholeCookTest {
             Files.createSymbolicLink(link, second.path());
             player.plug(second);
             within(page.getByTestId("temperature"), 10).isVisible();
-            if (page.getByTestId("call-title").isVisible()) {
-                page.getByTestId("acknowledge").click(); // that the probe fell silent
+            Locator call = page.getByTestId("call-title");
+            if (call.isVisible() && call.innerText().contains("probe")) {
+                page.getByTestId("acknowledge").click(); // that it fell silent: on a busy machine the set tests may be called by now
             }
 
             Page other = browsers.browser().newPage();
