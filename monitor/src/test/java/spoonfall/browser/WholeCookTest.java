@@ -169,7 +169,8 @@ final class WholeCookTest {
             within(page.getByTestId("temperature"), 10).isVisible();
             Locator call = page.getByTestId("call-title");
             if (call.isVisible() && call.innerText().contains("probe")) {
-                page.getByTestId("acknowledge").click(); // that it fell silent: on a busy machine the set tests may be called by now
+                page.getByTestId("acknowledge")
+                        .click(); // that it fell silent: on a busy machine the set tests may be called by now
             }
 
             Page other = browsers.browser().newPage();
