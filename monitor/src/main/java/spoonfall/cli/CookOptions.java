@@ -52,7 +52,11 @@ final class CookOptions {
 
     /** The same for a pan for which the file wants a rise of its own. */
     CookSettings settings(KitchenFile file, Optional<Double> panRiseC) {
-        return settings(Optional.empty(), file.elevationM(), file.pressurePa(), panRiseC.or(file::riseC));
+        return settings(
+                OptionalDouble.empty(),
+                known(file.elevationM()),
+                known(file.pressurePa()),
+                known(panRiseC.or(file::riseC)));
     }
 
     /** Whether what a thermometer showed in boiling water was given. */
@@ -62,21 +66,20 @@ final class CookOptions {
 
     /** Where water boils by what was said of the kitchen, whether it was measured or not; empty if nothing was said. */
     Optional<WaterBoil> declared(KitchenFile file) {
-        return Optional.of(declared(file.elevationM(), file.pressurePa()))
+        return Optional.of(declared(known(file.elevationM()), known(file.pressurePa())))
                 .filter(boil -> boil.from() != WaterBoil.From.STANDARD);
     }
 
     /** The settings by these options, else by what a trace says of itself, else the defaults. */
     CookSettings settings(TraceInfo info) {
-        return settings(
-                known(info.waterBoilC()), known(info.elevationM()), known(info.pressurePa()), known(info.riseC()));
+        return settings(info.waterBoilC(), info.elevationM(), info.pressurePa(), info.riseC());
     }
 
     private CookSettings settings(
-            Optional<Double> otherWaterBoilC,
-            Optional<Double> otherElevationM,
-            Optional<Double> otherPressurePa,
-            Optional<Double> otherRiseC) {
+            OptionalDouble otherWaterBoilC,
+            OptionalDouble otherElevationM,
+            OptionalDouble otherPressurePa,
+            OptionalDouble otherRiseC) {
         if (pressure != null && (elevation != null || seaLevelPressure != null)) {
             throw new CommandException("give --pressure alone: it is the kitchen's own, whatever its elevation");
         }
@@ -88,14 +91,13 @@ final class CookOptions {
             return new CookSettings(WaterBoil.measured(Quantities.temperatureC(waterBoil), 0), riseC);
         }
         boolean said = elevation != null || pressure != null;
-        WaterBoil boil = otherWaterBoilC
-                .filter(measured -> !said)
-                .map(measured -> WaterBoil.measured(measured, 0))
-                .orElseGet(() -> declared(otherElevationM, otherPressurePa));
+        WaterBoil boil = said
+                ? declared(otherElevationM, otherPressurePa)
+                : WaterBoil.known(otherWaterBoilC, otherPressurePa, otherElevationM);
         return new CookSettings(boil, riseC);
     }
 
-    private WaterBoil declared(Optional<Double> otherElevationM, Optional<Double> otherPressurePa) {
+    private WaterBoil declared(OptionalDouble otherElevationM, OptionalDouble otherPressurePa) {
         if (elevation != null && seaLevelPressure != null) {
             return WaterBoil.atSeaLevelPressure(
                     Quantities.pressurePa(seaLevelPressure), Quantities.elevationM(elevation));
@@ -106,13 +108,10 @@ final class CookOptions {
         if (pressure != null) {
             return WaterBoil.atPressure(Quantities.pressurePa(pressure));
         }
-        if (otherPressurePa.isPresent()) {
-            return WaterBoil.atPressure(otherPressurePa.get());
-        }
-        return otherElevationM.map(WaterBoil::atElevation).orElseGet(WaterBoil::standard);
+        return WaterBoil.known(OptionalDouble.empty(), otherPressurePa, otherElevationM);
     }
 
-    private static Optional<Double> known(OptionalDouble value) {
-        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+    private static OptionalDouble known(Optional<Double> value) {
+        return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
     }
 }

@@ -107,6 +107,24 @@ public record WaterBoil(double temperatureC, double pressurePa, From from, Strin
                 Math.hypot(plateauDoubtC, SINCE_MEASURED_C));
     }
 
+    /**
+     * The best of what is known of a kitchen: what boiling water was measured to be there, else a barometer's pressure, else the
+     * elevation, else sea level.
+     *
+     * @param measuredC in °C, as {@link #measured} takes it
+     * @param pressurePa in the kitchen itself
+     * @param elevationM metres above sea level
+     */
+    public static WaterBoil known(OptionalDouble measuredC, OptionalDouble pressurePa, OptionalDouble elevationM) {
+        if (measuredC.isPresent()) {
+            return measured(measuredC.getAsDouble(), 0);
+        }
+        if (pressurePa.isPresent()) {
+            return atPressure(pressurePa.getAsDouble());
+        }
+        return elevationM.isPresent() ? atElevation(elevationM.getAsDouble()) : standard();
+    }
+
     /** The water boil at sea level, for want of anything better. */
     public static WaterBoil standard() {
         return at(Air.pressurePa(0), From.STANDARD, "sea level assumed", UNKNOWN_C);

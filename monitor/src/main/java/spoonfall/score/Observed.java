@@ -78,21 +78,10 @@ public record Observed(CookSettings settings, List<Look> looks, List<Call> raise
         return ups > downs;
     }
 
-    /** What a replay of the trace goes by as well: boiling water that was measured, then a barometer, then the elevation. */
+    /** What a replay of the trace goes by as well. */
     private static CookSettings settings(TraceInfo info) {
         return new CookSettings(
-                waterBoil(info), info.riseC().orElse(CookSettings.defaults().riseC()));
-    }
-
-    private static WaterBoil waterBoil(TraceInfo info) {
-        if (info.waterBoilC().isPresent()) {
-            return WaterBoil.measured(info.waterBoilC().getAsDouble(), 0);
-        }
-        if (info.pressurePa().isPresent()) {
-            return WaterBoil.atPressure(info.pressurePa().getAsDouble());
-        }
-        return info.elevationM().isPresent()
-                ? WaterBoil.atElevation(info.elevationM().getAsDouble())
-                : WaterBoil.standard();
+                WaterBoil.known(info.waterBoilC(), info.pressurePa(), info.elevationM()),
+                info.riseC().orElse(CookSettings.defaults().riseC()));
     }
 }
