@@ -2,6 +2,7 @@
 
 import { put } from './elements.js';
 import { higher, KEYS, keyOf, lastReading, press, readingOf, shown, steps, takesBack, whenWords } from './hand-words.js';
+import { ofEach } from './pans.js';
 import { onTaps } from './taps.js';
 
 /** A second tap of a quick key so soon is the same tap of a sticky finger. */
@@ -19,7 +20,16 @@ export function mountHand(section, degreesLine, lost, redraw) {
   const keys = new Map();
   const acts = new Map();
   /** What is typed for each pan, by the path it goes to: nobody types for one and sees it go to another. */
-  const typings = new Map();
+  const typingFor = ofEach((path) => ({
+    path,
+    draft: '',
+    error: '',
+    question: null,
+    pending: null,
+    busy: false,
+    queue: [],
+    quickAt: Number.NEGATIVE_INFINITY,
+  }));
   let typing = typingFor('api/readings');
   let [unit, status, asked] = ['C', null, null];
 
@@ -32,13 +42,6 @@ export function mountHand(section, degreesLine, lost, redraw) {
   onTaps(pad, (button) => acts.get(button)());
   part('hand-back').addEventListener('click', takeBack);
   addEventListener('keydown', onKey, { capture: true });
-
-  function typingFor(path) {
-    if (!typings.has(path)) {
-      typings.set(path, { path, draft: '', error: '', question: null, pending: null, busy: false, queue: [], quickAt: Number.NEGATIVE_INFINITY });
-    }
-    return typings.get(path);
-  }
 
   function addQuick(row) {
     if (row === 1) {

@@ -2,6 +2,7 @@
 
 import { put } from './elements.js';
 import { heading, line, LONGEST } from './notes-words.js';
+import { ofEach } from './pans.js';
 
 /** @param {HTMLDetailsElement} element @param {(method: string, path: string, body: object) => Promise<string>} ask */
 export function mountNotes(element, ask) {
@@ -22,16 +23,9 @@ export function mountNotes(element, ask) {
   element.append(summary, list, form, answer);
 
   /** What is written for each pan, by its name: nobody writes for one and finds it in the cook of another. */
-  const writings = new Map();
+  const writingFor = ofEach(() => ({ text: '', pending: null, error: '', busy: false }));
   let writing = writingFor('');
   let shown = '';
-
-  function writingFor(pan) {
-    if (!writings.has(pan)) {
-      writings.set(pan, { text: '', pending: null, error: '', busy: false });
-    }
-    return writings.get(pan);
-  }
 
   text.addEventListener('input', () => {
     writing.text = text.value;

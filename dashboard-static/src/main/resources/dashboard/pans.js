@@ -24,6 +24,17 @@ export function hrefOf(pan) {
   return `#pan=${encodeURIComponent(pan)}`;
 }
 
+/** What each pan has of its own, by its name or path; made when it is first asked for. @param {(pan: string) => object} make */
+export function ofEach(make) {
+  const made = new Map();
+  return (pan) => {
+    if (!made.has(pan)) {
+      made.set(pan, make(pan));
+    }
+    return made.get(pan);
+  };
+}
+
 /** A call of the service, such as "api/cook", for the pan that is shown. */
 export function pathFor(path, state) {
   return several(state) ? panPath(path, state.pan) : path;

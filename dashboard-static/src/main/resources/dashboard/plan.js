@@ -86,9 +86,9 @@ export function mountPlan(element, ask) {
   }
 
   /** Asks of the cook that is shown; what is answered when another is shown by then is not told. */
-  async function askOfIt(method, path, body) {
+  function askOfIt(method, path, body, heard = told) {
     const of = cook;
-    return ask(method, path, body, (said) => of === cook && told(said));
+    return ask(method, path, body, (said) => of === cook && heard(said));
   }
 
   /** What the pan has, and what it filled. */
@@ -105,15 +105,12 @@ export function mountPlan(element, ask) {
   }
 
   async function load() {
-    const of = cook;
     await ask('GET', 'api/plan/foods', undefined, (said) => form.know(said.foods, said.units));
-    await ask('GET', 'api/plan', undefined, (said) => {
+    await askOfIt('GET', 'api/plan', undefined, (said) => {
       if (form.rows().length === 0) {
         begin(said);
       }
-      if (of === cook) {
-        told(said);
-      }
+      told(said);
     });
     if (form.rows().length > 0) {
       workOut();
@@ -140,7 +137,7 @@ export function mountPlan(element, ask) {
       cook = cookNow;
       parts.jars.value = ''; // what another cook filled, or another pan, is no guess for this one
     }
-    const about = JSON.stringify([state.connection === 'live', state.pan ?? '', state.cook?.number, state.status?.stage === 'off-the-heat']);
+    const about = JSON.stringify([state.connection === 'live', cook, state.status?.stage === 'off-the-heat']);
     if (state.connection === 'live' && about !== loaded) {
       loaded = about;
       load();
