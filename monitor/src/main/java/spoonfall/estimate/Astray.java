@@ -180,7 +180,7 @@ final class Astray {
     }
 
     /** Since when they have been too low or too high. */
-    double sinceT() {
+    private double sinceT() {
         return low() ? lowSinceT : highSinceT;
     }
 }

@@ -39,15 +39,6 @@ final class TooFastTest {
         return Double.NaN;
     }
 
-    /** It is still held so many seconds after it began to be, and no more at the other time. */
-    private void isHeldUntil(MadePan pan, double stillS, double noMoreS) {
-        double beganT = heldT(pan, 1000);
-        watch(pan, beganT + stillS);
-        assertThat(mostC).isLessThan(NOT_HELD_C);
-        watch(pan, beganT + noMoreS);
-        assertThat(mostC).isEqualTo(NOT_HELD_C);
-    }
-
     @ParameterizedTest
     @ValueSource(doubles = {1.5, 3, 6})
     void readingsThatClimbTooFast_areHeldToWhereThePanWasDue(double perMinC) {
@@ -128,7 +119,11 @@ final class TooFastTest {
     @Test
     void whatClimbsForSixMinutes_isThePanAfterAll() {
         MadePan pan = MadePan.climbing(1.5, FAULT_S, 1.2);
-        isHeldUntil(pan, 360, 361);
+        double beganT = heldT(pan, 1000);
+        watch(pan, beganT + 360);
+        assertThat(mostC).isLessThan(NOT_HELD_C);
+        watch(pan, beganT + 361);
+        assertThat(mostC).isEqualTo(NOT_HELD_C);
     }
 
     @Test
