@@ -12,7 +12,7 @@ final class Oracle {
     private static final double MOST_DOUBT = 1.5;
 
     private static final double CURVE_DOUBT = 0.05;
-    private static final double TIMING_S = 3;
+    private static final double TIMING_S = 1;
 
     /** The further it is, the more sugar is inverted until then, and the sooner it is reached: so often it is worked out again. */
     private static final int STEPS = 4;
