@@ -9,11 +9,8 @@ import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.afternoon.BatchNotes;
@@ -26,47 +23,18 @@ import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.ToldProbe;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.trace.Trace;
-import spoonfall.web.WebServer;
 
 /** The afternoon in a real browser. */
 final class AfternoonTest {
-    private static Browsers browsers;
-
-    private @Nullable Kitchen kitchen;
-    private @Nullable WebServer server;
-
-    @BeforeAll
-    static void open() {
-        browsers = Browsers.open();
-    }
-
-    @AfterAll
-    static void close() {
-        browsers.close();
-    }
-
-    @AfterEach
-    void stop() {
-        if (server != null) {
-            server.close();
-        }
-        if (kitchen != null) {
-            kitchen.close();
-        }
-    }
-
-    private void serve(Kitchen started) {
-        kitchen = started;
-        server = new WebServer(started, "127.0.0.1", 0);
-        started.start();
-        server.start();
-    }
+    @RegisterExtension
+    private static final ServedPage SERVED = new ServedPage();
 
     /** A pan as it stands after so many seconds of a clean cook. */
     private void serveCook(double untilS) {
         Trace trace = Cooks.trace(Scenario.CLEAN, 1);
         KitchenPlan plan = KitchenPlan.live("Hollin Bank", "batch 14", Cooks.settings(trace), 1);
-        serve(new Kitchen(plan, clock -> List.of(new FastForward(trace, untilS, false, clock)), System::nanoTime));
+        SERVED.serve(
+                new Kitchen(plan, clock -> List.of(new FastForward(trace, untilS, false, clock)), System::nanoTime));
     }
 
     /** A kitchen whose thermometer says nothing, in which time passes so many times as fast as life. */
@@ -74,14 +42,7 @@ final class AfternoonTest {
         CookSettings settings = new CookSettings(WaterBoil.atElevation(1240), 4.4);
         KitchenPlan plan =
                 KitchenPlan.live("Hollin Bank", "batch 14", settings, speed).with(notes);
-        serve(new Kitchen(plan, clock -> List.of(new ToldProbe("pan", 0)), System::nanoTime));
-    }
-
-    private Page page(int width, int height, ColorScheme scheme, String view) {
-        if (server == null) {
-            throw new IllegalStateException("nothing is served");
-        }
-        return Browsers.open(browsers.context(width, height, scheme), "http://localhost:" + server.port() + "/" + view);
+        SERVED.serve(new Kitchen(plan, clock -> List.of(new ToldProbe("pan", 0)), System::nanoTime));
     }
 
     private static Locator part(Page page, String name) {
@@ -96,7 +57,7 @@ final class AfternoonTest {
     @CsvSource({"390,844,LIGHT", "390,844,DARK", "1440,900,LIGHT", "1180,820,DARK"})
     void theAfternoonOfAClimbingPan_isPlannedFromItsForecast(int width, int height, ColorScheme scheme) {
         serveCook(1200);
-        Page page = page(width, height, scheme, "");
+        Page page = SERVED.page(width, height, scheme, "");
         assertThat(page.getByTestId("coming-up")).containsText("Test the set");
         page.getByTestId("to-afternoon").click();
         assertThat(part(page, "state"))
@@ -115,8 +76,8 @@ final class AfternoonTest {
     @Test
     void aWholeAfternoonByTapsAlone_isSeenByTwoPages() {
         serveTaps(6000, UsualAfternoon.notes().without("plates").without("jars").without("canner"));
-        Page one = page(390, 844, ColorScheme.LIGHT, "#afternoon");
-        Page two = page(1180, 820, ColorScheme.DARK, "#afternoon");
+        Page one = SERVED.page(390, 844, ColorScheme.LIGHT, "#afternoon");
+        Page two = SERVED.page(1180, 820, ColorScheme.DARK, "#afternoon");
         assertThat(part(one, "state")).hasText("First: soften the peel.");
         part(one, "act").click();
         List<String> labels = List.of(
@@ -147,8 +108,8 @@ final class AfternoonTest {
     @Test
     void aTapIsTakenBackFromAnotherPage_andAStepIsSkippedChangedAndAdded() {
         serveTaps(1, UsualAfternoon.notes());
-        Page one = page(1440, 900, ColorScheme.LIGHT, "#afternoon");
-        Page two = page(390, 844, ColorScheme.LIGHT, "#afternoon");
+        Page one = SERVED.page(1440, 900, ColorScheme.LIGHT, "#afternoon");
+        Page two = SERVED.page(390, 844, ColorScheme.LIGHT, "#afternoon");
         part(one, "act").click();
         one.getByText("Change the steps").click();
         part(one, "leave-out").click();
@@ -179,7 +140,7 @@ final class AfternoonTest {
     @Test
     void theKeyboardAlone_tapsAndUndoes() {
         serveTaps(1, UsualAfternoon.notes());
-        Page page = page(1180, 820, ColorScheme.LIGHT, "");
+        Page page = SERVED.page(1180, 820, ColorScheme.LIGHT, "");
         Browsers.press(page.getByTestId("to-afternoon"), "Enter");
         assertThat(part(page, "state")).isFocused();
         assertThat(part(page, "act")).hasText("I have begun");

@@ -60,8 +60,16 @@ final class Browsers implements AutoCloseable {
 
     /** A browser of its own, of that size and scheme. */
     BrowserContext context(int width, int height, ColorScheme scheme) {
-        return browser.newContext(
-                new Browser.NewContextOptions().setViewportSize(width, height).setColorScheme(scheme));
+        return browser.newContext(options(width, height, scheme));
+    }
+
+    /** The same on a screen for fingers. */
+    BrowserContext touchContext(int width, int height, ColorScheme scheme) {
+        return browser.newContext(options(width, height, scheme).setHasTouch(true));
+    }
+
+    private static Browser.NewContextOptions options(int width, int height, ColorScheme scheme) {
+        return new Browser.NewContextOptions().setViewportSize(width, height).setColorScheme(scheme);
     }
 
     /** A page at that address; an error in it fails the test. */

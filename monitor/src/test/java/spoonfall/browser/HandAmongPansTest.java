@@ -2,18 +2,15 @@ package spoonfall.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.Cooks;
 import spoonfall.cook.WaterBoil;
@@ -23,11 +20,11 @@ import spoonfall.kitchen.Kitchens;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.hand.HandProbe;
 import spoonfall.probe.trace.Trace;
-import spoonfall.web.WebServer;
 
 /** Two pans whose thermometers are read by hand and one with a probe, on one page in a real browser. */
 final class HandAmongPansTest {
-    private static Browsers browsers;
+    @RegisterExtension
+    private static final ServedPage SERVED = new ServedPage();
 
     private final Trace clean = Cooks.trace(Scenario.CLEAN, 1);
     private final HeldTrace probe = new HeldTrace("probe", clean);
@@ -41,29 +38,11 @@ final class HandAmongPansTest {
                             clock -> List.of(probe),
                             System::nanoTime)),
             Optional.empty());
-    private final WebServer server = new WebServer(kitchens, "127.0.0.1", 0);
-
-    @BeforeAll
-    static void open() {
-        browsers = Browsers.open();
-    }
-
-    @AfterAll
-    static void close() {
-        browsers.close();
-    }
 
     @BeforeEach
     void serve() {
-        kitchens.start();
-        server.start();
+        SERVED.serve(kitchens);
         probe.playUntil(900);
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-        kitchens.close();
     }
 
     private static Kitchen readByHand(String pan) {
@@ -77,8 +56,7 @@ final class HandAmongPansTest {
     }
 
     private Page page() {
-        BrowserContext context = browsers.context(390, 844, ColorScheme.LIGHT);
-        Page page = Browsers.open(context, "http://localhost:" + server.port() + "/");
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT);
         assertThat(part(page, "hand")).isVisible();
         return page;
     }

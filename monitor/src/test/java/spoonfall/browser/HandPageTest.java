@@ -4,7 +4,6 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
@@ -14,12 +13,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.cook.CookSettings;
@@ -27,25 +23,13 @@ import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.probe.hand.HandProbe;
-import spoonfall.web.WebServer;
 
 /** The number pad in a real browser, on a clock that the test moves. */
 final class HandPageTest {
-    private static Browsers browsers;
+    @RegisterExtension
+    private static final ServedPage SERVED = new ServedPage();
 
     private final AtomicLong aheadNanos = new AtomicLong();
-    private @Nullable Kitchen kitchen;
-    private @Nullable WebServer server;
-
-    @BeforeAll
-    static void open() {
-        browsers = Browsers.open();
-    }
-
-    @AfterAll
-    static void close() {
-        browsers.close();
-    }
 
     @BeforeEach
     void serve() {
@@ -54,30 +38,12 @@ final class HandPageTest {
                 "Seville orange and ginger, batch 14",
                 new CookSettings(WaterBoil.atElevation(1240), 4.44),
                 1);
-        Kitchen started = new Kitchen(
-                plan, clock -> List.of(new HandProbe("pan", clock)), () -> System.nanoTime() + aheadNanos.get());
-        kitchen = started;
-        server = new WebServer(started, "127.0.0.1", 0);
-        started.start();
-        server.start();
-    }
-
-    @AfterEach
-    void stop() {
-        if (server != null) {
-            server.close();
-        }
-        if (kitchen != null) {
-            kitchen.close();
-        }
+        SERVED.serve(new Kitchen(
+                plan, clock -> List.of(new HandProbe("pan", clock)), () -> System.nanoTime() + aheadNanos.get()));
     }
 
     private Page page(int width, int height, ColorScheme scheme) {
-        if (server == null) {
-            throw new IllegalStateException("nothing is served");
-        }
-        BrowserContext context = browsers.context(width, height, scheme);
-        Page page = Browsers.open(context, "http://localhost:" + server.port() + "/");
+        Page page = SERVED.page(width, height, scheme);
         assertThat(part(page, "hand")).isVisible();
         return page;
     }

@@ -9,11 +9,8 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,7 +21,6 @@ import spoonfall.kitchen.Kitchens;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.trace.Trace;
-import spoonfall.web.WebServer;
 
 /** The page hears and is heard, in a real browser whose voice, screen and notices are stubs that record. */
 final class HandsTest {
@@ -69,56 +65,24 @@ final class HandsTest {
             window.Notification = class { static permission = 'denied'; };
             """;
 
-    private static Browsers browsers;
+    @RegisterExtension
+    private static final ServedPage SERVED = new ServedPage();
 
     private HeldTrace probe = new HeldTrace("pan", Cooks.trace(Scenario.CLEAN, 1));
-    private @Nullable Kitchen kitchen;
-    private @Nullable WebServer server;
-
-    @BeforeAll
-    static void open() {
-        browsers = Browsers.open();
-    }
-
-    @AfterAll
-    static void close() {
-        browsers.close();
-    }
-
-    @AfterEach
-    void stop() {
-        if (server != null) {
-            server.close();
-        }
-        if (kitchen != null) {
-            kitchen.close();
-        }
-    }
 
     private void serve(int port) {
         Trace trace = Cooks.trace(Scenario.CLEAN, 1);
         KitchenPlan plan = KitchenPlan.live("Hollin Bank", "batch 14", Cooks.settings(trace), 1);
         HeldTrace held = new HeldTrace("pan", trace);
-        Kitchen started = new Kitchen(plan, clock -> List.of(held), System::nanoTime);
+        SERVED.serve(Kitchens.one(new Kitchen(plan, clock -> List.of(held), System::nanoTime)), port);
         probe = held;
-        kitchen = started;
-        server = new WebServer(Kitchens.one(started), "127.0.0.1", port);
-        started.start();
-        server.start();
         probe.playUntil(900);
     }
 
-    private int port() {
-        if (server == null) {
-            throw new IllegalStateException("nothing is served");
-        }
-        return server.port();
-    }
-
     private Page page(String browserThat, int width, int height, ColorScheme scheme) {
-        BrowserContext context = browsers.context(width, height, scheme);
+        BrowserContext context = SERVED.context(width, height, scheme);
         context.addInitScript(browserThat);
-        Page page = Browsers.open(context, "http://localhost:" + port() + "/");
+        Page page = Browsers.open(context, SERVED.address());
         assertThat(part(page, "sentence-state")).hasText(Pattern.compile("Climbing .*"));
         return page;
     }
@@ -299,11 +263,11 @@ final class HandsTest {
     @Test
     void whenTheServiceWasAwayAWhile_oneSentenceSaysWhatStands() {
         serve(0);
-        int port = port();
+        int port = SERVED.port();
         Page page = page(RECORDS);
         part(page, "sound").click();
         awaitTrue(page, "window.spoken.length === 1");
-        stop();
+        SERVED.stop();
         awaitTrue(page, "window.spoken.includes('No word from Spoonfall. Watch the pan yourself.')");
         serve(port);
         assertThat(part(page, "temperature")).isVisible();
@@ -315,11 +279,11 @@ final class HandsTest {
     @Test
     void anInstalledPage_saysThatItIsOfflineAndComesBackByItself() {
         serve(0);
-        int port = port();
+        int port = SERVED.port();
         Page page = page("");
         page.evaluate("() => navigator.serviceWorker.ready.then(() => true)");
         awaitTrue(page, "navigator.serviceWorker.controller !== null");
-        stop();
+        SERVED.stop();
         page.navigate("http://localhost:" + port + "/");
         assertThat(page.locator("h1")).hasText("Spoonfall cannot be reached.");
         assertThat(page.locator("body")).not().containsText("°");

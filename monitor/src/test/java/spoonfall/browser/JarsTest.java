@@ -9,12 +9,9 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.cook.CookSettings;
@@ -24,52 +21,21 @@ import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.ToldProbe;
 import spoonfall.probe.Reading;
-import spoonfall.web.WebServer;
 
 /** The jars in a real browser, from the published time to the seals, with a clock that the test sets forward. */
 final class JarsTest {
-    private static Browsers browsers;
+    @RegisterExtension
+    private static final ServedPage SERVED = new ServedPage();
 
     private final AtomicLong nanos = new AtomicLong(1_000_000_000L);
-    private @Nullable Kitchens kitchens;
-    private @Nullable WebServer server;
-
-    @BeforeAll
-    static void open() {
-        browsers = Browsers.open();
-    }
-
-    @AfterAll
-    static void close() {
-        browsers.close();
-    }
+    private final Kitchens kitchens = Kitchens.one(new Kitchen(
+            KitchenPlan.live("Hollin Bank", "batch 14", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1),
+            clock -> List.of(new ToldProbe("pan", 0)),
+            nanos::get));
 
     @BeforeEach
     void serve() {
-        KitchenPlan plan =
-                KitchenPlan.live("Hollin Bank", "batch 14", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1);
-        Kitchen started = new Kitchen(plan, clock -> List.of(new ToldProbe("pan", 0)), nanos::get);
-        kitchens = Kitchens.one(started);
-        server = new WebServer(kitchens, "127.0.0.1", 0);
-        kitchens.start();
-        server.start();
-    }
-
-    @AfterEach
-    void stop() {
-        if (server != null) {
-            server.close();
-        }
-        if (kitchens != null) {
-            kitchens.close();
-        }
-    }
-
-    private Page page(int width, int height, ColorScheme scheme) {
-        if (server == null) {
-            throw new IllegalStateException("nothing is served");
-        }
-        return Browsers.open(browsers.context(width, height, scheme), "http://localhost:" + server.port() + "/");
+        SERVED.serve(kitchens);
     }
 
     private static Locator part(Page page, String name) {
@@ -85,9 +51,6 @@ final class JarsTest {
     }
 
     private void cannerSays(double temperatureC, int seconds) {
-        if (kitchens == null) {
-            throw new IllegalStateException("no kitchen");
-        }
         for (int i = 0; i < seconds; i++) {
             passes(1);
             kitchens.jars().reading(Reading.good("canner", nanos.get(), temperatureC, ""));
@@ -110,8 +73,8 @@ final class JarsTest {
 
     @Test
     void aLoad_goesFromThePublishedTimeToTheSeals_andTwoPagesSeeTheSame() {
-        Page page = page(390, 844, ColorScheme.LIGHT);
-        Page other = page(1180, 820, ColorScheme.DARK);
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT);
+        Page other = SERVED.page(1180, 820, ColorScheme.DARK);
         other.navigate(other.url() + "#jars");
         page.getByTestId("to-jars").click();
         assertThat(part(page, "state")).isFocused();
@@ -161,7 +124,7 @@ final class JarsTest {
 
     @Test
     void aLostBoil_callsOnTheViewOfThePanToo_andTheTimeStartsAgain() {
-        Page page = page(390, 844, ColorScheme.DARK);
+        Page page = SERVED.page(390, 844, ColorScheme.DARK);
         page.getByTestId("to-jars").click();
         putIn(page, 6);
         assertThat(part(page, "state")).hasText("Waiting for the boil.");
@@ -187,7 +150,7 @@ final class JarsTest {
 
     @Test
     void aLoad_isProcessedByKeyboardAlone() {
-        Page page = page(1180, 820, ColorScheme.LIGHT);
+        Page page = SERVED.page(1180, 820, ColorScheme.LIGHT);
         Browsers.press(page.getByTestId("to-jars"), "Enter");
         assertThat(part(page, "state")).isFocused();
         assertThat(part(page, "elevation")).hasValue("1240m");
@@ -207,7 +170,7 @@ final class JarsTest {
     @CsvSource({"360,740,LIGHT,100", "390,844,DARK,200", "820,1180,LIGHT,100", "1180,820,DARK,100", "1440,900,LIGHT,200"
     })
     void everyStepInEverySize_isAccessibleAndFits(int width, int height, ColorScheme scheme, int textPercent) {
-        Page page = page(width, height, scheme);
+        Page page = SERVED.page(width, height, scheme);
         page.getByTestId("to-jars").click();
         page.evaluate("percent => { document.documentElement.style.fontSize = percent + '%'; }", textPercent);
         Browsers.isAccessibleAndFits(page);

@@ -3,18 +3,14 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.cook.Cooks;
@@ -23,34 +19,11 @@ import spoonfall.kitchen.KitchenPlan;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.trace.Trace;
-import spoonfall.web.WebServer;
 
 /** The page in a real browser, fed by cooks that stop where they are interesting. */
 final class PageTest {
-    private static Browsers browsers;
-
-    private @Nullable Kitchen kitchen;
-    private @Nullable WebServer server;
-
-    @BeforeAll
-    static void open() {
-        browsers = Browsers.open();
-    }
-
-    @AfterAll
-    static void close() {
-        browsers.close();
-    }
-
-    @AfterEach
-    void stop() {
-        if (server != null) {
-            server.close();
-        }
-        if (kitchen != null) {
-            kitchen.close();
-        }
-    }
+    @RegisterExtension
+    private static final ServedPage SERVED = new ServedPage();
 
     /** Serves a cook as it stands after {@code untilS} seconds. */
     private void serve(Scenario scenario, double untilS) {
@@ -61,24 +34,8 @@ final class PageTest {
         Trace trace = Cooks.trace(scenario, 1);
         KitchenPlan plan =
                 KitchenPlan.live("Hollin Bank", "Seville orange and ginger, batch 14", Cooks.settings(trace), 1);
-        Kitchen started =
-                new Kitchen(plan, clock -> List.of(new FastForward(trace, untilS, thenLost, clock)), System::nanoTime);
-        kitchen = started;
-        server = new WebServer(started, "127.0.0.1", 0);
-        started.start();
-        server.start();
-    }
-
-    private String address() {
-        if (server == null) {
-            throw new IllegalStateException("nothing is served");
-        }
-        return "http://localhost:" + server.port() + "/";
-    }
-
-    private Page page(int width, int height, ColorScheme scheme) {
-        BrowserContext context = browsers.context(width, height, scheme);
-        return Browsers.open(context, address());
+        SERVED.serve(
+                new Kitchen(plan, clock -> List.of(new FastForward(trace, untilS, thenLost, clock)), System::nanoTime));
     }
 
     private static Locator part(Page page, String name) {
@@ -99,7 +56,7 @@ final class PageTest {
     })
     void everyStateInEverySize_isAccessibleAndFits(double untilS, int width, int height, ColorScheme scheme) {
         serve(Scenario.CLEAN, untilS);
-        Page page = page(width, height, scheme);
+        Page page = SERVED.page(width, height, scheme);
         assertThat(part(page, "temperature")).isVisible();
         Browsers.axeFindsNothing(page);
         Browsers.nothingSticksOut(page);
@@ -109,7 +66,7 @@ final class PageTest {
     @CsvSource({"390,844,LIGHT", "1180,820,DARK"})
     void aLostProbe_isUnmistakable(int width, int height, ColorScheme scheme) {
         serve(Scenario.CLEAN, 900, true);
-        Page page = page(width, height, scheme);
+        Page page = SERVED.page(width, height, scheme);
         assertThat(part(page, "sentence-state")).containsText("No word from the probe since");
         assertThat(part(page, "sentence-act")).containsText("Last seen 97.");
         assertThat(part(page, "note")).hasText("/dev/ttyUSB0 was unplugged. Plug it in again; I keep looking.");
@@ -123,7 +80,7 @@ final class PageTest {
     @Test
     void textAtTwiceTheSize_isAllThere() {
         serve(Scenario.CLEAN, 900);
-        Page page = page(640, 900, ColorScheme.LIGHT);
+        Page page = SERVED.page(640, 900, ColorScheme.LIGHT);
         assertThat(part(page, "sentence-act")).hasText("Set tests in 5 to 15 minutes.");
         page.evaluate("document.documentElement.style.fontSize = '225%'");
         Browsers.nothingSticksOut(page);
@@ -134,7 +91,7 @@ final class PageTest {
     @Test
     void theClimb_saysInWordsWhatItDraws() {
         serve(Scenario.CLEAN, 900);
-        Page page = page(1180, 820, ColorScheme.LIGHT);
+        Page page = SERVED.page(1180, 820, ColorScheme.LIGHT);
         assertThat(part(page, "climb"))
                 .hasAttribute(
                         "aria-label",
@@ -146,7 +103,7 @@ final class PageTest {
     @Test
     void oneTap_turnsEverythingToFahrenheitAndIsRemembered() {
         serve(Scenario.CLEAN, 900);
-        Page page = page(1180, 820, ColorScheme.LIGHT);
+        Page page = SERVED.page(1180, 820, ColorScheme.LIGHT);
         assertThat(part(page, "temperature")).containsText("°C");
         part(page, "unit").click();
         assertThat(part(page, "temperature")).containsText("°F");
@@ -158,7 +115,7 @@ final class PageTest {
     @Test
     void aCall_takesTheKeyboardAloneAndStandsAcknowledgedAfterwards() {
         serve(Scenario.CLEAN, 1500);
-        Page page = page(390, 844, ColorScheme.DARK);
+        Page page = SERVED.page(390, 844, ColorScheme.DARK);
         assertThat(part(page, "call-title")).hasText("Start the set tests now.");
         assertThat(part(page, "sentence")).isHidden();
         assertThat(page.locator("body")).hasAttribute("data-look", "call");
@@ -171,7 +128,7 @@ final class PageTest {
     @Test
     void theCallsButton_isLargeEnoughForAStickyFinger() {
         serve(Scenario.CLEAN, 1500);
-        Page page = page(390, 844, ColorScheme.LIGHT);
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT);
         assertThat(part(page, "acknowledge")).isVisible();
         assertThat(part(page, "acknowledge").boundingBox().height).isGreaterThanOrEqualTo(72);
     }
@@ -179,7 +136,7 @@ final class PageTest {
     @Test
     void aCall_soundsOnceTheCookAllowedIt() {
         serve(Scenario.CLEAN, 1500);
-        Page page = page(1180, 820, ColorScheme.LIGHT);
+        Page page = SERVED.page(1180, 820, ColorScheme.LIGHT);
         // A stub that counts the tones through the browser's own interface.
         page.evaluate("() => { window.tones = 0; const start = OscillatorNode.prototype.start;"
                 + "OscillatorNode.prototype.start = function (at) { window.tones++; return start.call(this, at); }; }");
@@ -195,7 +152,7 @@ final class PageTest {
     @Test
     void aCallThatCanWait_isPutAsideAndTakenBack() {
         serve(Scenario.STALL, 1270);
-        Page page = page(390, 844, ColorScheme.LIGHT);
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT);
         assertThat(part(page, "not-now")).hasText("Not now");
         Browsers.axeFindsNothing(page);
         Browsers.nothingSticksOut(page);
@@ -212,7 +169,7 @@ final class PageTest {
     @Test
     void aCallThatCannotWait_isNotToBePutAside() {
         serve(Scenario.CLEAN, 1500);
-        Page page = page(1180, 820, ColorScheme.LIGHT);
+        Page page = SERVED.page(1180, 820, ColorScheme.LIGHT);
         assertThat(part(page, "acknowledge")).isVisible();
         assertThat(part(page, "not-now")).hasCount(0);
     }
@@ -220,7 +177,7 @@ final class PageTest {
     @Test
     void everyCall_comesInOrderOfUrgency() {
         serve(Scenario.STALL, 1270);
-        Page page = page(1180, 820, ColorScheme.LIGHT);
+        Page page = SERVED.page(1180, 820, ColorScheme.LIGHT);
         assertThat(part(page, "call-title")).containsText("It is cooling");
         assertThat(part(page, "call-act")).hasText("Is the heat on?");
         Browsers.axeFindsNothing(page);
@@ -229,7 +186,7 @@ final class PageTest {
     @Test
     void aNewCook_isOfferedWhenThePanIsOffTheHeat() {
         serve(Scenario.CLEAN, 1820);
-        Page page = page(1180, 820, ColorScheme.LIGHT);
+        Page page = SERVED.page(1180, 820, ColorScheme.LIGHT);
         assertThat(part(page, "sentence-state")).hasText("Off the heat.");
         part(page, "new-cook").click();
         assertThat(part(page, "sentence-state")).hasText("Waiting for the thermometer.");
@@ -239,12 +196,11 @@ final class PageTest {
     @Test
     void nothing_isAskedFromElsewhere() {
         serve(Scenario.CLEAN, 900);
-        BrowserContext context = browsers.browser().newContext();
-        Page page = context.newPage();
+        Page page = SERVED.context(1180, 820, ColorScheme.LIGHT).newPage();
         List<String> asked = new CopyOnWriteArrayList<>();
         page.onRequest(request -> asked.add(request.url()));
-        page.navigate(address());
+        page.navigate(SERVED.address());
         assertThat(part(page, "temperature")).isVisible();
-        assertThat(asked).isNotEmpty().allMatch(url -> url.startsWith(address()));
+        assertThat(asked).isNotEmpty().allMatch(url -> url.startsWith(SERVED.address()));
     }
 }

@@ -3,7 +3,6 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
@@ -12,11 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.cook.Cooks;
@@ -28,11 +25,11 @@ import spoonfall.kitchen.Thermometry;
 import spoonfall.kitchen.ToldProbe;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.trace.Trace;
-import spoonfall.web.WebServer;
 
 /** Two pans, a canner and several pages in a real browser. */
 final class PansTest {
-    private static Browsers browsers;
+    @RegisterExtension
+    private static final ServedPage SERVED = new ServedPage();
 
     private final Trace clean = Cooks.trace(Scenario.CLEAN, 1);
     private final Trace stall = Cooks.trace(Scenario.STALL, 1);
@@ -44,46 +41,19 @@ final class PansTest {
                     kitchen("big pan", "Seville orange and ginger", big, clean),
                     kitchen("small pan", "Lemon and thyme", small, stall)),
             Optional.of(new Canner(clock -> inCanner, System::nanoTime, Thermometry.none())));
-    private final WebServer server = new WebServer(kitchens, "127.0.0.1", 0);
-
-    private final List<BrowserContext> contexts = new ArrayList<>();
-
-    @BeforeAll
-    static void open() {
-        browsers = Browsers.open();
-    }
-
-    @AfterAll
-    static void close() {
-        browsers.close();
-    }
 
     @BeforeEach
     void serve() {
-        kitchens.start();
-        server.start();
+        SERVED.serve(kitchens);
         big.playUntil(900);
         small.playUntil(900);
         inCanner.say(95.9, 1);
-    }
-
-    @AfterEach
-    void stop() {
-        contexts.forEach(BrowserContext::close);
-        server.close();
-        kitchens.close();
     }
 
     private static Kitchen kitchen(String pan, String batch, HeldTrace probe, Trace trace) {
         KitchenPlan plan =
                 KitchenPlan.live("Hollin Bank", batch, Cooks.settings(trace), 1).inPan(pan);
         return new Kitchen(plan, clock -> List.of(probe), System::nanoTime);
-    }
-
-    private Page page(int width, int height, ColorScheme scheme, String hash) {
-        BrowserContext context = browsers.context(width, height, scheme);
-        contexts.add(context);
-        return Browsers.open(context, "http://localhost:" + server.port() + "/" + hash);
     }
 
     private static Locator part(Page page, String name) {
@@ -97,7 +67,7 @@ final class PansTest {
     @ParameterizedTest
     @CsvSource({"390,844,LIGHT", "390,844,DARK", "1180,820,LIGHT", "1440,900,DARK"})
     void theRow_showsEveryPanAndTheCanner_inEverySize(int width, int height, ColorScheme scheme) {
-        Page page = page(width, height, scheme, "");
+        Page page = SERVED.page(width, height, scheme, "");
         assertThat(pan(page, "Big pan")).hasAttribute("aria-current", "true");
         assertThat(pan(page, "Small pan")).hasText(Pattern.compile("Small pan \\S.*"));
         assertThat(pan(page, "Small pan")).not().hasAttribute("aria-current", "true");
@@ -112,7 +82,7 @@ final class PansTest {
 
     @Test
     void aTap_goesOverToTheOtherPanAndStaysThereWhenThePageIsLoadedAgain() {
-        Page page = page(390, 844, ColorScheme.LIGHT, "");
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT, "");
         assertThat(part(page, "batch")).hasText("Seville orange and ginger");
         pan(page, "Small pan").click();
         assertThat(part(page, "batch")).hasText("Lemon and thyme");
@@ -130,15 +100,15 @@ final class PansTest {
 
     @Test
     void twoPagesOnTwoPans_areBothCalled_andBothSeeTheAnswerAtOnce() {
-        Page one = page(390, 844, ColorScheme.LIGHT, "");
-        Page other = page(1180, 820, ColorScheme.DARK, "#pan=small%20pan");
+        Page one = SERVED.page(390, 844, ColorScheme.LIGHT, "");
+        Page other = SERVED.page(1180, 820, ColorScheme.DARK, "#pan=small%20pan");
         assertThat(part(other, "batch")).hasText("Lemon and thyme");
         small.playUntil(1270);
         for (Page page : List.of(one, other)) {
             assertThat(part(page, "call-title")).containsText("Small pan: It is cooling");
             assertThat(page.locator("body")).hasAttribute("data-look", "call");
         }
-        Page late = page(1440, 900, ColorScheme.LIGHT, "");
+        Page late = SERVED.page(1440, 900, ColorScheme.LIGHT, "");
         assertThat(part(late, "call-title")).containsText("Small pan: It is cooling");
 
         part(one, "acknowledge").click();
@@ -152,7 +122,7 @@ final class PansTest {
 
     @Test
     void aMoreUrgentCall_takesTheTopWhicheverPanItIsOf() {
-        Page page = page(1180, 820, ColorScheme.LIGHT, "");
+        Page page = SERVED.page(1180, 820, ColorScheme.LIGHT, "");
         pan(page, "Small pan").click();
         assertThat(part(page, "batch")).hasText("Lemon and thyme");
         small.playUntil(1270);
@@ -168,7 +138,7 @@ final class PansTest {
 
     @Test
     void aNoteHalfWritten_staysWithItsPan() {
-        Page page = page(390, 844, ColorScheme.LIGHT, "");
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT, "");
         part(page, "notes").locator("summary").click();
         Locator text = part(page, "note-text");
         text.fill("Too thin at ");
@@ -190,7 +160,7 @@ final class PansTest {
 
     @Test
     void whatIsWrittenOnWhileANoteIsOnItsWay_isNotLost() {
-        Page page = page(390, 844, ColorScheme.LIGHT, "");
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT, "");
         List<Route> held = new ArrayList<>();
         page.route("**/notes*", held::add);
         part(page, "notes").locator("summary").click();
@@ -208,7 +178,7 @@ final class PansTest {
 
     @Test
     void textAtTwiceTheSize_isAllThereOnAPhone() {
-        Page page = page(390, 844, ColorScheme.LIGHT, "");
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT, "");
         assertThat(pan(page, "Canner")).containsText("95.9 °C");
         page.evaluate("document.documentElement.style.fontSize = '200%'");
         for (String name : List.of("Big pan", "Small pan", "Canner")) {
@@ -221,7 +191,7 @@ final class PansTest {
 
     @Test
     void anAddressOfAPanThatIsNotThere_showsTheFirstAndSaysSo() {
-        Page page = page(390, 844, ColorScheme.LIGHT, "#pan=middle");
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT, "#pan=middle");
         assertThat(part(page, "batch")).hasText("Seville orange and ginger");
         assertThat(part(page, "pans")).containsText("No pan is called “middle” here. This is another one.");
         Browsers.isAccessibleAndFits(page);

@@ -76,6 +76,7 @@ final class PlanPageTest {
             page.getByTestId("new-cook").click();
             page.getByTestId("to-plan").click();
             page.getByTestId("plan-cook").click();
+            assertThat(page.getByTestId("plan-attached")).containsText("The next cook has a plan");
             cooks(kitchen);
             assertThat(page.getByTestId("plan-say")).isVisible();
             assertThat(page.getByTestId("plan-jars")).hasValue(""); // not what the cook before it filled

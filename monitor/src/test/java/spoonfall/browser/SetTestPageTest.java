@@ -9,11 +9,9 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.cook.Cooks;
@@ -21,27 +19,17 @@ import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.trace.Trace;
-import spoonfall.web.WebServer;
 
 /** Set tests on the page, in a real browser, by a cook whose time the test decides. */
 final class SetTestPageTest {
     private static final double IN_THE_WINDOW_S = 1560;
-    private static Browsers browsers;
+
+    @RegisterExtension
+    private static final ServedPage SERVED = new ServedPage();
 
     private final Trace trace = Cooks.trace(Scenario.PAST, 1);
     private SteppedProbe probe;
     private Kitchen kitchen;
-    private WebServer server;
-
-    @BeforeAll
-    static void open() {
-        browsers = Browsers.open();
-    }
-
-    @AfterAll
-    static void close() {
-        browsers.close();
-    }
 
     @BeforeEach
     void serve() {
@@ -49,19 +37,7 @@ final class SetTestPageTest {
         KitchenPlan plan =
                 KitchenPlan.live("Hollin Bank", "Seville orange and ginger, batch 14", Cooks.settings(trace), 1);
         kitchen = new Kitchen(plan, clock -> List.of(probe), System::nanoTime);
-        server = new WebServer(kitchen, "127.0.0.1", 0);
-        kitchen.start();
-        server.start();
-    }
-
-    @AfterEach
-    void stop() {
-        server.close();
-        kitchen.close();
-    }
-
-    private Page page(int width, int height, ColorScheme scheme) {
-        return Browsers.open(browsers.context(width, height, scheme), "http://localhost:" + server.port() + "/");
+        SERVED.serve(kitchen);
     }
 
     private static Locator part(Page page, String name) {
@@ -86,7 +62,7 @@ final class SetTestPageTest {
     void aWholeTest_isAccessibleAndFitsInEverySize(int width, int height, ColorScheme scheme) {
         String size = width + "-" + scheme;
         probe.play(IN_THE_WINDOW_S);
-        Page page = page(width, height, scheme);
+        Page page = SERVED.page(width, height, scheme);
         part(page, "acknowledge").click();
         assertThat(part(page, "test-begin")).isVisible();
         isLarge(part(page, "test-begin"));
@@ -131,8 +107,8 @@ final class SetTestPageTest {
     @Test
     void twoPages_seeTheSameTestAndEitherAnswers() {
         probe.play(IN_THE_WINDOW_S);
-        Page one = page(390, 844, ColorScheme.LIGHT);
-        Page other = page(1180, 820, ColorScheme.DARK);
+        Page one = SERVED.page(390, 844, ColorScheme.LIGHT);
+        Page other = SERVED.page(1180, 820, ColorScheme.DARK);
         part(one, "test-begin").click();
         assertThat(part(other, "test-timer")).hasText("1:30");
         part(other, "seen-thickens").click();
@@ -147,7 +123,7 @@ final class SetTestPageTest {
     @Test
     void theKeyboardAlone_testsAndAnswers() {
         probe.play(IN_THE_WINDOW_S);
-        Page page = page(1180, 820, ColorScheme.LIGHT);
+        Page page = SERVED.page(1180, 820, ColorScheme.LIGHT);
         assertThat(part(page, "acknowledge")).isFocused();
         page.keyboard().press("Enter");
         assertThat(part(page, "call")).isHidden();
@@ -164,7 +140,7 @@ final class SetTestPageTest {
     @Test
     void aPlateOfTwoMinutes_isChosenBeforehand() {
         probe.play(IN_THE_WINDOW_S);
-        Page page = page(1180, 820, ColorScheme.LIGHT);
+        Page page = SERVED.page(1180, 820, ColorScheme.LIGHT);
         page.getByLabel("120 s").check();
         part(page, "test-begin").click();
         assertThat(part(page, "test-timer")).hasText("2:00");

@@ -10,12 +10,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,29 +23,17 @@ import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Thermometry;
 import spoonfall.kitchen.ToldProbe;
 import spoonfall.log.CalibrationBook;
-import spoonfall.web.WebServer;
 
 /** The guided check in a real browser, with thermometers that live through a minute at once. */
 final class ThermometerTest {
-    private static Browsers browsers;
+    @RegisterExtension
+    private static final ServedPage SERVED = new ServedPage();
 
     @TempDir
     Path folder = Path.of("");
 
     private final ToldProbe pan = new ToldProbe("pan", 0.03);
     private final ToldProbe clip = new ToldProbe("clip", 0.03);
-    private @Nullable Kitchen kitchen;
-    private @Nullable WebServer server;
-
-    @BeforeAll
-    static void open() {
-        browsers = Browsers.open();
-    }
-
-    @AfterAll
-    static void close() {
-        browsers.close();
-    }
 
     @BeforeEach
     void serve() {
@@ -56,28 +41,7 @@ final class ThermometerTest {
                 KitchenPlan.live("Hollin Bank", "batch 14", new CookSettings(WaterBoil.atElevation(1240), 4.4), 1);
         Thermometry thermometry =
                 Thermometry.of(List.of(), new CalibrationBook(folder.resolve("calibrations.json")), Optional.empty());
-        Kitchen started = new Kitchen(plan, clock -> List.of(pan, clip), System::nanoTime, thermometry);
-        kitchen = started;
-        server = new WebServer(started, "127.0.0.1", 0);
-        started.start();
-        server.start();
-    }
-
-    @AfterEach
-    void stop() {
-        if (server != null) {
-            server.close();
-        }
-        if (kitchen != null) {
-            kitchen.close();
-        }
-    }
-
-    private Page page(int width, int height, ColorScheme scheme) {
-        if (server == null) {
-            throw new IllegalStateException("nothing is served");
-        }
-        return Browsers.open(browsers.context(width, height, scheme), "http://localhost:" + server.port() + "/");
+        SERVED.serve(new Kitchen(plan, clock -> List.of(pan, clip), System::nanoTime, thermometry));
     }
 
     private static Locator part(Page page, String name) {
@@ -91,7 +55,7 @@ final class ThermometerTest {
     @Test
     void aNewCook_isLedFromThePanToTodaysWaterBoilAndBack() {
         pan.say(80, 5);
-        Page page = page(390, 844, ColorScheme.LIGHT);
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT);
         assertThat(part(page, "trust")).containsText("Never checked in boiling water: it may be off by ±2.5°.");
         part(page, "to-thermometer").click();
         assertThat(part(page, "check-state")).isFocused();
@@ -120,7 +84,7 @@ final class ThermometerTest {
     @Test
     void aThermometer_isCorrectedAndThatIsTakenBack_byKeyboardAlone() {
         pan.say(80, 5);
-        Page page = page(1180, 820, ColorScheme.DARK);
+        Page page = SERVED.page(1180, 820, ColorScheme.DARK);
         Browsers.press(part(page, "to-thermometer"), "Enter");
         assertThat(part(page, "check-state")).isFocused();
         Browsers.press(part(page, "check-act"), "Enter");
@@ -135,7 +99,7 @@ final class ThermometerTest {
     @Test
     void whatIsTyped_isTakenOrRefusedInWords() {
         pan.say(80, 5);
-        Page page = page(390, 844, ColorScheme.LIGHT);
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT);
         part(page, "to-thermometer").click();
         part(page, "base-how").selectOption("sea-level");
         part(page, "base-pressure").fill("1016");
@@ -150,7 +114,7 @@ final class ThermometerTest {
 
     @Test
     void aSecondThermometerThatDisagrees_isSeenAndCalls() {
-        Page page = page(390, 844, ColorScheme.LIGHT);
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT);
         for (int i = 0; i < 120; i++) {
             pan.say(80, 1);
             clip.say(84, 1);
@@ -168,7 +132,7 @@ final class ThermometerTest {
     })
     void everyStepInEverySize_isAccessibleAndFits(int width, int height, ColorScheme scheme, int textPercent) {
         pan.say(80, 5);
-        Page page = page(width, height, scheme);
+        Page page = SERVED.page(width, height, scheme);
         part(page, "to-thermometer").click();
         page.evaluate("percent => { document.documentElement.style.fontSize = percent + '%'; }", textPercent);
         Browsers.isAccessibleAndFits(page);

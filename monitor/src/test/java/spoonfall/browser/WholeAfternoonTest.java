@@ -3,30 +3,23 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import spoonfall.alarm.AlarmState;
 import spoonfall.cook.Cooks;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
-import spoonfall.kitchen.Kitchens;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.trace.Trace;
-import spoonfall.web.WebServer;
 
 /**
  * From cold plates to jars that sealed, on a phone and a tablet that show the same, once by fingers and once by the keyboard
@@ -35,7 +28,9 @@ import spoonfall.web.WebServer;
 final class WholeAfternoonTest {
     private static final int JARS = 6;
     private static final int TWELVE_HOURS_S = 12 * 3600;
-    private static Browsers browsers;
+
+    @RegisterExtension
+    private static final ServedPage SERVED = new ServedPage();
 
     private final Trace trace = Cooks.trace(Scenario.PAST, 1);
     private final AtomicLong nanos = new AtomicLong(1_000_000_000L);
@@ -44,33 +39,12 @@ final class WholeAfternoonTest {
             KitchenPlan.live("Hollin Bank", "Seville orange and ginger, batch 14", Cooks.settings(trace), 1),
             clock -> List.of(probe),
             nanos::get);
-    private final Kitchens kitchens = Kitchens.one(pan);
-    private final WebServer server = new WebServer(kitchens, "127.0.0.1", 0);
-    private final List<BrowserContext> contexts = new ArrayList<>();
     private CookAtPage cook = new CookAtPage.ByFingers();
     private double playedS;
 
-    @BeforeAll
-    static void open() {
-        browsers = Browsers.open();
-    }
-
-    @AfterAll
-    static void close() {
-        browsers.close();
-    }
-
     @BeforeEach
     void serve() {
-        kitchens.start();
-        server.start();
-    }
-
-    @AfterEach
-    void stop() {
-        contexts.forEach(BrowserContext::close);
-        server.close();
-        kitchens.close();
+        SERVED.serve(pan);
     }
 
     @Test
@@ -287,13 +261,7 @@ final class WholeAfternoonTest {
     }
 
     private Page page(int width, int height, ColorScheme scheme) {
-        BrowserContext context = browsers.browser()
-                .newContext(new Browser.NewContextOptions()
-                        .setViewportSize(width, height)
-                        .setHasTouch(true)
-                        .setColorScheme(scheme));
-        contexts.add(context);
-        return Browsers.open(context, "http://localhost:" + server.port() + "/");
+        return Browsers.open(SERVED.touchContext(width, height, scheme), SERVED.address());
     }
 
     private static Locator part(Page page, String name) {
