@@ -42,6 +42,12 @@ test('minutes that count down are said at ten, five and two', () => {
   assert.deepEqual(said, [0, 0, 1, 0, 0, 0, 0, 1, 0, 1]);
 });
 
+test('of a range its middle counts', () => {
+  const act = (when) => [20, { saying: { ...boiling, act: `Set tests ${when}.` } }];
+  const said = told([[1, {}], act('in 5 to 40 minutes'), act('in 5 to 15 minutes'), act('within 15 minutes'), act('within 10 minutes')]);
+  assert.deepEqual(said.map((all) => all.length), [0, 0, 1, 0, 1]);
+});
+
 test('what to do is said when it changes, and a state only when there is nothing to do', () => {
   const said = told([
     [1, {}],

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { clock, degrees, difference, fill, inMinutes, temperature } from '../../main/resources/dashboard/words.js';
+import { clock, degrees, difference, fill, inMinutes, inMinutesBetween, temperature } from '../../main/resources/dashboard/words.js';
 
 test('temperatures and differences follow the unit', () => {
   assert.equal(temperature(98.2, 'C'), '98.2 °C');
@@ -18,6 +18,13 @@ test('marks are filled in and anything else is left alone', () => {
 
 test('without a clock the minutes of the cook are told', () => {
   assert.equal(clock(150, null), '2 min');
+});
+
+test('how long until something is said as a range where no more is known', () => {
+  assert.equal(inMinutesBetween(10, 10), 'in 10 min');
+  assert.equal(inMinutesBetween(5, 15), 'in 5 to 15 min');
+  assert.equal(inMinutesBetween(0, 15), 'within 15 min');
+  assert.equal(inMinutesBetween(0, 0), 'now');
 });
 
 test('how long until something is said in whole minutes', () => {

@@ -2,7 +2,7 @@
 
 import { put } from './elements.js';
 import { basisWords } from './thermometer-words.js';
-import { clock, degrees, difference, fill, inMinutes, temperature } from './words.js';
+import { clock, degrees, difference, fill, inMinutes, inMinutesBetween, temperature } from './words.js';
 
 /** The sentence. Returns update(saying, hidden). */
 export function mountSentence(section, state, act, note) {
@@ -104,7 +104,8 @@ export function mountComingUp(list, nothing) {
 function stepWords(step, now, at) {
   const [from, until] = [step.fromT, step.untilT].map((t) => (t === undefined ? '' : clock(t, at)));
   const range = from === until ? '' : `, ${from} to ${until}`;
-  return [step.state, clock(step.t, at), step.text + range, step.state === 'done' ? 'done' : inMinutes(step.t - now)];
+  const how = step.leastMinutes === undefined ? inMinutes(step.t - now) : inMinutesBetween(step.leastMinutes, step.mostMinutes);
+  return [step.state, clock(step.t, at), step.text + range, step.state === 'done' ? 'done' : how];
 }
 
 function row([state, when, what, how]) {

@@ -3,7 +3,7 @@
 import { clock } from './words.js';
 
 const MARK = /\{(temp|diff|clock):(-?[0-9.]+)\}/g;
-const WHEN = /in about (?:a|(\d+)) minutes?|in (\d+) to \d+ minutes|any moment now/;
+const WHEN = /in about (?:a|(\d+)) minutes?|(?:in (\d+) to|within) (\d+) minutes|any moment now/;
 const WORTH_SAYING = [2, 5, 10];
 
 /** An urgent call that nobody answers is said again after so long. */
@@ -133,9 +133,13 @@ function newSentence(memory, saying) {
   return { what, leftMinutes, news: !same || left < memory.leftMinutes };
 }
 
+/** The least of the minutes worth saying that are not below those of the sentence; of a range its middle counts. */
 function minutesLeft(matters) {
-  const found = WHEN.exec(matters);
-  const minutes = found ? Number(found[1] ?? found[2] ?? 1) : Infinity;
+  const [found, about, low, high] = WHEN.exec(matters) ?? [];
+  if (found === undefined) {
+    return Infinity;
+  }
+  const minutes = high === undefined ? Number(about ?? 1) : (Number(low ?? 0) + Number(high)) / 2;
   return WORTH_SAYING.find((worth) => minutes <= worth) ?? Infinity;
 }
 

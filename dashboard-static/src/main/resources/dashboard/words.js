@@ -38,6 +38,14 @@ export function inMinutes(seconds) {
   return minutes < 120 ? `in ${minutes} min` : `in ${Math.round(minutes / 60)} h`;
 }
 
+/** How long until what is known to lie between so many minutes, such as "in 7 min" or "in 10 to 25 min". @param {number} least @param {number} most */
+export function inMinutesBetween(least, most) {
+  if (least === most) {
+    return inMinutes(60 * least);
+  }
+  return least === 0 ? `within ${most} min` : `in ${least} to ${most} min`;
+}
+
 /**
  * A text with its marks {temp:…}, {diff:…} and {clock:…} filled in.
  * @param {string} text @param {Unit} unit @param {number | null} startedAtMs

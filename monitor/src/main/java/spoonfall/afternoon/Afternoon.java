@@ -13,6 +13,7 @@ import spoonfall.cook.CalmTime;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Due;
 import spoonfall.cook.Forecast;
+import spoonfall.cook.Quiet;
 
 /**
  * One afternoon: feed it the pan and what somebody says, and it says what is done and what is due. Every word can be
@@ -32,6 +33,7 @@ public final class Afternoon {
     private final List<Reminder> reminders = new ArrayList<>();
     private final CalmTime window = new CalmTime();
     private final CalmTime set = new CalmTime();
+    private final Quiet quiet = new Quiet();
     private PanWatch watch = new PanWatch();
     private Optional<Schedule.Outlook> outlook = Optional.empty();
     private Progress progress;
@@ -62,6 +64,7 @@ public final class Afternoon {
         Optional<Step> after = progress.current();
         boolean lapsed = before.isPresent() && !before.map(Step::id).equals(after.map(Step::id));
         status.ifPresent(pan -> watch.look(t, pan).forEach(this::note));
+        status.ifPresent(pan -> quiet.follow(t, pan.stage(), pan.forecast()));
         outlook = status.flatMap(CookStatus::forecast).map(this::calm);
         if (outlook.isEmpty()) {
             window.forget();
@@ -74,19 +77,14 @@ public final class Afternoon {
     }
 
     private Schedule.Outlook calm(Forecast forecast) {
-        double windowT = window.settle(t, forecast.windowS());
-        double setT = set.settle(t, forecast.etaS());
         double share = forecast.etaS() > 0 ? forecast.windowS() / forecast.etaS() : 0;
         return new Schedule.Outlook(
-                moment(
-                        windowT,
-                        share * (forecast.lowS() - forecast.etaS()),
-                        share * (forecast.highS() - forecast.etaS())),
-                moment(setT, forecast.lowS() - forecast.etaS(), forecast.highS() - forecast.etaS()));
+                moment(window.settle(t, forecast.windowS(), share * forecast.lowS(), share * forecast.highS())),
+                moment(set.settle(t, forecast.etaS(), forecast.lowS(), forecast.highS())));
     }
 
-    private static Moment moment(double t, double earlierS, double laterS) {
-        return new Moment(t, t + earlierS, t + laterS, true);
+    private static Moment moment(CalmTime.Shown shown) {
+        return new Moment(shown.t(), shown.fromT(), shown.untilT(), true, Optional.of(shown.howLong()));
     }
 
     /** A new cook has begun in the pan, as after a check of the thermometer: what the probe saw counts no more. */
@@ -250,7 +248,8 @@ public final class Afternoon {
             String key = preparation.id() + " " + preparation.minutes();
             Due due = dues.computeIfAbsent(key, id -> new Due(preparation.leadS()));
             double forT = begins.get().t();
-            if (due.comes(t, forT - t)) {
+            if (!quiet.isAt(t) && due.comes(t, forT - t)) {
+                quiet.told(t);
                 String step = notes().step(preparation.before()).orElseThrow().name();
                 reminders.add(Reminder.ahead(t, preparation.id(), preparation.name(), step, forT));
             }

@@ -40,7 +40,7 @@ final class Schedule {
     }
 
     private void plan(Optional<Outlook> outlook) {
-        Moment at = new Moment(t, t, t, false);
+        Moment at = Moment.usual(t);
         boolean first = true;
         List<Step> open = progress.notes().steps().stream()
                 .filter(step -> !progress.way(step).over())
@@ -53,7 +53,7 @@ final class Schedule {
             }
             double takesS = step.kind() == Step.Kind.OPTIONAL ? 0 : step.usualS();
             double sinceT = begunT.orElse(t);
-            Moment ends = first ? new Moment(sinceT, sinceT, sinceT, false).plus(takesS) : at.plus(takesS);
+            Moment ends = first ? Moment.usual(sinceT).plus(takesS) : at.plus(takesS);
             ends = anchored(step, i + 1 < open.size() ? Optional.of(open.get(i + 1)) : Optional.empty(), ends, outlook)
                     .notBefore(t);
             if (first && begunT.isPresent()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.cook.HowLong;
 
 /**
  * An afternoon as it stands, in seconds of the afternoon.
@@ -44,16 +45,22 @@ public record Timeline(double t, List<StepLine> steps, List<PreparationLine> pre
      * @param fromT early end of its 90 % interval; the same as {@code t} when it rests on habit and not on a forecast
      * @param untilT late end of it
      * @param forecast whether it rests on the forecast; else on the usual minutes
+     * @param howLong how long until then, calmed; only of what the forecast itself is of
      */
-    public record Moment(double t, double fromT, double untilT, boolean forecast) {
+    public record Moment(double t, double fromT, double untilT, boolean forecast, Optional<HowLong> howLong) {
+        /** One that rests on the usual minutes. */
+        static Moment usual(double t) {
+            return new Moment(t, t, t, false, Optional.empty());
+        }
+
         /** The moment so many seconds later. */
         Moment plus(double s) {
-            return new Moment(t + s, fromT + s, untilT + s, forecast);
+            return new Moment(t + s, fromT + s, untilT + s, forecast, Optional.empty());
         }
 
         /** The moment, or now if it is over. */
         Moment notBefore(double nowT) {
-            return new Moment(Math.max(t, nowT), Math.max(fromT, nowT), Math.max(untilT, nowT), forecast);
+            return new Moment(Math.max(t, nowT), Math.max(fromT, nowT), Math.max(untilT, nowT), forecast, howLong);
         }
     }
 

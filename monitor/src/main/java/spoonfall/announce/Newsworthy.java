@@ -1,8 +1,8 @@
 package spoonfall.announce;
 
-import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import spoonfall.words.Saying;
 
 /**
@@ -11,7 +11,7 @@ import spoonfall.words.Saying;
  */
 final class Newsworthy {
     private static final Pattern WHEN =
-            Pattern.compile("in about (?:a|(\\d+)) minutes?|in (\\d+) to \\d+ minutes|any moment now");
+            Pattern.compile("in about (?:a|(\\d+)) minutes?|(?:in (\\d+) to|within) (\\d+) minutes|any moment now");
     private static final int[] WORTH_SAYING = {2, 5, 10};
     private static final int FAR = Integer.MAX_VALUE;
 
@@ -29,19 +29,24 @@ final class Newsworthy {
         return news;
     }
 
-    /** The least of the minutes worth saying that are not below those of the sentence. */
+    /** The least of the minutes worth saying that are not below those of the sentence; of a range its middle counts. */
     private static int left(String matters) {
         Matcher matcher = WHEN.matcher(matters);
-        OptionalInt minutes = OptionalInt.empty();
-        if (matcher.find()) {
-            String digits = matcher.group(1) != null ? matcher.group(1) : matcher.group(2);
-            minutes = OptionalInt.of(digits == null ? 1 : Integer.parseInt(digits));
+        if (!matcher.find()) {
+            return FAR;
         }
+        double minutes = matcher.group(3) == null
+                ? digits(matcher.group(1), 1)
+                : (digits(matcher.group(2), 0) + digits(matcher.group(3), 0)) / 2.0;
         for (int worth : WORTH_SAYING) {
-            if (minutes.isPresent() && minutes.getAsInt() <= worth) {
+            if (minutes <= worth) {
                 return worth;
             }
         }
         return FAR;
+    }
+
+    private static int digits(@Nullable String group, int otherwise) {
+        return group == null ? otherwise : Integer.parseInt(group);
     }
 }

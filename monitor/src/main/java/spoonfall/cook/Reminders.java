@@ -17,6 +17,7 @@ final class Reminders {
     private final Due plates = new Due(ReminderName.CHILL_PLATES.leadS());
     private final Due jars = new Due(ReminderName.WARM_JARS.leadS());
     private final StirWatch stirs = new StirWatch();
+    private final Quiet quiet = new Quiet();
     private double thickT = Double.NaN;
     private double saidStirT = Double.NEGATIVE_INFINITY;
 
@@ -30,6 +31,7 @@ final class Reminders {
     void endSecond(Signals now, Stage stage, double solids, Optional<Forecast> forecast, List<CookEvent> events) {
         double t = now.t();
         stirs.endSecond(now);
+        quiet.follow(t, stage, forecast);
         if (stage != Stage.ROLLING_BOIL) {
             thickT = Double.NaN;
         } else if (Double.isNaN(thickT) && solids >= THICK) {
@@ -38,14 +40,15 @@ final class Reminders {
         if (forecast.isPresent() && plates.comes(t, forecast.get().windowS())) {
             String at = clock(t + forecast.get().windowS());
             String text = "Put the plates in the freezer now: set tests at about " + at + ".";
-            events.add(new CookEvent.Reminded(t, ReminderName.CHILL_PLATES, text));
+            say(t, ReminderName.CHILL_PLATES, text, events); // the set tests need them: they wait for nothing
+        }
+        if (quiet.isAt(t)) {
+            return;
         }
         if (forecast.isPresent() && jars.comes(t, forecast.get().etaS())) {
             String at = clock(t + forecast.get().etaS());
-            events.add(new CookEvent.Reminded(
-                    t, ReminderName.WARM_JARS, "Warm the jars now: it sets at about " + at + "."));
-        }
-        if (!Double.isNaN(thickT) && solids >= THICK) {
+            say(t, ReminderName.WARM_JARS, "Warm the jars now: it sets at about " + at + ".", events);
+        } else if (!Double.isNaN(thickT) && solids >= THICK) {
             remindOfStirring(t, stirs.sees(now), events);
         }
     }
@@ -60,7 +63,12 @@ final class Reminders {
         String text = sees
                 ? "Stir down to the base: nobody seems to have since " + clock(sinceT) + "."
                 : "Stir down to the base now and then: it is thick by now.";
-        events.add(new CookEvent.Reminded(t, ReminderName.STIR, text));
+        say(t, ReminderName.STIR, text, events);
+    }
+
+    private void say(double t, ReminderName name, String text, List<CookEvent> events) {
+        quiet.told(t);
+        events.add(new CookEvent.Reminded(t, name, text));
     }
 
     /** The mark of a moment, to be told as the reader's time of day. */

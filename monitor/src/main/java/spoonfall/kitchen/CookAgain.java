@@ -20,7 +20,6 @@ import spoonfall.log.planned.PlannedBatch;
 import spoonfall.probe.Reading;
 import spoonfall.words.Outlook;
 import spoonfall.words.Saying;
-import spoonfall.words.TestSayings;
 
 /**
  * A cook out of the record, gone through again as it was watched: every reading and every word in its place, with what was said at each
@@ -178,11 +177,8 @@ public final class CookAgain {
             cook.monitor().advanceTo(cook.nanosAt(nextS * 1000)).forEach(witness::happened);
             CookStatus status = cook.monitor().status();
             List<CookAlarm> alarms = cook.monitor().alarms();
-            Outlook told = cook.story().tell(status, alarms);
-            witness.saw(
-                    status,
-                    TestSayings.over(told, cook.monitor().tests(), status, alarms)
-                            .saying());
+            Outlook told = cook.story().tell(status, alarms, cook.monitor().tests());
+            witness.saw(status, told.saying());
         }
     }
 }

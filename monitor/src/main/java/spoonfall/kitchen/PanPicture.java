@@ -6,7 +6,6 @@ import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookStatus;
 import spoonfall.words.Outlook;
-import spoonfall.words.TestSayings;
 
 /** What a page shows of a pan. What is said of it changes once a second, or when something happens. Used by the kitchen's thread alone. */
 final class PanPicture {
@@ -68,7 +67,7 @@ final class PanPicture {
         List<CookAlarm> alarms = monitor.alarms();
         if (Math.floor(status.t()) > outlookT || news.isFresh() || gone) {
             outlookT = Math.floor(status.t());
-            outlook = TestSayings.over(current.story().tell(status, alarms), monitor.tests(), status, alarms);
+            outlook = current.story().tell(status, alarms, monitor.tests());
         }
         Outlook now = outlook.with(afternoon.comingUp(current.originNanos()));
         return view(Optional.of(status), gone ? ProbeWords.gone(probe, now) : now, alarms, others(monitor));

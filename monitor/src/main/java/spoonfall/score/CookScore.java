@@ -20,7 +20,8 @@ import java.util.OptionalDouble;
  * @param windowSeen whether the probe was in the pan, speaking and telling the truth when it opened
  * @param gelEarlyS how long before the gel point it was called; empty if it was not called before it
  * @param gelOnAWrongReading whether a scorch, a jump or a wild value had made the reading wrong when it was called
- * @param mostAlarms the most alarms raised in any ten minutes
+ * @param mostCalls the most calls in any ten minutes, alarms and prompts alike
+ * @param mostAlarms the same without prompts, which call to what a cook that goes as it should comes to
  */
 public record CookScore(
         String name,
@@ -35,6 +36,7 @@ public record CookScore(
         OptionalDouble windowErrorS,
         OptionalDouble gelEarlyS,
         boolean gelOnAWrongReading,
+        int mostCalls,
         int mostAlarms) {
     /** How long before the gel point calling it counts as too early. */
     public static final double TOO_EARLY_S = 240;

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 import java.util.stream.DoubleStream;
 
 /**
@@ -175,13 +176,18 @@ public record Scorecard(List<CookScore> cooks) {
                 .count();
     }
 
+    /** The most calls, alarms and prompts alike, that any clean cook made in ten minutes. */
+    public int mostCallsInCleanCooks() {
+        return mostInCleanCooks(CookScore::mostCalls);
+    }
+
     /** The most alarms that any clean cook raised in ten minutes. */
     public int mostAlarmsInCleanCooks() {
-        return cooks.stream()
-                .filter(CookScore::clean)
-                .mapToInt(CookScore::mostAlarms)
-                .max()
-                .orElse(0);
+        return mostInCleanCooks(CookScore::mostAlarms);
+    }
+
+    private int mostInCleanCooks(ToIntFunction<CookScore> count) {
+        return cooks.stream().filter(CookScore::clean).mapToInt(count).max().orElse(0);
     }
 
     /** The worst first: by missed faults, false alarms and early calls, then by the error ten minutes ahead. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
 import spoonfall.cook.Forecast;
 import spoonfall.probe.trace.Trace;
 
@@ -22,6 +23,10 @@ public final class Scorer {
     private static final double FLOOD_S = 600;
     private static final Set<String> JUDGED =
             Set.of("stalled", "scorch-risk", "probe-silent", "probe-out-of-pan", "probe-stuck", "probe-implausible");
+
+    /** ISA-18.2 keeps what calls the operator to a step of the usual procedure apart from alarms, which tell of what is abnormal. */
+    private static final Set<String> PROMPTS = Set.of("start-set-tests", "plate-ready", "gel-point");
+
     private static final Set<String> GEL_CALLS = Set.of("gel-point", "past-gel-point");
 
     private final String name;
@@ -58,7 +63,8 @@ public final class Scorer {
                 difference(called, windowT),
                 early(gelCall),
                 gelCall.isPresent() && truth.readingWrongAt(gelCall.getAsDouble()),
-                mostAlarms());
+                mostInTenMinutes(call -> true),
+                mostInTenMinutes(call -> !PROMPTS.contains(call.alarm())));
     }
 
     private List<CookScore.ForecastScore> forecasts() {
@@ -135,9 +141,9 @@ public final class Scorer {
         return early ? OptionalDouble.of(-late.getAsDouble()) : OptionalDouble.empty();
     }
 
-    private int mostAlarms() {
+    private int mostInTenMinutes(Predicate<Observed.Call> which) {
         int most = 0;
-        List<Observed.Call> calls = observed.raised();
+        List<Observed.Call> calls = observed.raised().stream().filter(which).toList();
         int from = 0;
         for (int i = 0; i < calls.size(); i++) {
             while (calls.get(i).t() - calls.get(from).t() > FLOOD_S) {

@@ -122,6 +122,7 @@ public final class Views {
         node.put("t", rounded(step.t()));
         step.range()
                 .ifPresent(range -> node.put("fromT", rounded(range.fromT())).put("untilT", rounded(range.untilT())));
+        step.howLong().ifPresent(how -> node.put("leastMinutes", how.least()).put("mostMinutes", how.most()));
         return node.put("text", step.text()).put("state", step.state().wireName());
     }
 

@@ -12,6 +12,7 @@ import spoonfall.afternoon.Timeline.Moment;
 import spoonfall.afternoon.Timeline.PreparationLine;
 import spoonfall.afternoon.Timeline.State;
 import spoonfall.afternoon.Timeline.StepLine;
+import spoonfall.cook.HowLong;
 import spoonfall.words.AfternoonSaying.Act;
 
 /** Says how an afternoon stands: what comes next and when, and the one thing to tap. */
@@ -78,9 +79,7 @@ public final class AfternoonTeller {
                 && now.step().kind() != Step.Kind.TIMED;
         return overdue
                 ? what + "."
-                : what + ", "
-                        + Minutes.in(ends.t() - timeline.t(), ends.fromT() - timeline.t(), ends.untilT() - timeline.t())
-                        + ".";
+                : what + ", " + ends.howLong().map(Minutes::in).orElse(Minutes.in(ends.t() - timeline.t())) + ".";
     }
 
     private static String note(String headline, StepLine now) {
@@ -100,20 +99,23 @@ public final class AfternoonTeller {
         for (StepLine line : timeline.steps()) {
             String name = line.step().name();
             if (line.state() == State.NOW) {
-                ahead.add(later(line.begunT().orElseThrow() - laterS, Optional.empty(), name));
+                ahead.add(later(line.begunT().orElseThrow() - laterS, name));
             } else if (line.state() == State.LATER) {
                 Moment begins = line.begins().orElseThrow();
-                NextStep step = later(begins.t() - laterS, range(line.step(), begins, laterS), name);
+                NextStep step = new NextStep(
+                        begins.t() - laterS,
+                        range(line.step(), begins, laterS),
+                        begins.howLong(),
+                        name,
+                        NextStep.State.LATER);
                 nextStep = nextStep.or(() -> Optional.of(step));
                 ahead.add(step);
             }
         }
         for (PreparationLine line : timeline.preparations()) {
             line.due()
-                    .ifPresent(due -> ahead.add(later(
-                            due.t() - laterS,
-                            Optional.empty(),
-                            line.preparation().name())));
+                    .ifPresent(due ->
+                            ahead.add(later(due.t() - laterS, line.preparation().name())));
         }
         ahead.sort(Comparator.comparingDouble(NextStep::t));
         List<NextStep> lines = new ArrayList<>(ahead.subList(0, Math.min(ahead.size(), MOST_LINES)));
@@ -121,7 +123,7 @@ public final class AfternoonTeller {
         nextStep.filter(step -> !lines.contains(step)).ifPresent(step -> lines.set(MOST_LINES - 1, step));
         if (!lines.isEmpty()) {
             NextStep first = lines.get(0);
-            lines.set(0, new NextStep(first.t(), first.range(), first.text(), NextStep.State.NEXT));
+            lines.set(0, new NextStep(first.t(), first.range(), first.howLong(), first.text(), NextStep.State.NEXT));
         }
         boolean room = lines.size() < MOST_LINES
                 || nextStep.filter(lines.get(MOST_LINES - 1)::equals).isEmpty();
@@ -138,19 +140,20 @@ public final class AfternoonTeller {
                 .map(line -> new NextStep(
                         line.endedT().orElseThrow() - laterS,
                         Optional.empty(),
+                        Optional.empty(),
                         line.step().name(),
                         NextStep.State.DONE));
     }
 
-    private static NextStep later(double t, Optional<NextStep.Range> range, String text) {
-        return new NextStep(t, range, text, NextStep.State.LATER);
+    private static NextStep later(double t, String text) {
+        return new NextStep(t, Optional.empty(), Optional.empty(), text, NextStep.State.LATER);
     }
 
-    /** The moment of the set is the one of which the interval is worth reading. */
+    /** The interval is worth reading of the moment of the set, and of the test window where that is known no better. */
     private static Optional<NextStep.Range> range(Step step, Moment begins, double laterS) {
-        boolean sets =
-                begins.forecast() && step.endedBy().filter(Sight.OFF::equals).isPresent();
-        return sets
+        boolean sets = step.endedBy().filter(Sight.OFF::equals).isPresent();
+        boolean vague = begins.howLong().filter(HowLong::isRange).isPresent();
+        return begins.forecast() && (sets || vague)
                 ? Optional.of(new NextStep.Range(begins.fromT() - laterS, begins.untilT() - laterS))
                 : Optional.empty();
     }

@@ -1,11 +1,9 @@
 package spoonfall.words;
 
 /**
- * The moments that a forecast names, calmed, in seconds of the cook.
+ * The test window as it is forecast.
  *
- * @param windowT when set tests are worth doing
- * @param gelT when it sets, middle estimate
- * @param lowT early end of the 90 % interval
- * @param highT late end of it
+ * @param windowS seconds until it opens, calmed
+ * @param when the same in words, such as "in about 9 minutes"
  */
-record Expected(double windowT, double gelT, double lowT, double highT) {}
+record Expected(double windowS, String when) {}

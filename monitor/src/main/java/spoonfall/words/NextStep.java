@@ -2,16 +2,18 @@ package spoonfall.words;
 
 import java.util.Locale;
 import java.util.Optional;
+import spoonfall.cook.HowLong;
 
 /**
  * One line of what comes next.
  *
  * @param t seconds of the cook at which it is due, or was
  * @param range the 90 % interval of that time, when it is a forecast
+ * @param howLong how long until then, when it is a forecast
  * @param text what it is
  * @param state whether it is done
  */
-public record NextStep(double t, Optional<Range> range, String text, State state) {
+public record NextStep(double t, Optional<Range> range, Optional<HowLong> howLong, String text, State state) {
     /**
      * An interval of time.
      *

@@ -7,15 +7,12 @@ import spoonfall.cook.AlarmName;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
-import spoonfall.cook.Forecast;
 import spoonfall.cook.Lasting;
 import spoonfall.cook.Stage;
 import spoonfall.probe.Quality;
 
 /** The sentence: what the pan is doing, then what to do and when. */
 final class Sentences {
-    private static final double HARDLY_MOVES_PER_MIN_C = 0.03;
-
     private static final String LESS_SURE =
             "Less sure than with a probe that speaks by itself. Stir the base now and then.";
     private static final String MORE_READINGS = "A reading every minute or two will tell. Stir the base now and then.";
@@ -29,7 +26,7 @@ final class Sentences {
         this.settings = settings;
     }
 
-    Saying say(CookStatus status, List<CookAlarm> alarms, Optional<Expected> expected) {
+    Saying say(CookStatus status, List<CookAlarm> alarms, Optional<Expected> expected, boolean slow) {
         Optional<CookAlarm> trouble = alarms.stream()
                 .filter(alarm -> alarm.state().active() && tellsMoreThanTheStage(alarm.name()))
                 .findFirst();
@@ -53,7 +50,7 @@ final class Sentences {
             case WARMING -> new Saying("Warming up.", "", "Nothing to do yet. Stir until the sugar has melted.");
             case SIMMERING -> new Saying("Simmering.", "", "Nothing to do yet.");
             case COMING_TO_THE_BOIL -> new Saying("Coming to the boil.", "", "Stir the base now and then.");
-            case ROLLING_BOIL -> boiling(status, expected);
+            case ROLLING_BOIL -> boiling(expected, slow);
             case TEST_WINDOW ->
                 new Saying(
                         "Close to setting.",
@@ -104,21 +101,18 @@ final class Sentences {
                 .orElse(Saying.of("Waiting for the probe.", ""));
     }
 
-    private Saying boiling(CookStatus status, Optional<Expected> expected) {
+    private Saying boiling(Optional<Expected> expected, boolean slow) {
         if (expected.isEmpty()) {
             String note = byHand ? MORE_READINGS : "Stir the base now and then.";
             return new Saying("Boiling.", "Too early to say when it will set.", note);
         }
-        Expected times = expected.get();
-        double windowS = times.windowT() - status.t();
-        Forecast forecast = status.forecast().orElseThrow();
-        double share = forecast.etaS() > 0 ? windowS / forecast.etaS() : 1;
-        String when = Minutes.in(windowS, share * forecast.lowS(), share * forecast.highS());
-        boolean slow = status.ratePerMinC().orElse(1) < HARDLY_MOVES_PER_MIN_C;
-        String note = windowS > 180
+        String note = expected.get().windowS() > 180
                 ? byHand ? LESS_SURE : "Nothing to do yet. Stir the base now and then."
                 : "Have the cold plates and a spoon to hand.";
-        return new Saying(slow ? "Climbing slowly." : "Climbing steadily.", "Set tests " + when + ".", note);
+        return new Saying(
+                slow ? "Climbing slowly." : "Climbing steadily.",
+                "Set tests " + expected.get().when() + ".",
+                note);
     }
 
     private String toGo(CookStatus status) {

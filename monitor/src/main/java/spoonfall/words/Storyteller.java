@@ -7,6 +7,7 @@ import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
+import spoonfall.cook.SetTestsNow;
 
 /**
  * Tells the story of one cook: feed it every status, and it says what to show. Remembers which minutes it last named,
@@ -15,11 +16,17 @@ import spoonfall.cook.Forecast;
  * <p>Not safe for use by several threads.
  */
 public final class Storyteller {
+    /** The pace of a minute wobbles more than the climb does. */
+    private static final double SLOWLY_AFTER_S = 90;
+
+    private static final double HARDLY_MOVES_PER_MIN_C = 0.03;
+
     private final boolean byHand;
     private Fan fan;
     private Sentences sentences;
     private final CalmTime window = new CalmTime();
-    private final CalmTime gel = new CalmTime();
+    private final CalmTime nextTest = new CalmTime();
+    private final Settled<Boolean> climbsSlowly = new Settled<>(SLOWLY_AFTER_S);
 
     /** The story of a cook that is measured against {@code settings}. */
     public Storyteller(CookSettings settings) {
@@ -42,7 +49,7 @@ public final class Storyteller {
         fan = new Fan(settings);
         sentences = new Sentences(settings, byHand);
         window.forget();
-        gel.forget();
+        nextTest.forget();
     }
 
     /**
@@ -50,23 +57,34 @@ public final class Storyteller {
      *
      * @param status how the pan is; not older than the last one
      * @param alarms those that stand, most urgent first
+     * @param tests how the set tests stand
      */
-    public Outlook tell(CookStatus status, List<CookAlarm> alarms) {
-        Optional<Expected> expected = status.forecast().map(forecast -> expect(status.t(), forecast));
+    public Outlook tell(CookStatus status, List<CookAlarm> alarms, SetTestsNow tests) {
+        double t = status.t();
+        Optional<Expected> expected = status.forecast().map(forecast -> expect(t, forecast));
         if (expected.isEmpty()) {
             window.forget();
-            gel.forget();
         }
+        boolean slow = climbsSlowly.settle(t, status.ratePerMinC().orElse(1) < HARDLY_MOVES_PER_MIN_C);
+        Saying plain = sentences.say(status, alarms, expected, slow);
         return new Outlook(
-                sentences.say(status, alarms, expected),
+                TestSayings.over(plain, tests, theNext(t, tests), status, alarms),
                 List.of(),
                 status.forecast().map(forecast -> fan.of(status, forecast)).orElse(List.of()));
     }
 
     private Expected expect(double t, Forecast forecast) {
-        double windowT = window.settle(t, forecast.windowS());
-        double gelT = gel.settle(t, forecast.etaS());
-        double moved = gelT - (t + forecast.etaS());
-        return new Expected(windowT, gelT, t + forecast.lowS() + moved, t + forecast.highS() + moved);
+        double share = forecast.etaS() > 0 ? forecast.windowS() / forecast.etaS() : 1;
+        CalmTime.Shown shown = window.settle(t, forecast.windowS(), share * forecast.lowS(), share * forecast.highS());
+        return new Expected(shown.t() - t, Minutes.in(shown.howLong()));
+    }
+
+    private Optional<CalmTime.Shown> theNext(double t, SetTestsNow tests) {
+        if (tests.nextInS().isEmpty()) {
+            nextTest.forget();
+            return Optional.empty();
+        }
+        double s = tests.nextInS().getAsDouble();
+        return Optional.of(nextTest.settle(t, s, s, s));
     }
 }

@@ -3,6 +3,7 @@ package spoonfall.words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import spoonfall.cook.CalmTime;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.SetTest;
@@ -10,20 +11,28 @@ import spoonfall.cook.SetTestsNow;
 import spoonfall.cook.Stage;
 
 /** What is said about set tests, where that is more to the point than what the stage says. */
-public final class TestSayings {
+final class TestSayings {
     private static final double BACK_S = 120;
     private static final double SOON_S = 30;
 
     private TestSayings() {}
 
-    /** The outlook with what the set tests add to it. */
-    public static Outlook over(Outlook outlook, SetTestsNow tests, CookStatus status, List<CookAlarm> alarms) {
-        return saying(outlook.saying(), tests, status, alarms)
-                .map(saying -> new Outlook(saying, outlook.comingUp(), outlook.fan()))
-                .orElse(outlook);
+    /** What the stage says, or what the set tests say over it; {@code nextAt} is when the next one is due, calmed. */
+    static Saying over(
+            Saying plain,
+            SetTestsNow tests,
+            Optional<CalmTime.Shown> nextAt,
+            CookStatus status,
+            List<CookAlarm> alarms) {
+        return saying(plain, tests, nextAt, status, alarms).orElse(plain);
     }
 
-    private static Optional<Saying> saying(Saying plain, SetTestsNow tests, CookStatus status, List<CookAlarm> alarms) {
+    private static Optional<Saying> saying(
+            Saying plain,
+            SetTestsNow tests,
+            Optional<CalmTime.Shown> nextAt,
+            CookStatus status,
+            List<CookAlarm> alarms) {
         if (tests.set()) {
             return Optional.of(new Saying(
                     "Set. The boil is over.",
@@ -44,15 +53,16 @@ public final class TestSayings {
         if (seen.isPresent() && status.t() - seen.get().t() < BACK_S && !stage.boiling()) {
             return Optional.of(new Saying(
                     "Not yet. Back on the heat.",
-                    next(tests, "The next test is") + ".",
+                    next(tests, nextAt, "The next test is") + ".",
                     "Stir the base as it comes back to the boil."));
         }
-        boolean early =
-                seen.isEmpty() && stage == Stage.TEST_WINDOW && tests.nextInS().orElse(0) > SOON_S;
+        boolean early = seen.isEmpty()
+                && stage == Stage.TEST_WINDOW
+                && nextAt.map(at -> at.t() - status.t()).orElse(0.0) > SOON_S;
         boolean between = seen.isPresent() && stage == Stage.ROLLING_BOIL;
         if (early || between) {
             String what = early ? "The first test tells most" : "The next test is";
-            return Optional.of(new Saying(plain.state(), next(tests, what) + ".", plain.note()));
+            return Optional.of(new Saying(plain.state(), next(tests, nextAt, what) + ".", plain.note()));
         }
         return Optional.empty();
     }
@@ -67,10 +77,9 @@ public final class TestSayings {
         return new Saying("The plate is ready.", "Push it with a finger.", "Then say what you saw.");
     }
 
-    private static String next(SetTestsNow tests, String what) {
+    private static String next(SetTestsNow tests, Optional<CalmTime.Shown> nextAt, String what) {
         double atC = tests.aim().waterBoil().temperatureC() + tests.nextRiseC();
-        String when =
-                tests.nextInS().isPresent() ? ", " + Minutes.in(tests.nextInS().getAsDouble()) : "";
+        String when = nextAt.map(at -> ", " + Minutes.in(at.howLong())).orElse("");
         return String.format(Locale.ROOT, "%s at {temp:%.1f}%s", what, atC, when);
     }
 }

@@ -36,6 +36,15 @@ final class NewsworthyTest {
     }
 
     @Test
+    void ofARange_itsMiddleCounts() {
+        assertThat(news("Climbing steadily.", "Set tests in about 12 minutes.")).isTrue();
+        assertThat(news("Climbing steadily.", "Set tests in 5 to 40 minutes.")).isFalse();
+        assertThat(news("Climbing steadily.", "Set tests in 5 to 15 minutes.")).isTrue();
+        assertThat(news("Climbing steadily.", "Set tests within 15 minutes.")).isFalse();
+        assertThat(news("Climbing steadily.", "Set tests within 10 minutes.")).isTrue();
+    }
+
+    @Test
     void anotherStateWithTheSameAct_isNoNews() {
         assertThat(news("Climbing steadily.", "Set tests in about 12 minutes.")).isTrue();
         assertThat(news("Climbing slowly.", "Set tests in about 12 minutes.")).isFalse();

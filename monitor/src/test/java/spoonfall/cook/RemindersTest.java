@@ -45,6 +45,32 @@ final class RemindersTest {
     }
 
     @Test
+    void whatIsDueTogether_isSaidAMinuteApart_theColdPlatesFirst() {
+        Reminders reminders = new Reminders();
+        List<CookEvent> events = new ArrayList<>();
+        for (int t = 0; t < 200; t++) {
+            reminders.endSecond(signals(t, 102, 102, 0.01), Stage.ROLLING_BOIL, 0.5, in(300 - t), events);
+        }
+        assertThat(reminded(events)).extracting(CookEvent::t).containsExactly(20.0, 80.0);
+        assertThat(reminded(events))
+                .extracting(CookEvent.Reminded::reminder)
+                .containsExactly(ReminderName.CHILL_PLATES, ReminderName.WARM_JARS);
+    }
+
+    @Test
+    void theJars_waitUntilTheCallToTheSetTestsIsAMinuteOld() {
+        Reminders reminders = new Reminders();
+        List<CookEvent> events = new ArrayList<>();
+        for (int t = 0; t < 300; t++) {
+            Stage stage = t < 70 ? Stage.ROLLING_BOIL : Stage.TEST_WINDOW;
+            double windowS = Math.max(0, 70 - t);
+            Optional<Forecast> forecast = Optional.of(new Forecast(windowS, 640 - t, 600 - t, 700 - t, 0.01));
+            reminders.endSecond(signals(t, 103, 103, 0.01), stage, 0.5, forecast, events);
+        }
+        assertThat(reminded(events)).extracting(CookEvent::t).containsExactly(20.0, 150.0);
+    }
+
+    @Test
     void aForecastThatWobbles_saysNothingTwice_andOneThatMovesFarDoes() {
         Due due = new Due(900);
         List<Integer> said = new ArrayList<>();

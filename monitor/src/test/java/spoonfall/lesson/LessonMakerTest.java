@@ -38,7 +38,6 @@ import spoonfall.probe.trace.Trace;
 import spoonfall.score.ByHand;
 import spoonfall.words.Saying;
 import spoonfall.words.Storyteller;
-import spoonfall.words.TestSayings;
 
 final class LessonMakerTest {
     /** Of the simulated pan of {@link spoonfall.lab.PanSettings#defaults}: 2.1 kg at 40 % on 1.35 kW. */
@@ -91,11 +90,7 @@ final class LessonMakerTest {
         while (replay.hasNext()) { // a reading a second, told as the live pan tells them
             replay.next();
             if (monitor.timeS() >= said.size()) {
-                said.add(TestSayings.over(
-                                story.tell(monitor.status(), monitor.alarms()),
-                                monitor.tests(),
-                                monitor.status(),
-                                monitor.alarms())
+                said.add(story.tell(monitor.status(), monitor.alarms(), monitor.tests())
                         .saying());
             }
         }

@@ -203,6 +203,21 @@ final class ScorerTest {
     }
 
     @Test
+    void prompts_areCalls_butNoAlarms() {
+        CookScore score = score(
+                Scenes.cook(),
+                Scenes.monitor(
+                        0,
+                        10,
+                        call(100, "start-set-tests"),
+                        call(200, "plate-ready"),
+                        call(300, "gel-point"),
+                        call(400, "past-gel-point")));
+        assertThat(score.mostCalls()).isEqualTo(4);
+        assertThat(score.mostAlarms()).isEqualTo(1);
+    }
+
+    @Test
     void theStraightLine_isExactOnAStraightClimb() {
         Trace straight = Scenes.cook();
         double gelPointC = Scenes.SETTINGS.gelPointC();

@@ -13,6 +13,8 @@ import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Cooks;
+import spoonfall.cook.HowLong;
+import spoonfall.cook.SetTestsNow;
 import spoonfall.cook.Stage;
 import spoonfall.lab.Scenario;
 import spoonfall.log.TraceReplay;
@@ -32,7 +34,7 @@ final class StorytellerTest {
         while (replay.hasNext()) {
             replay.next();
             CookMonitor monitor = replay.monitor();
-            said.add(new Said(monitor.timeS(), teller.tell(monitor.status(), monitor.alarms())));
+            said.add(new Said(monitor.timeS(), teller.tell(monitor.status(), monitor.alarms(), monitor.tests())));
         }
         return said;
     }
@@ -100,8 +102,10 @@ final class StorytellerTest {
                         Optional.empty(),
                         false)
                 .stale();
+        CookSettings settings = CookSettings.defaults();
+        SetTestsNow untested = new SetTestsNow(List.of(), settings, settings.riseC(), OptionalDouble.empty());
         Saying saying =
-                new Storyteller(CookSettings.defaults()).tell(silent, List.of()).saying();
+                new Storyteller(settings).tell(silent, List.of(), untested).saying();
         assertThat(saying.state()).isEqualTo("No word from the probe since {clock:60}.");
         assertThat(saying.act()).isEqualTo("Last seen {temp:98.2}.");
     }
@@ -121,17 +125,16 @@ final class StorytellerTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "20|15|25|any moment now",
-                "60|40|80|in about a minute",
-                "540|480|620|in about 9 minutes",
-                "1200|1000|1400|in about 20 minutes",
-                "1200|900|1800|in 15 to 30 minutes"
-            })
-    void aTimeAhead_isSaidNoMorePreciselyThanItIsKnown(double s, double lowS, double highS, String words) {
-        assertThat(Minutes.in(s, lowS, highS)).isEqualTo(words);
+    @CsvSource({
+        "0,0,any moment now",
+        "1,1,in about a minute",
+        "9,9,in about 9 minutes",
+        "15,30,in 15 to 30 minutes",
+        "0,10,within 10 minutes",
+        "170,170,in about 3 hours"
+    })
+    void aTimeAhead_isSaidAsItIsTold(long least, long most, String words) {
+        assertThat(Minutes.in(new HowLong(least, most))).isEqualTo(words);
     }
 
     @Test

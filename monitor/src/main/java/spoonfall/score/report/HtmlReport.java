@@ -106,7 +106,9 @@ final class HtmlReport {
         window("clean cooks", CookScore::clean);
         add("<li>Gel point called more than four minutes early: " + card.gelTooEarly(false) + " cooks, and "
                 + card.gelTooEarly(true) + " more on a reading that a fault had made wrong.</li>");
-        add("<li>Most alarms in ten minutes of a clean cook: " + card.mostAlarmsInCleanCooks() + ".</li></ul>");
+        add("<li>Most alarms in ten minutes of a clean cook: " + card.mostAlarmsInCleanCooks()
+                + "; with the prompts to test, to look at the plate and to take it off: "
+                + card.mostCallsInCleanCooks() + ".</li></ul>");
     }
 
     private void window(String which, Predicate<CookScore> cooks) {

@@ -32,6 +32,7 @@ final class JsonReport {
         root.put("gelPointTooEarly", card.gelTooEarly(false));
         root.put("gelPointTooEarlyOnAWrongReading", card.gelTooEarly(true));
         root.put("mostAlarmsInTenMinutesOfACleanCook", card.mostAlarmsInCleanCooks());
+        root.put("mostCallsInTenMinutesOfACleanCook", card.mostCallsInCleanCooks());
         try {
             return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
         } catch (JsonProcessingException e) {

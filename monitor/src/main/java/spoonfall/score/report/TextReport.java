@@ -44,7 +44,9 @@ final class TextReport {
         line(
                 "Gel point called more than four minutes early: %d cooks, in %d of them on a reading that a fault made wrong",
                 card.gelTooEarly(false) + card.gelTooEarly(true), card.gelTooEarly(true));
-        line("Most alarms in ten minutes of a clean cook: %d", card.mostAlarmsInCleanCooks());
+        line(
+                "Most in ten minutes of a clean cook: alarms %d; with the prompts to test, to look at the plate and to take it off %d",
+                card.mostAlarmsInCleanCooks(), card.mostCallsInCleanCooks());
         return text.toString();
     }
 
