@@ -61,8 +61,14 @@ test('warnings come first, then what does not scale', () => {
   assert.deepEqual(allAdvice({ advice }).map((one) => one.id), ['a', 'b']);
 });
 
-test('the count of jars begins with those that are in the canner and on the shelf', () => {
-  assert.equal(jarsFilled({ load: { jars: 4 }, shelf: [{ jars: 3 }] }), '7');
-  assert.equal(jarsFilled({ load: null, shelf: [] }), '');
-  assert.equal(jarsFilled(undefined), '');
+test('the count of jars begins with those that are in the canner, or came out since the cook began', () => {
+  const shelf = [
+    { jars: 6, liftedT: 100 },
+    { jars: 3, liftedT: 5000 },
+  ];
+  assert.equal(jarsFilled({ zeroAtMs: 1_000_000, load: { jars: 4 }, shelf }, 2_000_000), '7');
+  assert.equal(jarsFilled({ zeroAtMs: 1_000_000, load: null, shelf }, 7_000_000), '');
+  assert.equal(jarsFilled({ zeroAtMs: 1_000_000, load: null, shelf }, null), '');
+  assert.equal(jarsFilled({ zeroAtMs: 1_000_000, load: null, shelf: [] }, 0), '');
+  assert.equal(jarsFilled(undefined, 0), '');
 });

@@ -73,18 +73,19 @@ export function mountHand(section, degreesLine, lost, redraw) {
   }
 
   function quick(step) {
-    const reading = higher(lastReading(status), step, unit);
-    if (reading && performance.now() - typing.quickAt > SAME_TAP_MS) {
-      typing.quickAt = performance.now();
-      typing.draft = '';
-      send(typing, reading, false);
+    if (performance.now() - typing.quickAt <= SAME_TAP_MS) {
+      return;
     }
+    typing.quickAt = performance.now();
+    typing.draft = '';
+    typing.queue.push({ step, unit });
+    goOn(typing, lastReading(status));
   }
 
   function enter() {
     const reading = readingOf(typing.draft, unit);
     if (reading && typing.busy) {
-      typing.queue.push(reading);
+      typing.queue.push({ reading });
     } else if (reading) {
       send(typing, reading, false, typing.draft);
     }
@@ -114,9 +115,6 @@ export function mountHand(section, degreesLine, lost, redraw) {
 
   /** The same reading keeps its id until it is answered: what arrives twice counts once. */
   async function send(of, reading, sure, typed = '') {
-    if (of.busy) {
-      return;
-    }
     of.pending = of.pending?.for === reading || sure ? { ...of.pending, for: reading } : { id: newId(), for: reading };
     of.busy = true;
     const answer = await call('POST', of.path, { id: of.pending.id, reading, sure });
@@ -124,7 +122,7 @@ export function mountHand(section, degreesLine, lost, redraw) {
     of.error = '';
     if (answer.ok) {
       of.pending = null;
-      goOn(of);
+      goOn(of, answer.said.taken?.reading ?? lastReading(status));
     } else {
       of.draft = of.draft || typed; // what was typed meanwhile is the next reading
       of.question = answer.question ?? null;
@@ -133,11 +131,14 @@ export function mountHand(section, degreesLine, lost, redraw) {
     redraw();
   }
 
-  /** Sends what was typed while another was on its way. */
-  function goOn(of) {
-    const next = of.queue.shift();
-    if (next) {
-      send(of, next, false);
+  /** Sends what was asked for while another was on its way; a quick key counts from the reading that is the last by then. */
+  function goOn(of, last) {
+    while (!of.busy && of.queue.length > 0) {
+      const next = of.queue.shift();
+      const reading = next.reading ?? higher(last, next.step, next.unit);
+      if (reading) {
+        send(of, reading, next.sure ?? false);
+      }
     }
   }
 
@@ -145,13 +146,14 @@ export function mountHand(section, degreesLine, lost, redraw) {
     typing.question = null;
     if (reading === null) {
       [typing.draft, typing.pending] = ['', null];
-      goOn(typing);
+      goOn(typing, lastReading(status));
       pad.hidden = false;
       keys.get('7').focus();
       redraw();
     } else {
       typing.draft = '';
-      send(typing, reading, true);
+      typing.queue.unshift({ reading, sure: true });
+      goOn(typing, lastReading(status));
     }
   }
 
@@ -163,7 +165,7 @@ export function mountHand(section, degreesLine, lost, redraw) {
       const answer = await call('DELETE', `${of.path}/${encodeURIComponent(id)}`);
       of.busy = false;
       of.error = answer.ok ? '' : answer.error;
-      goOn(of); // what was typed meanwhile
+      goOn(of, answer.ok ? lastReading(answer.said.status) : lastReading(status));
       redraw();
     }
   }
@@ -171,7 +173,8 @@ export function mountHand(section, degreesLine, lost, redraw) {
   async function call(method, path, body) {
     try {
       const answer = await fetch(path, { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
-      return answer.ok ? { ok: true } : await answer.json();
+      const said = await answer.json();
+      return answer.ok ? { ok: true, said } : said;
     } catch {
       lost();
       return { error: 'No word from Spoonfall. What you typed is still here: try again.' };

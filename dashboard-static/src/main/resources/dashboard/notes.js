@@ -22,7 +22,7 @@ export function mountNotes(element, ask) {
   form.append(label, keep);
   element.append(summary, list, form, answer);
 
-  /** What is written for each pan, by its name: nobody writes for one and finds it in the cook of another. */
+  /** What is written for each cook, by its pan and number: nobody writes for one and finds it in another. */
   const writingFor = ofEach(() => ({ text: '', pending: null, error: '', busy: false }));
   let writing = writingFor('');
   let shown = '';
@@ -60,7 +60,7 @@ export function mountNotes(element, ask) {
   }
 
   return function update(state) {
-    writing = writingFor(state.pan ?? '');
+    writing = writingFor(JSON.stringify([state.pan ?? '', state.cook?.number ?? 0]));
     show();
     const startedAtMs = state.cook?.startedAtMs ?? null;
     const notes = state.notes ?? [];

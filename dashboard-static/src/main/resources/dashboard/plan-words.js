@@ -48,9 +48,13 @@ export function allAdvice(plan) {
   return [...plan.advice.filter((one) => one.warns), ...unscaled, ...plan.advice.filter((one) => !one.warns)];
 }
 
-/** How many jars are in the canner and on the shelf, for a count to begin with; '' for none. @param {object | undefined} jars */
-export function jarsFilled(jars) {
-  const loads = [jars?.load, ...(jars?.shelf ?? [])].filter(Boolean);
+/**
+ * How many jars are in the canner, or on the shelf since a cook began, for a count to begin with; '' for none.
+ * @param {object | undefined} jars @param {number | null | undefined} cookAtMs when the cook began
+ */
+export function jarsFilled(jars, cookAtMs) {
+  const shelf = (jars?.shelf ?? []).filter((load) => jars.zeroAtMs + 1000 * load.liftedT >= (cookAtMs ?? Infinity));
+  const loads = [jars?.load, ...shelf].filter(Boolean);
   const filled = loads.reduce((sum, load) => sum + load.jars, 0);
   return filled === 0 ? '' : String(filled);
 }

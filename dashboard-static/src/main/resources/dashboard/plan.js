@@ -131,7 +131,7 @@ export function mountPlan(element, ask) {
 
   draw();
   return function update(state, wanted) {
-    jarsNow = jarsFilled(state.jars);
+    jarsNow = jarsFilled(state.jars, state.cook?.startedAtMs);
     const cookNow = JSON.stringify([state.pan ?? '', state.cook?.number]);
     if (cookNow !== cook) {
       cook = cookNow;

@@ -92,6 +92,36 @@ final class HandPageTest {
         assertThat(part(page, "hand-back")).hasText("Take back 97 °C");
     }
 
+    @Test
+    void aQuickKeyPressedWhileAReadingIsTakenBack_countsFromTheOneBefore() {
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        climb(page, 96.5, 98);
+        List<Route> held = new ArrayList<>();
+        page.route("**/api/readings/*", held::add);
+        part(page, "hand-back").click();
+        key(page, "step-0").click();
+        page.waitForCondition(() -> !held.isEmpty());
+        held.forEach(Route::resume);
+        assertThat(part(page, "hand-back")).hasText("Take back 97 °C");
+        assertThat(part(page, "temperature").locator(".digits")).hasText("97.0");
+    }
+
+    @Test
+    void anAnswerGivenWhileAReadingIsTakenBack_isSent() {
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        climb(page, 99, 99.5);
+        tap(page, "212");
+        assertThat(part(page, "hand-question")).containsText("Is that °F?");
+        List<Route> held = new ArrayList<>();
+        page.route("**/api/readings/*", held::add);
+        part(page, "hand-back").click();
+        part(page, "hand-question").locator("button").first().click();
+        page.waitForCondition(() -> !held.isEmpty());
+        held.forEach(Route::resume);
+        assertThat(part(page, "hand-back")).hasText("Take back 212 °F");
+        assertThat(part(page, "temperature")).hasText("100.0°C");
+    }
+
     @ParameterizedTest
     @CsvSource({"390,844,LIGHT", "390,844,DARK", "1180,820,LIGHT", "1180,820,DARK", "1440,900,LIGHT", "1440,900,DARK"})
     void thePad_isAccessibleAndFits_andItsKeysAreLarge(int width, int height, ColorScheme scheme) {

@@ -159,6 +159,21 @@ final class PansTest {
     }
 
     @Test
+    void aNoteHalfWritten_isNotForTheNextCookOfItsPan() {
+        Page page = page(390, 844, ColorScheme.LIGHT, "");
+        big.playUntil(1820);
+        assertThat(part(page, "sentence-state")).hasText("Off the heat.");
+        part(page, "notes").locator("summary").click();
+        part(page, "note-text").fill("Too thin at ");
+        part(page, "new-cook").click();
+        assertThat(part(page, "temperature")).isHidden();
+        big.playUntil(1825);
+        assertThat(part(page, "temperature")).isVisible();
+        assertThat(part(page, "note-text")).isVisible();
+        assertThat(part(page, "note-text")).hasValue("");
+    }
+
+    @Test
     void whatIsWrittenOnWhileANoteIsOnItsWay_isNotLost() {
         Page page = SERVED.page(390, 844, ColorScheme.LIGHT, "");
         List<Route> held = new ArrayList<>();

@@ -7,6 +7,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -29,6 +30,7 @@ import spoonfall.web.WebServer;
 final class PlanPageTest {
     private final Trace trace = Cooks.trace(Scenario.CLEAN, 1);
     private final ToldProbe probe = new ToldProbe("pan", 0);
+    private final AtomicLong aheadNanos = new AtomicLong();
 
     private static Pantry pantry() {
         List<Ingredient> ingredients = Stream.of("600 g seville orange", "660 mL water", "740 g sugar")
@@ -42,7 +44,8 @@ final class PlanPageTest {
     @Test
     void fromTheRecipe_overTheCook_toTheJars() {
         KitchenPlan plan = KitchenPlan.live("Hollin Bank", "batch 14", Cooks.settings(trace), 1);
-        try (Kitchen kitchen = new Kitchen(plan, clock -> List.of(probe), System::nanoTime);
+        try (Kitchen kitchen = new Kitchen(
+                        plan, clock -> List.of(probe), () -> System.nanoTime() + aheadNanos.get());
                 WebServer server = new WebServer(Kitchens.one(kitchen).stocked(pantry()), "127.0.0.1", 0);
                 Browsers browsers = Browsers.open()) {
             kitchen.start();
@@ -73,14 +76,52 @@ final class PlanPageTest {
             onAPhoneAtNight(browsers, address);
 
             page.getByTestId("plan").getByText("Back to the pan").click();
+            jarsGoIn(page, 4);
+            theyComeOut(page);
             page.getByTestId("new-cook").click();
             page.getByTestId("to-plan").click();
             page.getByTestId("plan-cook").click();
             assertThat(page.getByTestId("plan-attached")).containsText("The next cook has a plan");
             cooks(kitchen);
             assertThat(page.getByTestId("plan-say")).isVisible();
-            assertThat(page.getByTestId("plan-jars")).hasValue(""); // not what the cook before it filled
+            assertThat(page.getByTestId("plan-jars")).hasValue(""); // not what the cook before it filled, and is on the shelf
+            page.getByTestId("plan").getByText("Back to the pan").click();
+            jarsGoIn(page, 3);
+            page.getByTestId("to-plan").click();
+            page.reload();
+            assertThat(page.getByTestId("plan-jars")).hasValue("3");
         }
+    }
+
+    private static void jarsGoIn(Page page, int jars) {
+        page.getByTestId("to-jars").click();
+        page.getByTestId("jars-headspace").selectOption("1/4in");
+        page.getByTestId("jars-look").click();
+        page.getByTestId("jars-count").fill(String.valueOf(jars));
+        page.getByTestId("jars-put").click();
+        assertThat(page.getByTestId("jars-state")).hasText("Waiting for the boil.");
+        page.getByTestId("jars").getByText("Back to the pan").click();
+    }
+
+    private void theyComeOut(Page page) {
+        page.getByTestId("to-jars").click();
+        tap(page, "It is at a full boil");
+        assertThat(page.getByTestId("jars-timer")).hasText("10:00");
+        aheadNanos.addAndGet(600_000_000_000L);
+        tap(page, "Heat and lid are off");
+        assertThat(page.getByTestId("jars-timer")).hasText("5:00");
+        aheadNanos.addAndGet(300_000_000_000L);
+        tap(page, "They are out");
+        assertThat(page.getByTestId("jars-act")).hasText(Pattern.compile("Leave them alone until .*"));
+        page.waitForTimeout(2000); // the wall clock of the jars is in whole seconds
+        page.getByTestId("jars").getByText("Back to the pan").click();
+    }
+
+    /** A tap, once the button has lain under the finger for as long as it is deaf. */
+    private static void tap(Page page, String label) {
+        assertThat(page.getByTestId("jars-main")).hasText(label);
+        page.waitForTimeout(450);
+        page.getByTestId("jars-main").click();
     }
 
     private void cooks(Kitchen kitchen) {
