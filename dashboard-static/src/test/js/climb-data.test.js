@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { columns, span, syrupStops, topC } from '../../main/resources/dashboard/climb-data.js';
+import { columns, setsT, span, syrupStops, topC } from '../../main/resources/dashboard/climb-data.js';
 
 const climb = [{ t: 0, riseC: -20 }, { t: 300, riseC: 0.5 }, { t: 310, riseC: null }, { t: 600, riseC: 2 }];
 
@@ -22,6 +22,13 @@ test('the picture goes from just before the boil to the end of the forecast', ()
   assert.deepEqual(span({ climb, status: { t: 600, fan: [[600, 2, 2, 2], [1500, 4, 5, 6]] } }), [270, 1500]);
   const [from, to] = span({ climb: [], status: { t: 0, fan: [] } });
   assert.ok(from === 0 && to >= 600);
+});
+
+test('the forecast sets where its middle reaches the gel point', () => {
+  const basis = { riseC: 4 };
+  assert.equal(setsT({ basis, status: { fan: [[600, 2, 2, 2], [900, 2.5, 3, 4], [1100, 3, 5, 5]] } }), 1000);
+  assert.equal(setsT({ basis, status: { fan: [[600, 2, 2, 2], [900, 2.5, 3, 4]] } }), null);
+  assert.equal(setsT({ basis, status: { fan: [] } }), null);
 });
 
 test('the fill is thin at the bottom, amber at sixty per cent and thick above', () => {

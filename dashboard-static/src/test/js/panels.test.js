@@ -1,12 +1,22 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { riseWords, saying } from '../../main/resources/dashboard/panels.js';
+import { riseWords, saying, stepWords } from '../../main/resources/dashboard/panels.js';
 
 const say = { state: 'Climbing steadily.', act: 'Set tests in about 7 minutes.', note: '' };
 const state = { heard: true, connection: 'live', cook: { startedAtMs: new Date(2026, 0, 17, 17, 0).getTime() }, status: { t: 1980, seenC: 98.2, say } };
 
 test('the sentence is what the service says while it can be heard', () => {
-  assert.deepEqual(saying(state, 'C'), say);
+  assert.deepEqual(saying(state, 'C'), { ...say, act: 'Set tests in\u00a0about\u00a07\u00a0minutes.' });
+});
+
+test('what comes up says when, and in how long as precisely as it is known', () => {
+  const at = state.cook.startedAtMs;
+  const step = { t: 2580, text: 'Test the set', state: 'later' };
+  assert.deepEqual(stepWords(step, 1980, at), ['later', '17:43', 'Test the set', 'in 10 min']);
+  assert.deepEqual(stepWords({ ...step, leastMinutes: 5, mostMinutes: 20 }, 1980, at), ['later', '17:43', 'Test the set', 'in 5 to 20 min']);
+  assert.deepEqual(stepWords({ ...step, known: false }, 1980, at), ['later', '', 'Test the set', 'not known yet']);
+  assert.deepEqual(stepWords({ ...step, fromT: 2520, untilT: 2700 }, 1980, at), ['later', '17:43', 'Test the set, 17:42 to 17:45', 'in 10 min']);
+  assert.deepEqual(stepWords({ ...step, t: 1800, state: 'done' }, 1980, at), ['done', '17:30', 'Test the set', 'done']);
 });
 
 test('a lost connection says since when and what was last seen', () => {

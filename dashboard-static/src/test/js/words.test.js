@@ -31,5 +31,6 @@ test('how long until something is said in whole minutes', () => {
   assert.equal(inMinutes(20), 'now');
   assert.equal(inMinutes(70), 'in 1 min');
   assert.equal(inMinutes(430), 'in 7 min');
+  assert.equal(inMinutes(87 * 60), 'in 85 min'); // nobody means 87
   assert.equal(inMinutes(7200), 'in 2 h');
 });

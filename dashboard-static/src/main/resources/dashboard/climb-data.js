@@ -54,6 +54,18 @@ export function aimOf(state) {
   return { ...state.basis, ...tests.aim, label: learnt ? 'test again here' : 'sets here' };
 }
 
+/** The second at which the forecast reaches the gel point; null without one. */
+export function setsT(state) {
+  const fan = state.status?.fan ?? [];
+  const { riseC } = aimOf(state);
+  const next = fan.findIndex(([, , midC]) => midC >= riseC);
+  if (next < 1) {
+    return null;
+  }
+  const [[fromT, , fromC], [toT, , toC]] = [fan[next - 1], fan[next]];
+  return fromT + ((riseC - fromC) / (toC - fromC)) * (toT - fromT);
+}
+
 /** The set tests that can be drawn: when, at which rise, and whether it was set. */
 export function testMarks(state) {
   return (state.status?.tests?.list ?? [])

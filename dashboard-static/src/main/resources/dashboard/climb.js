@@ -1,7 +1,7 @@
 // The picture of the climb: height is the rise above boiling water, the fill is the syrup's solids.
 
 import uPlot from './webjars/uplot/1.6.30/dist/uPlot.esm.js';
-import { aimOf, columns, span, syrupStops, testMarks, topC } from './climb-data.js';
+import { aimOf, columns, setsT, span, syrupStops, testMarks, topC } from './climb-data.js';
 import { FAMILY, TEXT_PX, diamond, dot, readColours, text } from './climb-ink.js';
 import { clock, difference, temperature } from './words.js';
 
@@ -130,9 +130,9 @@ export function mountClimb(element, below) {
     for (const test of testMarks(state)) {
       diamond(u.ctx, u.valToPos(test.t, 'x', true), u.valToPos(test.riseC * scale(), 'y', true), test.set ? colours.rim : colours.enamel, colours.rim);
     }
-    if (state.status.etaS !== null && state.status.etaS > 0) {
-      const x = u.valToPos(state.status.t + state.status.etaS, 'x', true);
-      dot(u.ctx, x, u.valToPos(aimOf(state).riseC * scale(), 'y', true), colours.enamel, colours.rim);
+    const at = setsT(state);
+    if (at !== null) {
+      dot(u.ctx, u.valToPos(at, 'x', true), u.valToPos(aimOf(state).riseC * scale(), 'y', true), colours.enamel, colours.rim);
     }
   }
 
@@ -184,7 +184,8 @@ export function inWords(state, unit) {
   }
   const where = status.riseC >= 0 ? 'above' : 'below';
   const solids = status.solids === null ? '' : ` The syrup is about ${Math.round(status.solids * 100)} % sugar.`;
-  const when = status.etaS === null ? '' : ` The forecast reaches it in about ${Math.max(1, Math.round(status.etaS / 60))} min.`;
+  const at = setsT(state);
+  const when = at === null ? '' : ` The forecast reaches it in about ${Math.max(1, Math.round((at - status.t) / 60))} min.`;
   const tests = testMarks(state).map((test) => difference(test.riseC, unit));
   const tested = tests.length === 0 ? '' : ` Tested at ${tests.join(', ')} above boiling water.`;
   return `The climb: ${difference(Math.abs(status.riseC), unit)} ${where} boiling water.${solids} ${sets}${when}${tested}`;

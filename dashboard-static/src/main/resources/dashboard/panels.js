@@ -28,7 +28,12 @@ export function saying(state, unit) {
     return { state: `No word from Spoonfall since ${clock(status.t, at)}.`, act: seen, note: 'Watch the pan yourself. I keep trying.' };
   }
   const say = state.status.say;
-  return { state: fill(say.state, unit, at), act: fill(say.act, unit, at), note: fill(say.note, unit, at) };
+  return { state: fill(say.state, unit, at), act: together(fill(say.act, unit, at)), note: fill(say.note, unit, at) };
+}
+
+/** The same with what says how long on one line: no break within "in 5 to 15 minutes". */
+function together(act) {
+  return act.replace(/(?:in about|in|within) [^.,]*(?:minutes?|hours)/, (words) => words.replaceAll(' ', '\u00a0'));
 }
 
 /** The temperature in digits, only while it is live. Returns update(state, live, unit). */
@@ -101,9 +106,13 @@ export function mountComingUp(list, nothing) {
   };
 }
 
-function stepWords(step, now, at) {
+/** A line of what comes up at second `now`: [state, when, what, in how long]. @param {number | null} at when the cook began, in ms */
+export function stepWords(step, now, at) {
   const [from, until] = [step.fromT, step.untilT].map((t) => (t === undefined ? '' : clock(t, at)));
   const range = from === until ? '' : `, ${from} to ${until}`;
+  if (step.known === false) {
+    return [step.state, '', step.text, 'not known yet'];
+  }
   const how = step.leastMinutes === undefined ? inMinutes(step.t - now) : inMinutesBetween(step.leastMinutes, step.mostMinutes);
   return [step.state, clock(step.t, at), step.text + range, step.state === 'done' ? 'done' : how];
 }

@@ -34,7 +34,8 @@ export function inMinutes(seconds) {
   if (seconds < 45) {
     return 'now';
   }
-  const minutes = Math.max(1, Math.round(seconds / 60));
+  const whole = Math.max(1, Math.round(seconds / 60));
+  const minutes = whole < 60 ? whole : 5 * Math.round(whole / 5);
   return minutes < 120 ? `in ${minutes} min` : `in ${Math.round(minutes / 60)} h`;
 }
 

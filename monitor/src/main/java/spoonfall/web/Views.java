@@ -122,6 +122,9 @@ public final class Views {
         node.put("t", rounded(step.t()));
         step.range()
                 .ifPresent(range -> node.put("fromT", rounded(range.fromT())).put("untilT", rounded(range.untilT())));
+        if (!step.known()) {
+            node.put("known", false);
+        }
         step.howLong().ifPresent(how -> node.put("leastMinutes", how.least()).put("mostMinutes", how.most()));
         return node.put("text", step.text()).put("state", step.state().wireName());
     }

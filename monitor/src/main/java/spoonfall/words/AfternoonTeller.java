@@ -12,7 +12,6 @@ import spoonfall.afternoon.Timeline.Moment;
 import spoonfall.afternoon.Timeline.PreparationLine;
 import spoonfall.afternoon.Timeline.State;
 import spoonfall.afternoon.Timeline.StepLine;
-import spoonfall.cook.HowLong;
 import spoonfall.words.AfternoonSaying.Act;
 
 /** Says how an afternoon stands: what comes next and when, and the one thing to tap. */
@@ -96,6 +95,8 @@ public final class AfternoonTeller {
     public static List<NextStep> comingUp(Timeline timeline, double laterS) {
         List<NextStep> ahead = new ArrayList<>();
         Optional<NextStep> nextStep = Optional.empty();
+        boolean onlyThePanKnows =
+                timeline.next().filter(AfternoonTeller::isThePans).isPresent();
         for (StepLine line : timeline.steps()) {
             String name = line.step().name();
             if (line.state() == State.NOW) {
@@ -106,6 +107,7 @@ public final class AfternoonTeller {
                         begins.t() - laterS,
                         range(line.step(), begins, laterS),
                         begins.howLong(),
+                        !onlyThePanKnows || begins.forecast() || !isThePans(line),
                         name,
                         NextStep.State.LATER);
                 nextStep = nextStep.or(() -> Optional.of(step));
@@ -123,7 +125,15 @@ public final class AfternoonTeller {
         nextStep.filter(step -> !lines.contains(step)).ifPresent(step -> lines.set(MOST_LINES - 1, step));
         if (!lines.isEmpty()) {
             NextStep first = lines.get(0);
-            lines.set(0, new NextStep(first.t(), first.range(), first.howLong(), first.text(), NextStep.State.NEXT));
+            lines.set(
+                    0,
+                    new NextStep(
+                            first.t(),
+                            first.range(),
+                            first.howLong(),
+                            first.known(),
+                            first.text(),
+                            NextStep.State.NEXT));
         }
         boolean room = lines.size() < MOST_LINES
                 || nextStep.filter(lines.get(MOST_LINES - 1)::equals).isEmpty();
@@ -141,19 +151,26 @@ public final class AfternoonTeller {
                         line.endedT().orElseThrow() - laterS,
                         Optional.empty(),
                         Optional.empty(),
+                        true,
                         line.step().name(),
                         NextStep.State.DONE));
     }
 
     private static NextStep later(double t, String text) {
-        return new NextStep(t, Optional.empty(), Optional.empty(), text, NextStep.State.LATER);
+        return new NextStep(t, Optional.empty(), Optional.empty(), true, text, NextStep.State.LATER);
     }
 
-    /** The interval is worth reading of the moment of the set, and of the test window where that is known no better. */
+    /** The test window and the set come when the pan is there, whatever is usual. */
+    private static boolean isThePans(StepLine line) {
+        return line.step().begunBy().filter(Sight.WINDOW::equals).isPresent()
+                || line.step().endedBy().filter(Sight.OFF::equals).isPresent();
+    }
+
+    /** The moment of the set is the one of which the interval is worth reading. */
     private static Optional<NextStep.Range> range(Step step, Moment begins, double laterS) {
-        boolean sets = step.endedBy().filter(Sight.OFF::equals).isPresent();
-        boolean vague = begins.howLong().filter(HowLong::isRange).isPresent();
-        return begins.forecast() && (sets || vague)
+        boolean sets =
+                begins.forecast() && step.endedBy().filter(Sight.OFF::equals).isPresent();
+        return sets
                 ? Optional.of(new NextStep.Range(begins.fromT() - laterS, begins.untilT() - laterS))
                 : Optional.empty();
     }

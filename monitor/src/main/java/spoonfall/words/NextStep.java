@@ -10,10 +10,12 @@ import spoonfall.cook.HowLong;
  * @param t seconds of the cook at which it is due, or was
  * @param range the 90 % interval of that time, when it is a forecast
  * @param howLong how long until then, when it is a forecast
+ * @param known whether {@code t} is more than the usual minutes where only the pan can tell
  * @param text what it is
  * @param state whether it is done
  */
-public record NextStep(double t, Optional<Range> range, Optional<HowLong> howLong, String text, State state) {
+public record NextStep(
+        double t, Optional<Range> range, Optional<HowLong> howLong, boolean known, String text, State state) {
     /**
      * An interval of time.
      *

@@ -25,6 +25,7 @@ public final class Storyteller {
     private Fan fan;
     private Sentences sentences;
     private final CalmTime window = new CalmTime();
+    private final CalmTime gel = new CalmTime();
     private final CalmTime nextTest = new CalmTime();
     private final Settled<Boolean> climbsSlowly = new Settled<>(SLOWLY_AFTER_S);
 
@@ -49,6 +50,7 @@ public final class Storyteller {
         fan = new Fan(settings);
         sentences = new Sentences(settings, byHand);
         window.forget();
+        gel.forget();
         nextTest.forget();
     }
 
@@ -64,19 +66,33 @@ public final class Storyteller {
         Optional<Expected> expected = status.forecast().map(forecast -> expect(t, forecast));
         if (expected.isEmpty()) {
             window.forget();
+            gel.forget();
         }
         boolean slow = climbsSlowly.settle(t, status.ratePerMinC().orElse(1) < HARDLY_MOVES_PER_MIN_C);
         Saying plain = sentences.say(status, alarms, expected, slow);
         return new Outlook(
                 TestSayings.over(plain, tests, theNext(t, tests), status, alarms),
                 List.of(),
-                status.forecast().map(forecast -> fan.of(status, forecast)).orElse(List.of()));
+                status.forecast()
+                        .map(forecast -> fan.of(status, calmed(t, forecast)))
+                        .orElse(List.of()));
     }
 
     private Expected expect(double t, Forecast forecast) {
         double share = forecast.etaS() > 0 ? forecast.windowS() / forecast.etaS() : 1;
         CalmTime.Shown shown = window.settle(t, forecast.windowS(), share * forecast.lowS(), share * forecast.highS());
         return new Expected(shown.t() - t, Minutes.in(shown.howLong()));
+    }
+
+    /** The forecast that is drawn moves no more often than the one that is said. */
+    private Forecast calmed(double t, Forecast forecast) {
+        CalmTime.Shown shown = gel.settle(t, forecast.etaS(), forecast.lowS(), forecast.highS());
+        return new Forecast(
+                forecast.windowS(),
+                Math.max(0, shown.t() - t),
+                Math.max(0, shown.fromT() - t),
+                Math.max(0, shown.untilT() - t),
+                forecast.perMinute());
     }
 
     private Optional<CalmTime.Shown> theNext(double t, SetTestsNow tests) {

@@ -44,8 +44,7 @@ final class PlanPageTest {
     @Test
     void fromTheRecipe_overTheCook_toTheJars() {
         KitchenPlan plan = KitchenPlan.live("Hollin Bank", "batch 14", Cooks.settings(trace), 1);
-        try (Kitchen kitchen = new Kitchen(
-                        plan, clock -> List.of(probe), () -> System.nanoTime() + aheadNanos.get());
+        try (Kitchen kitchen = new Kitchen(plan, clock -> List.of(probe), () -> System.nanoTime() + aheadNanos.get());
                 WebServer server = new WebServer(Kitchens.one(kitchen).stocked(pantry()), "127.0.0.1", 0);
                 Browsers browsers = Browsers.open()) {
             kitchen.start();
@@ -84,7 +83,8 @@ final class PlanPageTest {
             assertThat(page.getByTestId("plan-attached")).containsText("The next cook has a plan");
             cooks(kitchen);
             assertThat(page.getByTestId("plan-say")).isVisible();
-            assertThat(page.getByTestId("plan-jars")).hasValue(""); // not what the cook before it filled, and is on the shelf
+            assertThat(page.getByTestId("plan-jars"))
+                    .hasValue(""); // not what the cook before it filled, and is on the shelf
             page.getByTestId("plan").getByText("Back to the pan").click();
             jarsGoIn(page, 3);
             page.getByTestId("to-plan").click();

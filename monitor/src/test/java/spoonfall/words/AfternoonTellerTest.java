@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;
 import spoonfall.afternoon.Afternoon;
 import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
+import spoonfall.cook.HowLong;
 import spoonfall.cook.Stage;
 import spoonfall.probe.Quality;
 
@@ -21,9 +23,13 @@ final class AfternoonTellerTest {
     }
 
     private void boils(double untilT, double setT) {
+        boils(
+                untilT,
+                t -> Optional.of(new Forecast(setT - t - 300, setT - t, 0.9 * (setT - t), 1.1 * (setT - t), 0.01)));
+    }
+
+    private void boils(double untilT, DoubleFunction<Optional<Forecast>> forecast) {
         for (double t = afternoon.timeline().t(); t <= untilT; t += 5) {
-            double leftS = setT - t;
-            Forecast forecast = new Forecast(leftS - 300, leftS, 0.9 * leftS, 1.1 * leftS, 0.01);
             afternoon.follow(
                     t,
                     Optional.of(new CookStatus(
@@ -34,7 +40,7 @@ final class AfternoonTellerTest {
                             Stage.ROLLING_BOIL,
                             OptionalDouble.empty(),
                             OptionalDouble.of(0.5),
-                            Optional.of(forecast),
+                            forecast.apply(t),
                             false)));
         }
     }
@@ -76,6 +82,22 @@ final class AfternoonTellerTest {
         assertThat(headline()).isEqualTo("Lift the jars out to cool: until {clock:43900}.");
         afternoon.follow(50_000, Optional.empty());
         assertThat(headline()).isEqualTo("The afternoon is over.");
+    }
+
+    @Test
+    void whenToTest_isNotKnown_whileThePanBoilsWithoutAForecast() {
+        assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0)).allMatch(NextStep::known);
+        boils(300, t -> Optional.empty());
+        assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0))
+                .filteredOn(line -> !line.known())
+                .extracting(NextStep::text)
+                .contains("Test the set")
+                .doesNotContain("Warm the jars", "Heat the canner");
+        boils(600, 2700);
+        assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0)).allMatch(NextStep::known);
+        assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0))
+                .filteredOn(line -> line.text().equals("Test the set"))
+                .allSatisfy(line -> assertThat(line.howLong()).contains(new HowLong(30, 30)));
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -122,6 +123,23 @@ final class StorytellerTest {
             assertThat(fan)
                     .allMatch(point -> point.lowC() <= point.midC() + 1e-9 && point.midC() <= point.highC() + 1e-9);
         }
+    }
+
+    @Test
+    void theFan_isAsCalmAsTheWords() {
+        List<Double> setsAt = story(Scenario.CLEAN).stream()
+                .filter(said -> said.t() > 900 && !said.outlook().fan().isEmpty())
+                .map(said -> {
+                    List<Outlook.FanPoint> fan = said.outlook().fan();
+                    return said.t()
+                            + (fan.get(fan.size() - 1).t() - said.t()) / 1.3; // it ends a little past the gel point
+                })
+                .toList();
+        long moves = IntStream.range(1, setsAt.size())
+                .filter(i -> Math.abs(setsAt.get(i) - setsAt.get(i - 1)) > 1)
+                .count();
+        assertThat(setsAt).hasSizeGreaterThan(300);
+        assertThat(moves).isLessThan(15);
     }
 
     @ParameterizedTest
