@@ -1,4 +1,4 @@
-// Calls: the one that needs the cook takes the top of the page; the others are quiet lines.
+// Calls: the most urgent takes the top of the page, and says what else calls; what does not call is a quiet line.
 
 import { put } from './elements.js';
 import { clock, fill } from './words.js';
@@ -12,6 +12,8 @@ export function mountCall(section, acknowledge, putAside) {
   title.dataset.testid = 'call-title';
   const act = document.createElement('p');
   act.dataset.testid = 'call-act';
+  const also = document.createElement('div');
+  also.dataset.testid = 'call-also';
   const button = document.createElement('button');
   button.type = 'button';
   button.dataset.testid = 'acknowledge';
@@ -23,6 +25,7 @@ export function mountCall(section, acknowledge, putAside) {
   later.textContent = 'Not now';
   later.title = 'Asks again in five minutes';
   let shownId = '';
+  let shownAlso = '';
   later.addEventListener('click', () => putAside(shownId));
   button.addEventListener('click', () => acknowledge(shownId));
   section.addEventListener('click', (event) => {
@@ -42,14 +45,24 @@ export function mountCall(section, acknowledge, putAside) {
     if (shownId !== call.id) {
       shownId = call.id;
       section.hidden = false;
-      section.replaceChildren(title, act, button, ...(call.priority === 'high' || call.canWait === false ? [] : [later]));
+      section.replaceChildren(title, act, also, button, ...(call.priority === 'high' || call.canWait === false ? [] : [later]));
       if (document.activeElement === document.body) {
         button.focus({ preventScroll: true });
       }
     }
     put(title, fill(call.title, unit, startedAtMs));
     put(act, fill(call.act, unit, startedAtMs));
+    const lines = calls.slice(1).map((other) => alsoWords(other, unit, startedAtMs));
+    if (lines.join('\n') !== shownAlso) {
+      shownAlso = lines.join('\n');
+      also.replaceChildren(...lines.map((words) => line(words)));
+    }
   };
+}
+
+/** What calls as well: it must not wait unseen behind the call on top. */
+export function alsoWords(call, unit, startedAtMs) {
+  return `Also: ${fill(`${call.title} ${call.act}`.trim(), unit, startedAtMs)}`;
 }
 
 /**

@@ -51,8 +51,15 @@ export function mountHeat(degreesLine, rise) {
     const { temperatureC, riseC, toGoC, stage } = state.status;
     put(digits, degrees(temperatureC, unit));
     put(sign, `°${unit}`);
-    put(rise, riseWords(riseC, stage === 'off-the-heat' || state.status.tests?.open ? null : toGoC, unit));
+    const goes = stage !== 'off-the-heat' && !state.status.tests?.open && !called(state, ['scorch-risk']);
+    const elsewhere = called(state, ['probe-out-of-pan', 'probe-implausible']);
+    put(rise, elsewhere ? 'This is what the probe reads; the pan may be elsewhere.' : riseWords(riseC, goes ? toGoC : null, unit));
   };
+}
+
+/** Whether one of these alarms stands, answered or not. */
+function called(state, names) {
+  return state.alarms.some(({ alarm, state: how }) => names.includes(alarm) && how !== 'returned');
 }
 
 /** Such as "2.3° above boiling water, 2.1° to go"; nothing is to go (null) when the pan is off the heat. */
