@@ -62,6 +62,17 @@ record AlarmText(String title, String act) {
                 "No water has left for " + Lasting.minutes(forS) + ".", "Is a lid on, or the heat too low?");
     }
 
+    /** The same {@code byC} short of the gel point, though that was called. */
+    static AlarmText standingShort(double forS, double byC) {
+        return new AlarmText(
+                String.format(
+                        Locale.ROOT,
+                        "No water has left for %s, and it is {diff:%.1f} short of the setting point.",
+                        Lasting.minutes(forS),
+                        byC),
+                "If it has not set: is a lid on, or the heat too low?");
+    }
+
     /** Something cold went in {@code agoS} seconds ago; it is {@code shortC} below the boil and needs so much longer. */
     static AlarmText coldAndSlow(double agoS, double shortC, double untilBoilS) {
         String act = String.format(

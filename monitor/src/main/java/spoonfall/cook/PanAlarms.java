@@ -3,7 +3,6 @@ package spoonfall.cook;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Supplier;
 import spoonfall.alarm.Condition;
 
 /** Runs the alarms of the pan: when each is so, and by which design each means nothing just now. */
@@ -169,15 +168,22 @@ final class PanAlarms {
             stalled = Condition.PRESENT;
         }
         boolean cooling = stage == Stage.OFF_THE_HEAT || forecaster.cools() || watches.cools(now);
-        Supplier<AlarmText> stallText =
-                cold.stalls() ? () -> cold.text(now) : () -> standstill.text(now, cooling, stages.reachedWindow());
-        board.update(t, AlarmName.STALLED, stalled, stallText, events);
+        board.update(t, AlarmName.STALLED, stalled, () -> stallText(now, cooling), events);
         boolean scorched = board.present(AlarmName.SCORCH_RISK);
         Condition scorch = pace.shows() ? watches.scorchRisk(stages, now, forecaster, cold.seen()) : Condition.ABSENT;
         board.update(t, AlarmName.SCORCH_RISK, scorch, watches::scorchText, events);
         if (!scorched && board.present(AlarmName.SCORCH_RISK)) {
             forecaster.doubtTheLastMinute();
         }
+    }
+
+    private AlarmText stallText(Signals now, boolean cooling) {
+        if (cold.stalls()) {
+            return cold.text(now);
+        }
+        return gelCalled()
+                ? standstill.shortText(now, settings.gelPointC() - now.trendC())
+                : standstill.text(now, cooling, stages.reachedWindow());
     }
 
     /** Takes note of what is foreseen while the pan is seen: nothing, where it does not climb. */

@@ -30,14 +30,26 @@ final class Standstill {
 
     /** What to say of a pan that does not climb; {@code inWindow} whether it had come to the test window. */
     AlarmText text(Signals now, boolean cooling, boolean inWindow) {
-        double tellC = Math.max(LEAST_C, now.knownStepC());
         if (cooling) {
             double peakC =
                     Math.max(now.trendC(), trend.highestSince(now.t() - PEAK_S).orElse(now.trendC()));
-            double sinceT = trend.latestAtLeast(peakC - tellC).orElse(now.t());
+            double sinceT = trend.latestAtLeast(peakC - tellC(now)).orElse(now.t());
             return AlarmText.cooling(peakC - Math.min(now.levelC(), now.trendC()), sinceT, inWindow);
         }
-        double sinceT = trend.latestAtMost(now.trendC() - tellC).orElse(now.t());
-        return AlarmText.standingStill(Math.max(LEAST_S, now.t() - sinceT));
+        return AlarmText.standingStill(stoodForS(now));
+    }
+
+    /** What to say of one that stands {@code byC} short of the gel point that was called. */
+    AlarmText shortText(Signals now, double byC) {
+        return AlarmText.standingShort(stoodForS(now), byC);
+    }
+
+    private double stoodForS(Signals now) {
+        double sinceT = trend.latestAtMost(now.trendC() - tellC(now)).orElse(now.t());
+        return Math.max(LEAST_S, now.t() - sinceT);
+    }
+
+    private static double tellC(Signals now) {
+        return Math.max(LEAST_C, now.knownStepC());
     }
 }

@@ -36,6 +36,9 @@ final class Watches {
     /** So close below the test window somebody may well begin to test. */
     private static final double NEARLY_IN_THE_WINDOW_C = 0.5;
 
+    /** So far below a gel point that was called it has not come to it. */
+    private static final double SURELY_SHORT_C = 0.1;
+
     private static final double DEADBAND_C = 0.4;
 
     private CookSettings settings;
@@ -127,12 +130,12 @@ final class Watches {
     /**
      * It has stopped climbing, or cools, before it has set.
      *
-     * @param done whether the gel point was called, so that nobody wants it to climb on
+     * @param done whether the gel point was called, so that who takes it off the heat means it
      */
     Condition stalled(Stages stages, Signals signals, boolean setTest, boolean done, Forecaster forecaster) {
         Stage stage = stages.stage();
         if (done || stage.atOrPastGelPoint()) {
-            return Condition.ABSENT;
+            return standsShort(stage, signals, forecaster);
         }
         boolean maybeDone = shortC < NEARLY_SET_C && signals.t() - offSinceT < MAYBE_DONE_S;
         if (shortC < doneC || maybeDone) {
@@ -147,6 +150,16 @@ final class Watches {
             return Condition.PRESENT;
         }
         return stands || cooling.low() ? Condition.UNDECIDED : Condition.ABSENT;
+    }
+
+    /** A pan that stops just short of the gel point is called; one that comes off the heat falls, and this one stands. */
+    private Condition standsShort(Stage stage, Signals signals, Forecaster forecaster) {
+        boolean stands = stage.boiling() && forecaster.still() && !forecaster.cools() && !hot;
+        if (!stands || cooling.low() || cooling.warms(signals)) {
+            return Condition.ABSENT;
+        }
+        boolean sure = settings.gelPointC() - signals.trendC() > SURELY_SHORT_C;
+        return sure ? Condition.PRESENT : Condition.UNDECIDED;
     }
 
     /**

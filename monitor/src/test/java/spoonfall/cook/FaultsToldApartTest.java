@@ -41,6 +41,24 @@ class FaultsToldApartTest {
     }
 
     @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {3959, 6614, 7180, 7217})
+    void stall_isRaisedWhileItLasts_whenThePanStopsJustShortOfTheGelPointAndThatWasCalled(long seed) {
+        Trace trace = VariedCook.cook(seed);
+        double gelT = firstRaisedT(trace, AlarmName.GEL_POINT).orElseThrow();
+        double raisedT = firstRaisedT(trace, AlarmName.STALLED).orElseThrow();
+        assertThat(raisedT).isBetween(gelT, labelT(trace, "off-the-heat"));
+    }
+
+    /** The same pans, whose heat stays on until they come off it. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {3959, 6614, 7180, 7217})
+    void stall_isNotRaised_whenThePanComesOffTheHeatAtTheGelPoint(long seed) {
+        assertThat(raised(VariedCook.cook(CookKind.CLEAN, seed)))
+                .contains(AlarmName.GEL_POINT)
+                .doesNotContain(AlarmName.STALLED);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 17, 23, 31, 58, 91})
     void stall_isNotRaised_whenTheHeatIsOnlyTurnedDown(long seed) {
         assertThat(raised(VariedCook.cook(CookKind.HEAT, seed))).doesNotContain(AlarmName.STALLED);

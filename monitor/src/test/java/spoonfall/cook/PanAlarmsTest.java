@@ -189,6 +189,32 @@ final class PanAlarmsTest {
         assertThat(text(AlarmName.STALLED)).startsWith("No water has left for 2 minutes.");
     }
 
+    /** It stopped just short of the gel point, which was called all the same. */
+    @Test
+    void aPanThatStandsShortOfTheGelPointThatWasCalled_isStalled_andSaysByHowMuch() {
+        know(standsStill());
+        stand(10, 104);
+        assertThat(raised()).containsExactly(AlarmName.GEL_POINT);
+        stand(30, 103.8);
+        assertThat(stages.stage()).isEqualTo(Stage.AT_GEL_POINT);
+        assertThat(raised()).containsExactly(AlarmName.GEL_POINT, AlarmName.STALLED);
+        assertThat(text(AlarmName.STALLED))
+                .isEqualTo("No water has left for 2 minutes, and it is {diff:0.2} short of the setting point."
+                        + " If it has not set: is a lid on, or the heat too low?");
+        // it comes off the heat
+        watch(30, at -> MadeSignals.falling(at, 102.5, 103.8, -1.2));
+        assertThat(board.present(AlarmName.STALLED)).isFalse();
+    }
+
+    @ParameterizedTest(name = "{0} °C")
+    @ValueSource(doubles = {103.95, 104, 104.3})
+    void aPanThatStandsAtTheGelPoint_isNotStalled(double atC) {
+        know(standsStill());
+        stand(10, 104);
+        stand(300, atC);
+        assertThat(raised()).containsExactly(AlarmName.GEL_POINT);
+    }
+
     @Test
     void aPanOffTheHeat_isSaidToCool() {
         stand(100, 102);
