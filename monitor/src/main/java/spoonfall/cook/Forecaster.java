@@ -79,9 +79,8 @@ final class Forecaster {
     void endSecond(Signals signals, Stage stage, double boilingForS) {
         forecastT = Double.NaN;
         boolean follow = stage.boiling() || stage == Stage.OFF_THE_HEAT;
-        double riseC = signals.levelC() - settings.waterBoil().temperatureC();
         if (!follow) {
-            signals.quick().ifPresent(line -> estimator.warms(signals.t(), riseC, Signals.perMinute(line)));
+            warms(signals);
         }
         estimator.endSecond(signals.t(), follow, boilingForS >= SETTLE_S, stage == Stage.OFF_THE_HEAT, signals.stepC());
     }
@@ -90,6 +89,18 @@ final class Forecaster {
     void skip() {
         forecastT = Double.NaN;
         estimator.skip();
+    }
+
+    /** Sugar goes in, and the pan becomes another one. Instead of {@link #endSecond}. */
+    void anew(Signals signals) {
+        forecastT = Double.NaN;
+        warms(signals);
+        estimator.anew();
+    }
+
+    private void warms(Signals signals) {
+        double riseC = signals.levelC() - settings.waterBoil().temperatureC();
+        signals.quick().ifPresent(line -> estimator.warms(signals.t(), riseC, Signals.perMinute(line)));
     }
 
     /**

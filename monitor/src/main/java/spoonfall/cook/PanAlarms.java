@@ -70,6 +70,7 @@ final class PanAlarms {
     private final Watches watches;
     private final Standstill standstill = new Standstill();
     private final ColdAddition cold;
+    private final SugarIn sugar;
     private Reasons reasons = Reasons.NONE;
     private final UnseenWindow unseen;
     private final Track soonestGelT = new Track(2 * FORESEEN_S);
@@ -86,7 +87,9 @@ final class PanAlarms {
             Forecaster forecaster,
             SetTests tests,
             Pace pace,
-            UnseenWindow unseen) {
+            UnseenWindow unseen,
+            SugarIn sugar) {
+        this.sugar = sugar;
         this.pace = pace;
         this.unseen = unseen;
         this.settings = settings;
@@ -170,7 +173,7 @@ final class PanAlarms {
         boolean cooling = stage == Stage.OFF_THE_HEAT || forecaster.cools() || watches.cools(now);
         board.update(t, AlarmName.STALLED, stalled, () -> stallText(now, cooling), events);
         boolean scorched = board.present(AlarmName.SCORCH_RISK);
-        Condition scorch = pace.shows() ? watches.scorchRisk(stages, now, forecaster, cold.seen()) : Condition.ABSENT;
+        Condition scorch = pace.shows() ? watches.scorchRisk(stages, now, forecaster, cold.seen() || sugar.going()) : Condition.ABSENT;
         board.update(t, AlarmName.SCORCH_RISK, scorch, watches::scorchText, events);
         if (!scorched && board.present(AlarmName.SCORCH_RISK)) {
             forecaster.doubtTheLastMinute();
@@ -188,6 +191,11 @@ final class PanAlarms {
 
     /** Takes note of what is foreseen while the pan is seen: nothing, where it does not climb. */
     void foresee(double t, Optional<Forecast> forecast) {
+        if (sugar.mayGo(t)) {
+            unseen.forget();
+            soonestGelT.clear();
+            return;
+        }
         unseen.seen(t, forecast);
         if (shifted.sinceT(t).isEmpty()) {
             soonestGelT.add(t, t + forecast.map(PanAlarms::soonestS).orElse(Double.NEGATIVE_INFINITY));
@@ -226,7 +234,8 @@ final class PanAlarms {
         Optional<Suppression> tested = when(setTest || tests.away(t, stages.stage()), Suppression.SET_TEST);
         Optional<Suppression> set = when(tests.set(), Suppression.SET);
         Optional<Suppression> testing = either(set, when(tests.testing(t, stages.stage()), Suppression.SET_TEST));
-        Optional<Suppression> chilled = when(cold.seen() && !cold.late(), Suppression.COLD_ADDED);
+        Optional<Suppression> chilled =
+                when(sugar.going() || (cold.seen() && !cold.late()), Suppression.COLD_ADDED);
         Optional<Suppression> setOrBlind = either(set, blind);
         Optional<Suppression> tooLate = either(testing, past);
         Optional<Suppression> unforeseen = windowUnseen ? Optional.empty() : blind;

@@ -24,15 +24,23 @@ final class PanHeight {
     private final SetTests tests;
     private final PanAlarms alarms;
     private final TooFast tooFast;
+    private final SugarIn sugar;
 
     PanHeight(
-            CookSettings settings, Pace pace, Stages stages, Forecaster forecaster, SetTests tests, PanAlarms alarms) {
+            CookSettings settings,
+            Pace pace,
+            Stages stages,
+            Forecaster forecaster,
+            SetTests tests,
+            PanAlarms alarms,
+            SugarIn sugar) {
         this.settings = settings;
         this.pace = pace;
         this.stages = stages;
         this.forecaster = forecaster;
         this.tests = tests;
         this.alarms = alarms;
+        this.sugar = sugar;
         tooFast = new TooFast(settings.waterBoil().temperatureC());
     }
 
@@ -46,6 +54,7 @@ final class PanHeight {
         double t = now.t();
         double knownC = byReadings(readT, now);
         if (pace.shows()) {
+            knownC = sugar.mayGo(t) ? Math.min(knownC, now.levelC()) : knownC; // a line through its climb leads past it
             knownC = Math.min(knownC, tooFast.atMostC(now, stages.boilingForS(t), pace.noticesS(), forecaster));
         }
         if (stages.stage().atOrPastGelPoint() || !tooEarly(now, knownC)) {

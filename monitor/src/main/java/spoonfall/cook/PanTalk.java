@@ -49,7 +49,7 @@ final class PanTalk {
 
     private void enter(double t, boolean changed, List<CookEvent> events) {
         if (changed) {
-            events.add(new CookEvent.StageEntered(t, watch.stages().stage()));
+            watch.tellStage(t, events);
         }
     }
 

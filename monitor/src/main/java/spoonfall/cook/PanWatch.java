@@ -26,9 +26,11 @@ final class PanWatch {
     private final PanHeight height;
     private final WayBack wayBack;
     private final Jumped jumped = new Jumped();
+    private final SugarIn sugar;
     private final Reminders reminders = new Reminders();
     private final Slots slots = new Slots();
     private double solids;
+    private Stage told = Stage.WAITING;
 
     PanWatch(CookSettings settings, Pace pace, AlarmBoard board) {
         this.settings = settings;
@@ -38,9 +40,10 @@ final class PanWatch {
         stages = new Stages(settings);
         forecaster = new Forecaster(settings, pace);
         tests = new SetTests(settings);
+        sugar = new SugarIn(settings.waterBoil().temperatureC());
         UnseenWindow unseen = new UnseenWindow(board, probe.watch());
-        alarms = new PanAlarms(settings, board, stages, forecaster, tests, pace, unseen);
-        height = new PanHeight(settings, pace, stages, forecaster, tests, alarms);
+        alarms = new PanAlarms(settings, board, stages, forecaster, tests, pace, unseen, sugar);
+        height = new PanHeight(settings, pace, stages, forecaster, tests, alarms, sugar);
         wayBack = new WayBack(settings.waterBoil().temperatureC());
     }
 
@@ -109,7 +112,7 @@ final class PanWatch {
                 level,
                 probe.quality(t),
                 probe.watch().seen(),
-                stages.stage(),
+                told,
                 rate,
                 solids,
                 fresh && !tests.paused() ? forecast(t) : Optional.empty(),
@@ -169,12 +172,16 @@ final class PanWatch {
         height.restart(t);
         wayBack.restart();
         jumped.restart();
+        sugar.restart();
     }
 
     private void watchPan(double t, Signals now, List<CookEvent> events) {
         if (pace.shows() && jumped.endSecond(now)) {
             forecaster.jumped();
             alarms.jumped(now, jumped.shift());
+        }
+        if (pace.shows()) {
+            sugar.endSecond(now);
         }
         Signals known = now.withTrend(height.knownC(probe.readT(t), now));
         if (forecaster.misledUpwards()) {
@@ -183,7 +190,9 @@ final class PanWatch {
         }
         followStage(t, now, known, events);
         boolean back = forecaster.back(now);
-        if (tests.paused(t, back)) {
+        if (sugar.going()) {
+            forecaster.anew(now);
+        } else if (tests.paused(t, back)) {
             forecaster.pause(t, back);
         } else {
             forecaster.endSecond(now, stages.stage(), stages.boilingForS(t));
@@ -196,14 +205,21 @@ final class PanWatch {
         remind(t, now, events);
     }
 
+    /** Tells the stage when it is another one than was told last. */
+    void tellStage(double t, List<CookEvent> events) {
+        Stage now = sugar.told(stages.stage(), t);
+        if (now != told) {
+            told = now;
+            events.add(new CookEvent.StageEntered(t, told));
+        }
+    }
+
     private void followStage(double t, Signals now, Signals known, List<CookEvent> events) {
         boolean boiled = stages.stage().boiling();
-        if (stages.follow(known)) {
-            if (!pace.shows() && !boiled && stages.stage().boiling()) {
-                probe.senses().newRegime(); // its lines are minutes long, and would hold the way up to the boil
-            }
-            events.add(new CookEvent.StageEntered(t, stages.stage()));
+        if (stages.follow(known) && !pace.shows() && !boiled && stages.stage().boiling()) {
+            probe.senses().newRegime(); // its lines are minutes long, and would hold the way up to the boil
         }
+        tellStage(t, events);
         probe.watch().follow(stages.stage(), t);
         if (now.steady().isPresent()) {
             probe.watch().climbs(Signals.perMinute(now.steady().get()));
@@ -217,7 +233,7 @@ final class PanWatch {
         if (climbs && slots.begins(t)) {
             solids = forecaster.solids(now.trendC() - settings.waterBoil().temperatureC());
         }
-        Optional<Forecast> forecast = climbs && due ? forecaster.forecast(t) : Optional.empty();
+        Optional<Forecast> forecast = climbs && due && !sugar.mayGo(t) ? forecaster.forecast(t) : Optional.empty();
         reminders.endSecond(now, stage, climbs ? solids : 0, forecast, events);
         if (due) {
             alarms.foresee(t, tests.paused() ? Optional.empty() : forecast);

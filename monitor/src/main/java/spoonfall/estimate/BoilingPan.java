@@ -133,6 +133,12 @@ final class BoilingPan {
         begun = false;
     }
 
+    /** It is another pan from now on. */
+    void anew() {
+        forget();
+        lastBoil.forget();
+    }
+
     /** The readings of the last minute were hotter than the pan. */
     void doubtTheLastMinute() {
         if (begun && (hindsight.restore(lastT, bank) || astray.misledUpwards())) {

@@ -36,6 +36,11 @@ final class LastBoil {
         endedT = t - beganT >= LEAST_S ? t : Double.NaN;
     }
 
+    /** It is another pan. */
+    void forget() {
+        endedT = Double.NaN;
+    }
+
     /** Whether a boil before is remembered; what is known of it is still in the bank. */
     boolean knows(FilterBank bank) {
         return !Double.isNaN(endedT) && bank.riseC() >= Thin.KNOWN_C;

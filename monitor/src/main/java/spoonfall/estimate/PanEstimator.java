@@ -95,6 +95,11 @@ public final class PanEstimator {
         pan.forget();
     }
 
+    /** Becomes another pan, as when its sugar goes in: how fast it warmed is all that is kept. */
+    public void anew() {
+        pan.anew();
+    }
+
     /** When {@code riseC} will be reached, counted from {@code t}; empty when that would be a guess. */
     public Optional<Arrival> arrival(double t, double riseC) {
         if (!pan.begun() || !pan.beginning().ripe(t)) {
