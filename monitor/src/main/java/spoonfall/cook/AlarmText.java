@@ -118,7 +118,7 @@ record AlarmText(String title, String act) {
     static AlarmText probeOutOfPan(Signals signals) {
         return new AlarmText(
                 mark("The reading fell {diff:%.0f} in a few seconds.", signals.fallC()),
-                "Is the probe still in the pan?");
+                "Is the probe still in the pan? Or did something cold go in?");
     }
 
     static AlarmText probeStuck(double runS, Stage stage) {

@@ -13,12 +13,6 @@ final class OutOfPan {
     private static final double SURE_FALL_C = 30;
     private static final double LEAST_FALL_C = 4;
 
-    /** A cup of cold water takes a pan of a litre down by a dozen degrees. */
-    private static final double FAR_BELOW_C = 30;
-
-    /** While a cup of cold water is being stirred in, its fall looks as if it would go on. */
-    private static final double TOO_DEEP_C = 6;
-
     /** The tip near the base is hotter than the pan by so much, and that is nothing. */
     private static final double HOTTER_C = 1.5;
 
@@ -34,28 +28,15 @@ final class OutOfPan {
     /** As much sugar as fruit takes it down by 21 °C at most, and where the probe is by some more at first. */
     private static final double SUGAR_COOLS_C = 25;
 
-    /** A difference of two falls may be off by so much: bubbles, and a part of the thermometer's step. */
-    private static final double UNSURE_C = 0.15;
+    /** So much likelier than something cold the air must be, as a logarithm. */
+    private static final double LIKELIER = 1.5;
 
-    private static final double UNSURE_STEPS = 1.4;
+    /** Where something cold is so much likelier after all and the reading warms by so much in 17 s, it is the pan's. */
+    private static final double UNLIKELIER = -6;
 
-    /** Readings further apart than that are taken one by one. */
-    private static final double SELDOM_S = 2.5;
-
-    private static final double EVEN_TIMES = 2;
-
-    /** No thermometer of a kitchen is later than that in a pan, in seconds: what cold water does is over the sooner. */
-    private static final double LATEST_S = 14;
-
-    private static final double LATELY_S = 12;
-    private static final double LEAST_AGE_S = 20;
-    private static final double MARGIN_PART = 0.04;
-    private static final double MARGIN_C = 0.2;
-    private static final double MARGIN_STEPS = 0.5;
+    private static final double TURNS_C = 0.3;
 
     private static final double LOOKS_FOR_S = 120;
-    private static final double BEGUN_C = 0.5;
-
     /** Less than that below a peak that slowly sags, and nothing needs to be looked at. */
     private static final double ROUGH_FALL_C = 2;
 
@@ -86,6 +67,7 @@ final class OutOfPan {
 
     private final double waterBoilC;
     private final Track values = new Track(90);
+    private final WaysToFall ways = new WaysToFall();
     private OptionalDouble beforeC = OptionalDouble.empty();
     private double fellT = Double.NaN;
     private double fellFromC;
@@ -93,8 +75,7 @@ final class OutOfPan {
     private double lastC;
     private double lastT;
     private double lowestC;
-    private final double[] latestC = new double[3];
-    private final double[] latestT = new double[3];
+    private double beforeLastT;
 
     OutOfPan(double waterBoilC) {
         this.waterBoilC = waterBoilC;
@@ -106,13 +87,8 @@ final class OutOfPan {
         double sagsC = SAGS_PER_S_C * Math.max(0, t - lastT);
         roughPeakC = Math.max(temperatureC, roughPeakC - sagsC);
         lastC = temperatureC;
+        beforeLastT = lastT;
         lastT = t;
-        for (int i = 0; i < 2; i++) {
-            latestC[i] = latestC[i + 1];
-            latestT[i] = latestT[i + 1];
-        }
-        latestC[2] = temperatureC;
-        latestT[2] = t;
     }
 
     /**
@@ -131,14 +107,15 @@ final class OutOfPan {
             return beforeC.isPresent() ? Condition.UNDECIDED : Condition.ABSENT;
         }
         double nowC = now.getAsDouble();
+        lowestC = Math.min(lowestC, nowC);
         if (beforeC.isPresent()) {
-            return whileOut(nowC, signals);
+            return whileOut(t, nowC, signals);
         }
         if (Double.isNaN(fellT) && (stage == Stage.WAITING || !falls(t, nowC, panC))) {
             return Condition.ABSENT;
         }
-        lowestC = Math.min(lowestC, nowC);
-        if (stage == Stage.WARMING ? t - fellT >= COLD_S && staysDown(t, nowC) : isOut(t, nowC, signals.stepC())) {
+        ways.read(values, fellFromC, signals.stepC());
+        if (stage == Stage.WARMING ? t - fellT >= COLD_S && staysDown(t, nowC) : isOut(t, nowC)) {
             beforeC = OptionalDouble.of(fellFromC);
             return Condition.PRESENT;
         }
@@ -148,16 +125,14 @@ final class OutOfPan {
         return Condition.ABSENT;
     }
 
-    private boolean isOut(double t, double nowC, double stepC) {
-        double deepC = fellFromC - nowC;
-        double sugarC = fellFromC < waterBoilC + Thin.READ_C ? SUGAR_FALL_C : 0;
-        boolean noSugar = fellFromC < waterBoilC + NO_SUGAR_C;
-        if (deepC >= SURE_FALL_C + sugarC
-                || (deepC >= (noSugar ? SUGAR_COOLS_C : TOO_DEEP_C)
-                        && fallsByAtLeast(t, nowC, stepC) >= FAR_BELOW_C + sugarC)) {
-            return true;
-        }
-        return (deep(nowC) && sinksOn(nowC, stepC)) || staysDown(t, nowC);
+    private boolean isOut(double t, double nowC) {
+        boolean sure = fellFromC - nowC >= SURE_FALL_C + sugarC();
+        boolean likely = deep(nowC) && ways.tells(lastT) && ways.airOverCold(sugarC()) >= LIKELIER;
+        return sure || likely || staysDown(t, nowC);
+    }
+
+    private double sugarC() {
+        return fellFromC < waterBoilC + Thin.READ_C ? SUGAR_FALL_C : 0;
     }
 
     /** Whether it fell further than sugar takes a pan in which there is none, or than some cold water another. */
@@ -175,20 +150,6 @@ final class OutOfPan {
         }
         double lately = lastSecondsC(t, nowC);
         return lately <= -WARMS_C || (lately < WARMS_C && t - fellT >= TURNED_S);
-    }
-
-    /** Whether it sinks on when even the latest thermometer would have told all that cold water did. */
-    private boolean sinksOn(double nowC, double stepC) {
-        double begunT = begunT();
-        double ageS = lastT - begunT;
-        if (ageS < LEAST_AGE_S) {
-            return false;
-        }
-        double deepC = fellFromC - nowC;
-        double left = Math.exp(-ageS / LATEST_S);
-        double waters = deepC * Math.expm1(LATELY_S / LATEST_S) * left / (1 - left);
-        double margin = MARGIN_PART * deepC + MARGIN_C + MARGIN_STEPS * Math.min(1, stepC);
-        return values.around(lastT - LATELY_S).orElse(nowC) - nowC > waters + margin;
     }
 
     /** When it had fallen by a degree, at the latest. */
@@ -218,12 +179,13 @@ final class OutOfPan {
         fellT = t;
         fellFromC = peakC;
         lowestC = nowC;
+        ways.begin(begunT());
         return true;
     }
 
     /** When it was last heard before the latest readings, which may have been far apart or too far off to be believed. */
     private double beforeLatestT() {
-        return Math.max(lastT - LOOKS_FOR_S / 2, latestT[1] - 1);
+        return Math.max(lastT - LOOKS_FOR_S / 2, beforeLastT - 1);
     }
 
     private double peakC(double t, double sinceT, double nowC) {
@@ -233,35 +195,6 @@ final class OutOfPan {
             peakC = Math.max(peakC, part.orElse(nowC));
         }
         return peakC;
-    }
-
-    /** By how many °C it will have fallen at least, if it goes on as falls of thermometers do; 0 if that is not known. */
-    private double fallsByAtLeast(double t, double nowC, double stepC) {
-        if (latestT[2] - latestT[1] > SELDOM_S) {
-            double earlyS = latestT[1] - latestT[0];
-            double lateS = latestT[2] - latestT[1];
-            boolean even = earlyS < EVEN_TIMES * lateS && lateS < EVEN_TIMES * earlyS;
-            return even ? fall(latestC[0], latestC[1], latestC[2], earlyS, lateS, stepC) : 0;
-        }
-        OptionalDouble middle = values.middleBetween(t - 6.5, t - 4);
-        OptionalDouble first = values.middleBetween(t - 10.5, t - 8);
-        return middle.isEmpty() || first.isEmpty()
-                ? 0
-                : fall(first.getAsDouble(), middle.getAsDouble(), nowC, 4, 4, stepC);
-    }
-
-    /** Newton's law of cooling: the nearer the end, the slower. Two paces tell where there is none left. */
-    private double fall(double firstC, double middleC, double nowC, double earlyS, double lateS, double stepC) {
-        double late = (middleC - nowC) / lateS;
-        double early = (firstC - middleC) / earlyS;
-        double unsure = (UNSURE_C + UNSURE_STEPS * Math.min(1, stepC)) / lateS;
-        double slows = early - late + unsure;
-        if (fellFromC - firstC < BEGUN_C || middleC - nowC < BEGUN_C || slows <= 0) {
-            return 0;
-        }
-        double fromC = (middleC + nowC) / 2;
-        double overC = (firstC - nowC) / 2;
-        return fellFromC - (fromC - late * overC / slows);
     }
 
     /** Whether it warms as only a pan does, into which something cold went. */
@@ -281,12 +214,21 @@ final class OutOfPan {
         return least >= EVEN_PART * most && nowC > waterBoilC - COOLED_C;
     }
 
-    private Condition whileOut(double nowC, Signals signals) {
+    /** Whether it was something cold after all: it fell as a pan does, and warms already. */
+    private boolean turns(double t, double nowC, Signals signals) {
+        ways.read(values, fellFromC, signals.stepC());
+        return t - fellT < STAYS_S && lastSecondsC(t, nowC) >= TURNS_C && ways.airOverCold(sugarC()) < UNLIKELIER;
+    }
+
+    private Condition whileOut(double t, double nowC, Signals signals) {
         boolean steady = signals.quick()
                 .filter(line -> Math.abs(Signals.perMinute(line)) < STEADY_PER_MIN_C)
                 .isPresent();
         boolean boilsAgain = steady && nowC > waterBoilC + BOILS_ABOVE_C;
-        if (nowC < beforeC.orElseThrow() - BACK_WITHIN_C && !boilsAgain && !warmsEvenly(nowC)) {
+        if (nowC < beforeC.orElseThrow() - BACK_WITHIN_C
+                && !boilsAgain
+                && !warmsEvenly(nowC)
+                && !turns(t, nowC, signals)) {
             return Condition.PRESENT;
         }
         beforeC = OptionalDouble.empty();

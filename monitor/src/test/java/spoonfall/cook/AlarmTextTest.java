@@ -57,7 +57,8 @@ final class AlarmTextTest {
                 9, 60, 60, MadeSignals.at(9, 60).quick(), MadeSignals.at(9, 60).steady(), 102, 102, 41.6, 0.1);
         assertThat(AlarmText.probeOutOfPan(fell))
                 .isEqualTo(new AlarmText(
-                        "The reading fell {diff:42} in a few seconds.", "Is the probe still in the pan?"));
+                        "The reading fell {diff:42} in a few seconds.",
+                        "Is the probe still in the pan? Or did something cold go in?"));
     }
 
     @ParameterizedTest(name = "{0}: {1}")

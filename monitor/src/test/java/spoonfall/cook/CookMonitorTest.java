@@ -3,7 +3,9 @@ package spoonfall.cook;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -111,6 +113,28 @@ final class CookMonitorTest {
                 .isBetween(out, out + 15);
         assertThat(Cooks.raised(events))
                 .containsExactly(AlarmName.PROBE_OUT_OF_PAN, AlarmName.START_SET_TESTS, AlarmName.GEL_POINT);
+    }
+
+    /** A fifth of the pan of cold fruit within twelve seconds, read 5 s late, and then warmed by three degrees a minute. */
+    @Test
+    void somethingColdThatIsPouredIn_isNoProbeOutOfThePan_andAFallIntoTheAirIs() {
+        DoubleUnaryOperator poured = s -> 20.0 / 12 * (late(s) - late(Math.max(0, s - 12))) - Math.max(0, s - 20) / 20;
+        assertThat(raisedWhenFalling(poured)).doesNotContain(AlarmName.PROBE_OUT_OF_PAN);
+        assertThat(raisedWhenFalling(s -> 70 * -Math.expm1(-s / 20))).contains(AlarmName.PROBE_OUT_OF_PAN);
+    }
+
+    private static double late(double s) {
+        return s + 5 * Math.expm1(-s / 5);
+    }
+
+    private static List<AlarmName> raisedWhenFalling(DoubleUnaryOperator fallC) {
+        CookMonitor monitor = new CookMonitor(CookSettings.defaults(), 0);
+        List<CookEvent> events = new ArrayList<>();
+        for (int t = 0; t < 560; t++) {
+            double c = Math.min(102.5, 60 + 0.2 * t) - (t > 500 ? fallC.applyAsDouble(t - 500) : 0);
+            events.addAll(monitor.accept(Reading.good("pan", t * SECOND, Math.round(c * 10) / 10.0, "")));
+        }
+        return Cooks.raised(events);
     }
 
     @Test
