@@ -10,7 +10,6 @@ final class HeatBack {
     private static final double LOST_PART = 0.12;
 
     private static final double BACK_PART = 0.5;
-    private static final int LEAST_POINTS = 8;
     private static final double SURE_ERRORS = 2.5;
 
     /** A pace of which so little is known, as a part of it, is not the usual one. */
@@ -56,9 +55,6 @@ final class HeatBack {
 
     /** Whether the latest readings, of which {@code line} tells by minutes, surely climb again as they usually would. */
     boolean back(LineSums line, FilterBank bank) {
-        if (line.count() < LEAST_POINTS || !(line.spreadX() > 0)) {
-            return false;
-        }
-        return line.slope() - SURE_ERRORS * line.slopeError() >= BACK_PART * bank.climbPerMinC(usualV);
+        return line.leastSlope(SURE_ERRORS) >= BACK_PART * bank.climbPerMinC(usualV);
     }
 }

@@ -2,6 +2,9 @@ package spoonfall.estimate;
 
 /** What a straight line by least squares needs to know of its points; sums of two stretches may be added. */
 final class LineSums {
+    /** Fewer points do not tell how far they miss their line. */
+    private static final int LEAST_POINTS = 8;
+
     private int count;
     private double sumX;
     private double sumY;
@@ -49,6 +52,12 @@ final class LineSums {
     /** How far the slope may be off, by how the points miss the line: a standard deviation. */
     double slopeError() {
         return Math.sqrt(misses() / (count - 2) / spreadX());
+    }
+
+    /** The slope less so many times what it may be off by; no number is below that of a line through too few points. */
+    double leastSlope(double errors) {
+        boolean tells = count >= LEAST_POINTS && spreadX() > 0;
+        return tells ? slope() - errors * slopeError() : Double.NEGATIVE_INFINITY;
     }
 
     /** The sum of the squares of the points' distances from their middle. */

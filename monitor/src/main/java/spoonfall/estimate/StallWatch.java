@@ -17,6 +17,11 @@ final class StallWatch {
 
     private static final double AGAIN_PART = 0.5;
     private static final double AGAIN_S = 75;
+
+    /** What surely climbs by so large a part of its pace climbs again, however little it has risen: slow pans take minutes to rise. */
+    private static final double SURELY_AGAIN_PART = 0.6;
+
+    private static final double SURELY_ERRORS = 3;
     private static final double FALLING_S = 85;
 
     /** What jumped down cools only if it goes lower still. */
@@ -233,7 +238,9 @@ final class StallWatch {
         double climbs = points.slopePerMinC(t, AGAIN_S);
         double sigma = Math.sqrt(variance);
         boolean risen = riseC - stillC > Math.max(0.15, 3 * sigma) || (lowForS == 0 && falling);
-        if (risen && climbs >= AGAIN_PART * climbBefore) {
+        double surely =
+                falling ? Double.NEGATIVE_INFINITY : points.line(t, KNOWN_S).leastSlope(SURELY_ERRORS);
+        if ((risen && climbs >= AGAIN_PART * climbBefore) || surely >= SURELY_AGAIN_PART * climbBefore) {
             still = false;
         }
     }
