@@ -173,7 +173,9 @@ final class PanAlarms {
         boolean cooling = stage == Stage.OFF_THE_HEAT || forecaster.cools() || watches.cools(now);
         board.update(t, AlarmName.STALLED, stalled, () -> stallText(now, cooling), events);
         boolean scorched = board.present(AlarmName.SCORCH_RISK);
-        Condition scorch = pace.shows() ? watches.scorchRisk(stages, now, forecaster, cold.seen() || sugar.going()) : Condition.ABSENT;
+        Condition scorch = pace.shows()
+                ? watches.scorchRisk(stages, now, forecaster, cold.seen() || sugar.going())
+                : Condition.ABSENT;
         board.update(t, AlarmName.SCORCH_RISK, scorch, watches::scorchText, events);
         if (!scorched && board.present(AlarmName.SCORCH_RISK)) {
             forecaster.doubtTheLastMinute();
@@ -234,8 +236,7 @@ final class PanAlarms {
         Optional<Suppression> tested = when(setTest || tests.away(t, stages.stage()), Suppression.SET_TEST);
         Optional<Suppression> set = when(tests.set(), Suppression.SET);
         Optional<Suppression> testing = either(set, when(tests.testing(t, stages.stage()), Suppression.SET_TEST));
-        Optional<Suppression> chilled =
-                when(sugar.going() || (cold.seen() && !cold.late()), Suppression.COLD_ADDED);
+        Optional<Suppression> chilled = when(sugar.going() || (cold.seen() && !cold.late()), Suppression.COLD_ADDED);
         Optional<Suppression> setOrBlind = either(set, blind);
         Optional<Suppression> tooLate = either(testing, past);
         Optional<Suppression> unforeseen = windowUnseen ? Optional.empty() : blind;

@@ -74,7 +74,10 @@ final class SugarIn {
     private double stoodC;
     private double beganT = Double.NaN;
     private boolean fell;
-    private boolean some;
+
+    /** It climbs no more, but the next portion may follow: where it stood last it has sugar. */
+    private boolean someIsIn;
+
     private double fastestC;
 
     /** {@code waterBoilC} is where plain water boils. */
@@ -89,12 +92,12 @@ final class SugarIn {
 
     /** Whether it stood without sugar until just now, or it goes in: what climbs now may be that. */
     boolean mayGo(double t) {
-        return going() || (!some && t - stoodT < WITHIN_S);
+        return going() || (!someIsIn && t - stoodT < WITHIN_S);
     }
 
     /**
-     * What to call the stage of a pan that signals say is at {@code stage}: fruit and water that boil without sugar simmer, and while the sugar
-     * goes in and melts the pan is on its way to the boil, also where it stands off the heat for that.
+     * What to call {@code stage}, at which the pan is by its signals: fruit and water that boil without sugar simmer, and while the
+     * sugar goes in and melts it is on its way to the boil, also where it stands off the heat for that.
      */
     Stage told(Stage stage, double t) {
         if (going()) {
@@ -104,8 +107,8 @@ final class SugarIn {
                 default -> stage;
             };
         }
-        boolean simmers = mayGo(t) && stoodC < THIN_C;
-        return simmers && stage == Stage.ROLLING_BOIL ? Stage.SIMMERING : stage;
+        boolean boils = stage == Stage.ROLLING_BOIL || stage == Stage.COMING_TO_THE_BOIL;
+        return boils && mayGo(t) && stoodC < THIN_C ? Stage.SIMMERING : stage;
     }
 
     /** Forgets the way here. */
@@ -143,7 +146,7 @@ final class SugarIn {
             if (Math.abs(lateC - earlyC) < STANDS_C + stepsC) {
                 stoodT = t;
                 stoodC = (earlyC + lateC) / 2;
-                some = false;
+                someIsIn = false;
             }
         } else if (climbed(t, stepsC)) {
             begin(t, false);
@@ -153,7 +156,7 @@ final class SugarIn {
     }
 
     private boolean climbed(double t, double stepsC) {
-        if (some) { // by then water makes it climb as well
+        if (someIsIn) { // by then water makes it climb as well
             return t - stoodT < AGAIN_WITHIN_S && above(stoodC + CLIMBS_FAR_C + stepsC) >= SOME;
         }
         return t - stoodT < WITHIN_S
@@ -171,7 +174,7 @@ final class SugarIn {
     private void end() {
         beganT = Double.NaN;
         stoodT = Double.NEGATIVE_INFINITY;
-        some = false;
+        someIsIn = false;
     }
 
     private void follow(double t, double riseC, double stepsC) {
@@ -183,10 +186,10 @@ final class SugarIn {
         boolean in = settled >= SETTLED_SLOTS && t - beganT >= LEAST_S;
         if (in || t - beganT > (fell ? LONGEST_S : LONGEST_POURED_S)) {
             end();
-            if (in) { // or so it seems: the next portion may follow
+            if (in) { // or so it seems
                 stoodT = t;
                 stoodC = riseC;
-                some = true;
+                someIsIn = true;
             }
         }
     }

@@ -16,7 +16,7 @@ public enum Suppression {
     SET_TEST,
     /** The preserve was found set: the boil is over. */
     SET,
-    /** Something cold went in and the pan warms again: of course it is below where it was. */
+    /** Something cold, or the sugar, went in and the pan warms again: of course it is below where it was. */
     COLD_ADDED;
 
     /** The name on the wire, such as {@code set-test}. */

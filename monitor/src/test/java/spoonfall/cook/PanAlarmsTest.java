@@ -26,7 +26,11 @@ final class PanAlarmsTest {
     private double t;
 
     private PanAlarms alarms(Pace pace) {
-        return new PanAlarms(SETTINGS, board, stages, forecaster, tests, pace, unseen(pace));
+        return new PanAlarms(SETTINGS, board, stages, forecaster, tests, pace, unseen(pace), noSugar());
+    }
+
+    private static SugarIn noSugar() {
+        return new SugarIn(SETTINGS.waterBoil().temperatureC());
     }
 
     private UnseenWindow unseen(Pace pace) {
@@ -340,7 +344,7 @@ final class PanAlarmsTest {
     /** A pan whose reading climbs by so much a minute from 900 s on, watched for so long after that. */
     private MadePan hot(double perMinC, Pace pace, double forS) {
         MadePan pan = MadePan.climbing(1.5, 900, perMinC);
-        alarms = new PanAlarms(SETTINGS, board, pan.stages(), pan.forecaster(), tests, pace, unseen(pace));
+        alarms = new PanAlarms(SETTINGS, board, pan.stages(), pan.forecaster(), tests, pace, unseen(pace), noSugar());
         pan.watch(900 + forS, now -> alarms.endSecond(now.t(), now, false, false, events));
         return pan;
     }

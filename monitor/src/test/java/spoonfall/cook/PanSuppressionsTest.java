@@ -21,7 +21,14 @@ final class PanSuppressionsTest {
     private final Stages stages = new Stages(SETTINGS);
     private final SetTests tests = new SetTests(SETTINGS);
     private final PanAlarms alarms = new PanAlarms(
-            SETTINGS, board, stages, new Forecaster(SETTINGS, Pace.BY_ITSELF), tests, Pace.BY_ITSELF, unseen());
+            SETTINGS,
+            board,
+            stages,
+            new Forecaster(SETTINGS, Pace.BY_ITSELF),
+            tests,
+            Pace.BY_ITSELF,
+            unseen(),
+            new SugarIn(SETTINGS.waterBoil().temperatureC()));
     private final List<CookEvent> events = new ArrayList<>();
     private double t;
 
