@@ -186,7 +186,7 @@ final class PageTest {
     @Test
     void whatCallsBesides_isSaidBelowTheCallOnTop() {
         serve(Scenario.SCORCH, 1480);
-        Page page = page(390, 844, ColorScheme.LIGHT);
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT);
         assertThat(part(page, "call-title")).hasText("Start the set tests now.");
         assertThat(part(page, "call-also")).containsText("Also: The base may be catching");
         assertThat(part(page, "rise")).not().containsText("past setting");
@@ -199,7 +199,7 @@ final class PageTest {
     @Test
     void aProbeOutOfThePan_saysNothingOfTheWayToGo() {
         serve(Scenario.PROBE_OUT, 1170);
-        Page page = page(390, 844, ColorScheme.DARK);
+        Page page = SERVED.page(390, 844, ColorScheme.DARK);
         assertThat(part(page, "call-title")).containsText("The reading fell");
         assertThat(part(page, "rise")).hasText("This is what the probe reads; the pan may be elsewhere.");
     }

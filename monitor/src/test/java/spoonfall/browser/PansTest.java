@@ -160,7 +160,7 @@ final class PansTest {
 
     @Test
     void aNoteHalfWritten_isNotForTheNextCookOfItsPan() {
-        Page page = page(390, 844, ColorScheme.LIGHT, "");
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT, "");
         big.playUntil(1820);
         assertThat(part(page, "sentence-state")).hasText("Off the heat.");
         part(page, "notes").locator("summary").click();
