@@ -140,3 +140,10 @@ test('a row of the pans takes the place of the older one, and the others stay', 
   const next = store.receive(state, { type: 'pans', pans: [{ name: 'small', state: 'Boiling.' }], canner: null });
   assert.deepEqual(next.pans.map((pan) => `${pan.name} ${pan.state}`), ['big Warming up.', 'small Boiling.']);
 });
+
+test('what is wrong calls above a prompt as urgent, though that came later', () => {
+  const prompt = { ...alarm('start-set-tests', 'unacknowledged', 'high', 20), prompt: true };
+  const wrong = { ...alarm('scorch-risk', 'unacknowledged', 'high', 10), prompt: false };
+  const state = started({ alarms: [prompt, wrong] });
+  assert.deepEqual(store.calls(state).map((call) => call.alarm), ['scorch-risk', 'start-set-tests']);
+});

@@ -179,9 +179,10 @@ function all(state) {
   return [...state.alarms, ...jarAlarms(state.jars)];
 }
 
+/** The most urgent first, what is wrong before prompts to what only comes next, then the newest. */
 function sorted(alarms) {
   const urgency = { high: 0, medium: 1, low: 2 };
-  return [...alarms].sort((a, b) => urgency[a.priority] - urgency[b.priority] || b.raisedT - a.raisedT);
+  return [...alarms].sort((a, b) => urgency[a.priority] - urgency[b.priority] || a.prompt - b.prompt || b.raisedT - a.raisedT);
 }
 
 function above(temperatureC, basis) {

@@ -158,7 +158,7 @@ final class AlarmBoard {
         return alarm.occurrence() > 0 && alarm.raisedAtS() >= t;
     }
 
-    /** Those that can be seen, most urgent first: active, then returned, then shelved; then by priority and age. */
+    /** Those that can be seen, most urgent first: active, then returned, then shelved; then by priority, what is wrong before prompts, the latest first. */
     List<CookAlarm> standing() {
         List<CookAlarm> standing = new ArrayList<>();
         for (Place place : all) {
@@ -169,6 +169,7 @@ final class AlarmBoard {
         }
         standing.sort(Comparator.comparing((CookAlarm alarm) -> alarm.state())
                 .thenComparing(alarm -> alarm.name().priority())
+                .thenComparing(alarm -> alarm.name().isPrompt())
                 .thenComparing(Comparator.comparing(CookAlarm::raisedT).reversed()));
         return standing;
     }

@@ -47,6 +47,14 @@ public enum AlarmName {
         return priority;
     }
 
+    /**
+     * Whether it calls to the next step of the usual way, rather than tells of something that is wrong: ISA-18.2 keeps such
+     * prompts apart from alarms.
+     */
+    public boolean isPrompt() {
+        return this == START_SET_TESTS || this == PLATE_READY || this == GEL_POINT;
+    }
+
     /** How long its condition must last. */
     public Delays delays() {
         return delays;

@@ -1,11 +1,14 @@
 package spoonfall.score;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import spoonfall.cook.AlarmName;
 import spoonfall.cook.Forecast;
 import spoonfall.probe.trace.Trace;
 
@@ -23,10 +26,10 @@ public final class Scorer {
     private static final double FLOOD_S = 600;
     private static final Set<String> JUDGED =
             Set.of("stalled", "scorch-risk", "probe-silent", "probe-out-of-pan", "probe-stuck", "probe-implausible");
-
-    /** ISA-18.2 keeps what calls the operator to a step of the usual procedure apart from alarms, which tell of what is abnormal. */
-    private static final Set<String> PROMPTS = Set.of("start-set-tests", "plate-ready", "gel-point");
-
+    private static final Set<String> PROMPTS = Arrays.stream(AlarmName.values())
+            .filter(AlarmName::isPrompt)
+            .map(AlarmName::wireName)
+            .collect(Collectors.toUnmodifiableSet());
     private static final Set<String> GEL_CALLS = Set.of("gel-point", "past-gel-point");
 
     private final String name;

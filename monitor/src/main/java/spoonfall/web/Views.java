@@ -136,6 +136,7 @@ public final class Views {
                 .put("alarm", alarm.name().wireName())
                 .put("state", alarm.state().wireName())
                 .put("priority", alarm.name().priority().wireName())
+                .put("prompt", alarm.name().isPrompt())
                 .put("raisedT", rounded(alarm.raisedT()))
                 .put("title", alarm.title())
                 .put("act", alarm.act());

@@ -71,6 +71,16 @@ final class AlarmBoardTest {
     }
 
     @Test
+    void whatIsWrong_standsAbovePromptsAsUrgent_thoughTheyCameLater() {
+        raise(1, AlarmName.PAST_GEL_POINT);
+        raise(2, AlarmName.PLATE_READY);
+        raise(3, AlarmName.STALLED);
+        assertThat(board.standing())
+                .extracting(CookAlarm::name)
+                .containsExactly(AlarmName.PAST_GEL_POINT, AlarmName.PLATE_READY, AlarmName.STALLED);
+    }
+
+    @Test
     void anAlarmThatIsSuppressed_isStillSo_andSaysWhyItMeansNothing() {
         raise(1, AlarmName.STALLED);
         board.suppress(2, AlarmName.STALLED, Optional.of(Suppression.SET_TEST), events);
