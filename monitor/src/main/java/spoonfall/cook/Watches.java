@@ -155,11 +155,11 @@ final class Watches {
     /** A pan that stops just short of the gel point is called; one that comes off the heat falls, and this one stands. */
     private Condition standsShort(Stage stage, Signals signals, Forecaster forecaster) {
         boolean stands = stage.boiling() && forecaster.still() && !forecaster.cools() && !hot;
-        if (!stands || cooling.low() || cooling.warms(signals)) {
+        double belowC = settings.gelPointC() - signals.trendC();
+        if (!stands || belowC <= 0 || cooling.low() || cooling.warms(signals)) {
             return Condition.ABSENT;
         }
-        boolean sure = settings.gelPointC() - signals.trendC() > SURELY_SHORT_C;
-        return sure ? Condition.PRESENT : Condition.UNDECIDED;
+        return belowC > SURELY_SHORT_C ? Condition.PRESENT : Condition.UNDECIDED;
     }
 
     /**
