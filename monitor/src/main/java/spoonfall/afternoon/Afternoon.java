@@ -25,6 +25,9 @@ public final class Afternoon {
     /** Nobody does so much in an afternoon. */
     private static final int MOST_MARKS = 1000;
 
+    /** What would come too late if it waited does not. */
+    private static final double WAITS_UNTIL_S = 90;
+
     private record Noted(long number, Mark mark, boolean counts) {}
 
     private final BatchNotes begunWith;
@@ -248,7 +251,8 @@ public final class Afternoon {
             String key = preparation.id() + " " + preparation.minutes();
             Due due = dues.computeIfAbsent(key, id -> new Due(preparation.leadS()));
             double forT = begins.get().t();
-            if (!quiet.isAt(t) && due.comes(t, forT - t)) {
+            boolean waits = quiet.isAt(t) && forT - t > WAITS_UNTIL_S;
+            if (!waits && due.comes(t, forT - t)) {
                 quiet.told(t);
                 String step = notes().step(preparation.before()).orElseThrow().name();
                 reminders.add(Reminder.ahead(t, preparation.id(), preparation.name(), step, forT));

@@ -16,6 +16,9 @@ final class SugarIn {
     /** Fruit and water boil no higher, and syrup of any jam does. */
     private static final double THIN_C = 0.6;
 
+    /** What was that thin still is up to here: a noisy reading would go to and fro. */
+    private static final double STILL_THIN_C = 0.75;
+
     /** What moves by less within half a minute stands. */
     private static final double STANDS_C = 0.15;
 
@@ -72,6 +75,7 @@ final class SugarIn {
     private int sweet;
     private double stoodT = Double.NEGATIVE_INFINITY;
     private double stoodC;
+    private boolean thin;
     private double beganT = Double.NaN;
     private boolean fell;
 
@@ -108,7 +112,7 @@ final class SugarIn {
             };
         }
         boolean boils = stage == Stage.ROLLING_BOIL || stage == Stage.COMING_TO_THE_BOIL;
-        return boils && mayGo(t) && stoodC < THIN_C ? Stage.SIMMERING : stage;
+        return boils && mayGo(t) && thin ? Stage.SIMMERING : stage;
     }
 
     /** Forgets the way here. */
@@ -146,6 +150,7 @@ final class SugarIn {
             if (Math.abs(lateC - earlyC) < STANDS_C + stepsC) {
                 stoodT = t;
                 stoodC = (earlyC + lateC) / 2;
+                thin = stoodC < (thin ? STILL_THIN_C : THIN_C);
                 someIsIn = false;
             }
         } else if (climbed(t, stepsC)) {
@@ -174,6 +179,7 @@ final class SugarIn {
     private void end() {
         beganT = Double.NaN;
         stoodT = Double.NEGATIVE_INFINITY;
+        thin = false;
         someIsIn = false;
     }
 

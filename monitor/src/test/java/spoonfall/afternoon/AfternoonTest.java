@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.afternoon.Timeline.Moment;
 import spoonfall.afternoon.Timeline.State;
 import spoonfall.cook.CookEvent;
@@ -228,6 +230,20 @@ final class AfternoonTest {
         on.climb(20, 1);
         assertThat(on.afternoon.takeReminders()).isEmpty();
         assertThat(on.preparation("canner").state()).isEqualTo(State.DONE);
+    }
+
+    /** Three that wait for each other and for the call to the set tests would come when those are over. */
+    @ParameterizedTest(name = "{0} minutes")
+    @ValueSource(ints = {1, 2, 3})
+    void whatIsDueJustBeforeTheTests_isSaidBeforeThem(int minutes) {
+        Told told = usual();
+        for (String name : List.of("spoon", "saucer", "cloth")) {
+            told.afternoon.edit(notes -> notes.with(Preparation.own(name, name, minutes, "test")), name, 0);
+        }
+        told.climb(30, 5);
+        assertThat(told.afternoon.takeReminders())
+                .extracting(Reminder::name)
+                .containsExactlyInAnyOrder("spoon", "saucer", "cloth");
     }
 
     @Test

@@ -2,11 +2,13 @@ package spoonfall.cook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.settest.TestAnswer;
 
 /**
  * Fruit and water boil for ten minutes at 0.3 °C above water, drawn by hand; then the sugar goes in, in one of the ways that cooks
@@ -47,6 +49,28 @@ final class SugarInTest {
         MadeCook cook = simmering();
         assertThat(cook.status().stage()).isEqualTo(Stage.SIMMERING);
         assertThat(cook.raised()).isEmpty();
+    }
+
+    /** Thin juice under a noisy thermometer went to and fro between the two for minutes. */
+    @ParameterizedTest(name = "from {0} °C above water")
+    @ValueSource(doubles = {0.4, 0.5, 0.6})
+    void thinJuiceThatThickensSlowly_isNotSaidToSimmerAndBoilByTurns(double fromC) {
+        Random chance = new Random(1);
+        MadeCook cook = MadeCook.begun().watch(3600, t -> {
+            double boilsC = 100 + fromC + 0.01 * Math.max(0, t - 400) / 60;
+            return Math.min(70 + 0.1 * t, boilsC) + 0.3 * chance.nextGaussian();
+        });
+        assertThat(cook.events().stream().filter(event -> event instanceof CookEvent.StageEntered))
+                .hasSizeLessThanOrEqualTo(6);
+    }
+
+    /** A pan that climbs as if its sugar went in until it sets. */
+    @Test
+    void whoeverSaysThatItIsSet_hasAPanOffTheHeat() {
+        MadeCook cook = simmering().watch(540, poured(5, 600));
+        assertThat(cook.status().stage()).isEqualTo(Stage.AT_GEL_POINT);
+        cook.say(TestWord.begun("a", TestWord.USUAL_PLATE_S)).say(TestWord.seen("a", TestAnswer.SET));
+        assertThat(cook.status().stage()).isEqualTo(Stage.OFF_THE_HEAT);
     }
 
     /** A jam with a third of sugar boils that much higher. */
