@@ -126,6 +126,7 @@ export function mountHand(section, degreesLine, lost, redraw) {
     } else {
       of.draft = of.draft || typed; // what was typed meanwhile is the next reading
       of.question = answer.question ?? null;
+      of.queue = of.question ? of.queue : of.queue.filter((next) => next.reading); // a quick key counts from a reading that is taken
       of.error = of.question ? '' : answer.error;
     }
     redraw();

@@ -107,6 +107,24 @@ final class HandPageTest {
     }
 
     @Test
+    void aQuickKeyPressedWhileAReadingIsLost_doesNotCountLater() {
+        Page page = page(390, 844, ColorScheme.LIGHT);
+        climb(page, 96.5, 98);
+        List<Route> held = new ArrayList<>();
+        page.route("**/api/readings", held::add);
+        tap(page, "99");
+        page.waitForCondition(() -> !held.isEmpty());
+        key(page, "step-0").click();
+        held.forEach(Route::abort);
+        assertThat(part(page, "hand-error")).containsText("No word from Spoonfall");
+        page.unroute("**/api/readings");
+        key(page, "enter").click();
+        assertThat(part(page, "hand-back")).hasText("Take back 99 °C");
+        page.waitForTimeout(300); // so long the key's reading would take
+        assertThat(part(page, "hand-back")).hasText("Take back 99 °C");
+    }
+
+    @Test
     void anAnswerGivenWhileAReadingIsTakenBack_isSent() {
         Page page = page(390, 844, ColorScheme.LIGHT);
         climb(page, 99, 99.5);
