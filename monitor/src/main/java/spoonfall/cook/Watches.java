@@ -44,6 +44,8 @@ final class Watches {
     private CookSettings settings;
     private double offSinceT = Double.NaN;
     private boolean thin;
+    private boolean shortNow;
+    private boolean shortBefore;
     private double shortC = Double.POSITIVE_INFINITY;
     private double doneC;
     private boolean near;
@@ -137,6 +139,8 @@ final class Watches {
         if (done || stage.atOrPastGelPoint()) {
             return standsShort(stage, signals, forecaster);
         }
+        shortNow = false;
+        shortBefore = false;
         boolean maybeDone = shortC < NEARLY_SET_C && signals.t() - offSinceT < MAYBE_DONE_S;
         if (shortC < doneC || maybeDone) {
             return stage == Stage.OFF_THE_HEAT && !maybeDone ? Condition.ABSENT : Condition.UNDECIDED;
@@ -152,13 +156,18 @@ final class Watches {
         return stands || cooling.low() ? Condition.UNDECIDED : Condition.ABSENT;
     }
 
-    /** A pan that stops just short of the gel point is called; one that comes off the heat falls, and this one stands. */
+    /**
+     * A pan that stops just short of the gel point is called; one that comes off the heat falls, and this one stands. To be
+     * told once: one that is kept there for long goes up and down.
+     */
     private Condition standsShort(Stage stage, Signals signals, Forecaster forecaster) {
         boolean stands = stage.boiling() && forecaster.still() && !forecaster.cools() && !hot;
         double belowC = settings.gelPointC() - signals.trendC();
-        if (!stands || belowC <= 0 || cooling.low() || cooling.warms(signals)) {
+        if (!stands || shortBefore || belowC <= 0 || cooling.low() || cooling.warms(signals)) {
+            shortBefore |= shortNow;
             return Condition.ABSENT;
         }
+        shortNow |= belowC > SURELY_SHORT_C;
         return belowC > SURELY_SHORT_C ? Condition.PRESENT : Condition.UNDECIDED;
     }
 

@@ -210,6 +210,18 @@ final class PanAlarmsTest {
         assertThat(board.present(AlarmName.STALLED)).isFalse();
     }
 
+    @Test
+    void aPanThatIsKeptAtTheGelPoint_isSaidToBeShortOfItOnce() {
+        know(standsStill());
+        stand(10, 104);
+        for (int i = 0; i < 5; i++) {
+            stand(60, 103.8);
+            stand(60, 104.1);
+        }
+        assertThat(raised()).containsExactly(AlarmName.GEL_POINT, AlarmName.STALLED);
+        assertThat(board.present(AlarmName.STALLED)).isFalse();
+    }
+
     @ParameterizedTest(name = "{0} °C")
     @ValueSource(doubles = {103.95, 104, 104.3})
     void aPanThatStandsAtTheGelPoint_isNotStalled(double atC) {
