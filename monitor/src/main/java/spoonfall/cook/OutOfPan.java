@@ -126,9 +126,9 @@ final class OutOfPan {
     }
 
     private boolean isOut(double t, double nowC) {
-        boolean sure = fellFromC - nowC >= SURE_FALL_C + sugarC();
-        boolean likely = deep(nowC) && ways.tells(lastT) && ways.airOverCold(sugarC()) >= LIKELIER;
-        return sure || likely || staysDown(t, nowC);
+        return fellFromC - nowC >= SURE_FALL_C + sugarC()
+                || staysDown(t, nowC)
+                || (deep(nowC) && ways.tells(lastT) && ways.airOverCold(sugarC()) >= LIKELIER);
     }
 
     private double sugarC() {

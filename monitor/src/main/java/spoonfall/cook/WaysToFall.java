@@ -60,6 +60,8 @@ final class WaysToFall {
     private static final double TINY = 1e-9;
 
     private static final int SHAPES = AIR_S.length + LAG_S.length * POUR_S.length;
+    private static final int FIRST_SLOW =
+            (int) Arrays.stream(AIR_S).filter(s -> s < SLOW_S).count() * BEGINNINGS;
     private static final int FIRST_COLD = AIR_S.length * BEGINNINGS;
     private static final double[][] CURVES = curves();
 
@@ -153,10 +155,9 @@ final class WaysToFall {
      * @param colderC by how much colder than usual the air must be
      */
     double airOverCold(double colderC) {
-        int slow = (int) Arrays.stream(AIR_S).filter(s -> s < SLOW_S).count() * BEGINNINGS;
         double best = Math.min(
-                fit(0, slow, AIR_LEAST_C + colderC, AIR_MOST_C),
-                fit(slow, FIRST_COLD, STEAM_LEAST_C + colderC, AIR_MOST_C));
+                fit(0, FIRST_SLOW, AIR_LEAST_C + colderC, AIR_MOST_C),
+                fit(FIRST_SLOW, FIRST_COLD, STEAM_LEAST_C + colderC, AIR_MOST_C));
         double bestCold = fit(FIRST_COLD, misfit.length, 0, COLD_MOST_C);
         return likelihood(0, FIRST_COLD, best) - likelihood(FIRST_COLD, misfit.length, bestCold);
     }
