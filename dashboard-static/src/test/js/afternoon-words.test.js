@@ -38,6 +38,12 @@ test('each says when it began and ended, or when it is due, as precisely as that
   assert.deepEqual(said.process, ['16:15', 'Process the jars', 'in 45 min']);
 });
 
+test('of a step that only the pan can time no usual minutes are shown', () => {
+  const unknown = { ...afternoon, steps: afternoon.steps.map((one) => (one.id === 'test' ? { ...one, forecast: false, known: false } : one)) };
+  const row = rows(unknown).find(({ id }) => id === 'test');
+  assert.deepEqual([row.when, row.what, row.how], ['', 'Test the set', 'not known yet']);
+});
+
 test('a preparation whose time went by stands before its step', () => {
   const past = { ...afternoon, preparations: [{ ...afternoon.preparations[0], state: 'skipped', dueT: null }] };
   const row = rows(past)[3];

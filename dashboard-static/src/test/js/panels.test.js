@@ -1,12 +1,18 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { riseWords, saying, stepWords } from '../../main/resources/dashboard/panels.js';
+import { riseWords, saying, stepWords, together } from '../../main/resources/dashboard/panels.js';
 
 const say = { state: 'Climbing steadily.', act: 'Set tests in about 7 minutes.', note: '' };
 const state = { heard: true, connection: 'live', cook: { startedAtMs: new Date(2026, 0, 17, 17, 0).getTime() }, status: { t: 1980, seenC: 98.2, say } };
 
 test('the sentence is what the service says while it can be heard', () => {
-  assert.deepEqual(saying(state, 'C'), { ...say, act: 'Set tests in\u00a0about\u00a07\u00a0minutes.' });
+  assert.deepEqual(saying(state, 'C'), { ...say, act: 'Set tests in about 7\u00a0minutes.' });
+});
+
+test('how long is not broken over two lines, and no more is kept together than a narrow screen has room for', () => {
+  assert.equal(together('Set tests in 5 to 20 minutes.'), 'Set tests in 5\u00a0to\u00a020\u00a0minutes.');
+  assert.equal(together('The next test is at 100.3 °C, within 10 minutes.'), 'The next test is at 100.3 °C, within 10\u00a0minutes.');
+  assert.equal(together('Set tests any moment now.'), 'Set tests any moment now.');
 });
 
 test('what comes up says when, and in how long as precisely as it is known', () => {

@@ -46,6 +46,9 @@ function row(line, { t, startedAtMs }) {
     case 'now':
       return { ...base, when: at(line.begunT), how: 'now' };
     case 'later':
+      if (line.known === false) {
+        return { ...base, when: '', how: 'not known yet' };
+      }
       return { ...base, when: at(line.dueT), what: line.name + range(line, at), how: inMinutes(line.dueT - t) };
     default: {
       const begun = line.begunT ?? line.endedT;

@@ -3,6 +3,10 @@
 import { put } from './elements.js';
 import { clock, fill } from './words.js';
 
+/** Beyond so many letters the numbers of a title are not written large, and no act is. */
+const LONG_TITLE = 60;
+const LONG_ACT = 90;
+
 /**
  * Returns update(calls, unit, startedAtMs). What must be acted upon within seconds cannot be put aside here.
  * @param {(id: string) => void} acknowledge @param {(id: string) => void} putAside
@@ -12,6 +16,8 @@ export function mountCall(section, acknowledge, putAside) {
   title.dataset.testid = 'call-title';
   const act = document.createElement('p');
   act.dataset.testid = 'call-act';
+  const why = document.createElement('p');
+  why.dataset.testid = 'call-why';
   const also = document.createElement('div');
   also.dataset.testid = 'call-also';
   const button = document.createElement('button');
@@ -45,19 +51,29 @@ export function mountCall(section, acknowledge, putAside) {
     if (shownId !== call.id) {
       shownId = call.id;
       section.hidden = false;
-      section.replaceChildren(title, act, also, button, ...(call.priority === 'high' || call.canWait === false ? [] : [later]));
+      section.replaceChildren(title, act, why, also, button, ...(call.priority === 'high' || call.canWait === false ? [] : [later]));
       if (document.activeElement === document.body) {
         button.focus({ preventScroll: true });
       }
     }
-    put(title, fill(call.title, unit, startedAtMs));
-    put(act, fill(call.act, unit, startedAtMs));
+    const words = titleWords(fill(call.title, unit, startedAtMs));
+    put(title, words.what);
+    put(why, words.why);
+    const toDo = fill(call.act, unit, startedAtMs);
+    put(act, toDo);
+    act.dataset.length = toDo.length > LONG_ACT ? 'long' : 'short';
     const lines = calls.slice(1).map((other) => alsoWords(other, unit, startedAtMs));
     if (lines.join('\n') !== shownAlso) {
       shownAlso = lines.join('\n');
       also.replaceChildren(...lines.map((words) => line(words)));
     }
   };
+}
+
+/** A title in two where it is long: what is so, to be read from across the kitchen, and the numbers behind it. @param {string} title */
+export function titleWords(title) {
+  const [what, why] = title.length > LONG_TITLE ? title.split(/: (.*)/) : [title];
+  return why === undefined ? { what: title, why: '' } : { what: `${what}.`, why: `${why.charAt(0).toUpperCase()}${why.slice(1)}` };
 }
 
 /** What calls as well: it must not wait unseen behind the call on top. */

@@ -31,9 +31,9 @@ export function saying(state, unit) {
   return { state: fill(say.state, unit, at), act: together(fill(say.act, unit, at)), note: fill(say.note, unit, at) };
 }
 
-/** The same with what says how long on one line: no break within "in 5 to 15 minutes". */
-function together(act) {
-  return act.replace(/(?:in about|in|within) [^.,]*(?:minutes?|hours)/, (words) => words.replaceAll(' ', '\u00a0'));
+/** The same with what says how long on one line: no break within "5 to 15 minutes", and no more, for a narrow screen would break a word. */
+export function together(act) {
+  return act.replace(/\d+ (?:to \d+ )?(?:minutes?|hours)/, (words) => words.replaceAll(' ', '\u00a0'));
 }
 
 /** The temperature in digits, only while it is live. Returns update(state, live, unit). */

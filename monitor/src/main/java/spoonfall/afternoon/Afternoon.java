@@ -9,11 +9,13 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import spoonfall.afternoon.Timeline.Moment;
+import spoonfall.cook.CalmForecast;
 import spoonfall.cook.CalmTime;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Due;
 import spoonfall.cook.Forecast;
 import spoonfall.cook.Quiet;
+import spoonfall.cook.Stage;
 
 /**
  * One afternoon: feed it the pan and what somebody says, and it says what is done and what is due. Every word can be
@@ -34,8 +36,7 @@ public final class Afternoon {
     private final List<Noted> marks = new ArrayList<>();
     private final Map<String, Due> dues = new HashMap<>();
     private final List<Reminder> reminders = new ArrayList<>();
-    private final CalmTime window = new CalmTime();
-    private final CalmTime set = new CalmTime();
+    private final CalmForecast calm = new CalmForecast();
     private final Quiet quiet = new Quiet();
     private PanWatch watch = new PanWatch();
     private Optional<Schedule.Outlook> outlook = Optional.empty();
@@ -68,10 +69,11 @@ public final class Afternoon {
         boolean lapsed = before.isPresent() && !before.map(Step::id).equals(after.map(Step::id));
         status.ifPresent(pan -> watch.look(t, pan).forEach(this::note));
         status.ifPresent(pan -> quiet.follow(t, pan.stage(), pan.forecast()));
-        outlook = status.flatMap(CookStatus::forecast).map(this::calm);
+        outlook = status.filter(pan -> pan.stage() != Stage.OFF_THE_HEAT) // when it goes back is for the cook to say
+                .flatMap(CookStatus::forecast)
+                .map(this::calmed);
         if (outlook.isEmpty()) {
-            window.forget();
-            set.forget();
+            calm.forget();
         }
         if (lapsed) {
             sayWhatBegan(before.get());
@@ -79,11 +81,9 @@ public final class Afternoon {
         sayWhatIsDue();
     }
 
-    private Schedule.Outlook calm(Forecast forecast) {
-        double share = forecast.etaS() > 0 ? forecast.windowS() / forecast.etaS() : 0;
-        return new Schedule.Outlook(
-                moment(window.settle(t, forecast.windowS(), share * forecast.lowS(), share * forecast.highS())),
-                moment(set.settle(t, forecast.etaS(), forecast.lowS(), forecast.highS())));
+    private Schedule.Outlook calmed(Forecast forecast) {
+        CalmForecast.Shown shown = calm.settle(t, forecast);
+        return new Schedule.Outlook(moment(shown.window()), moment(shown.gel()));
     }
 
     private static Moment moment(CalmTime.Shown shown) {

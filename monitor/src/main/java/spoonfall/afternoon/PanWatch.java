@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Stage;
+import spoonfall.cook.WentIn;
 
 /**
  * Sees in the pan what moves an afternoon on, each thing once while it lasts. The numbers are common practice, no source.
@@ -19,7 +20,7 @@ final class PanWatch {
     private Optional<Stage> lastStage = Optional.empty();
     private boolean warmed;
     private boolean boils;
-    private boolean cold;
+    private boolean somethingWentIn;
     private boolean reachedWindow;
     private boolean saidOff;
     private double offSinceT = Double.NaN;
@@ -32,10 +33,11 @@ final class PanWatch {
             warmed = true;
             seen.add(new Mark.Seen(t, Sight.PAN_ON));
         }
-        if (status.coldAdded() && !cold) {
+        boolean wentIn = status.wentIn() != WentIn.NOTHING;
+        if (wentIn && !somethingWentIn) {
             seen.add(new Mark.Seen(t, Sight.SUGAR));
         }
-        cold = status.coldAdded();
+        somethingWentIn = wentIn;
         boolean close = stage == Stage.TEST_WINDOW || stage.atOrPastGelPoint();
         if (stage.boiling() && lastStage.filter(Stage.OFF_THE_HEAT::equals).isPresent()) {
             seen.add(new Mark.Seen(t, close ? Sight.BACK_TO_TEST : Sight.BACK_TO_BOIL));

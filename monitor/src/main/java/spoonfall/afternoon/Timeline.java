@@ -112,6 +112,23 @@ public record Timeline(double t, List<StepLine> steps, List<PreparationLine> pre
         return steps.stream().filter(line -> line.state() == State.LATER).findFirst();
     }
 
+    /**
+     * Whether nobody can say yet when a step begins: the test window and the set come when the pan is there, whatever is usual, and
+     * nothing is foreseen of them.
+     */
+    public boolean onlyThePanKnows(StepLine line) {
+        boolean foreseen = line.begins().filter(Moment::forecast).isPresent();
+        return !foreseen
+                && isThePans(line)
+                && next().filter(Timeline::isThePans).isPresent();
+    }
+
+    private static boolean isThePans(StepLine line) {
+        Step step = line.step();
+        return step.begunBy().filter(Sight.WINDOW::equals).isPresent()
+                || step.endedBy().filter(Sight.OFF::equals).isPresent();
+    }
+
     /** Whether every step is done or left out. */
     public boolean over() {
         return now().isEmpty() && next().isEmpty();

@@ -15,7 +15,8 @@ import spoonfall.probe.Quality;
  * @param ratePerMinC climb in °C per minute
  * @param solids dissolved solids as a fraction by mass, from the boiling point; only while boiling
  * @param forecast when it will set
- * @param coldAdded whether something cold went in and the pan is on its way back to the boil
+ * @param wentIn what went in, while the pan is on its way back to the boil
+ * @param wasClose whether it was ever close enough to setting for set tests
  */
 public record CookStatus(
         double t,
@@ -26,7 +27,8 @@ public record CookStatus(
         OptionalDouble ratePerMinC,
         OptionalDouble solids,
         Optional<Forecast> forecast,
-        boolean coldAdded) {
+        WentIn wentIn,
+        boolean wasClose) {
 
     /**
      * A good reading and when it was.
@@ -47,7 +49,8 @@ public record CookStatus(
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 Optional.empty(),
-                false);
+                WentIn.NOTHING,
+                wasClose);
     }
 
     /** Whether the temperature is fresh enough to be shown as live. */

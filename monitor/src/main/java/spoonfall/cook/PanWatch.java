@@ -116,7 +116,20 @@ final class PanWatch {
                 rate,
                 solids,
                 fresh && !tests.paused() ? forecast(t) : Optional.empty(),
-                fresh && alarms.coldAdded());
+                fresh ? wentIn() : WentIn.NOTHING,
+                stages.reachedWindow());
+    }
+
+    private WentIn wentIn() {
+        if (sugar.going() && !sweet()) {
+            return WentIn.SUGAR;
+        }
+        return alarms.coldAdded() ? WentIn.SOMETHING_COLD : WentIn.NOTHING;
+    }
+
+    /** Whether the sugar is in, whatever it seemed to be on the way there. */
+    private boolean sweet() {
+        return stages.reachedWindow() || tests.set();
     }
 
     private Optional<Forecast> forecast(double t) {
@@ -207,8 +220,7 @@ final class PanWatch {
 
     /** Tells the stage when it is another one than was told last. */
     void tellStage(double t, List<CookEvent> events) {
-        boolean sweet = stages.reachedWindow() || tests.set(); // whatever it seemed to be on the way there
-        Stage now = sweet ? stages.stage() : sugar.told(stages.stage(), t);
+        Stage now = sweet() ? stages.stage() : sugar.told(stages.stage(), t);
         if (now != told) {
             told = now;
             events.add(new CookEvent.StageEntered(t, told));

@@ -30,7 +30,9 @@ public record AfternoonView(Instant startedAt, Timeline timeline, AfternoonSayin
 
     private static List<Object> stands(Timeline timeline) {
         List<Object> stands = new ArrayList<>();
-        timeline.steps().forEach(line -> stands.add(List.of(line.step(), line.state(), line.begunT(), line.endedT())));
+        timeline.steps()
+                .forEach(line -> stands.add(List.of(
+                        line.step(), line.state(), line.begunT(), line.endedT(), timeline.onlyThePanKnows(line))));
         timeline.preparations().forEach(line -> stands.add(List.of(line.preparation(), line.state(), line.doneT())));
         return stands;
     }

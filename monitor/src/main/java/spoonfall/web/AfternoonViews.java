@@ -54,7 +54,7 @@ final class AfternoonViews {
                         undo -> node.putObject("undo").put("mark", undo.mark()).put("words", undo.words()),
                         () -> node.putNull("undo"));
         ArrayNode steps = node.putArray("steps");
-        timeline.steps().forEach(line -> steps.add(step(line)));
+        timeline.steps().forEach(line -> steps.add(step(line).put("known", !timeline.onlyThePanKnows(line))));
         ArrayNode preparations = node.putArray("preparations");
         timeline.preparations().forEach(line -> preparations.add(preparation(line)));
         return node;

@@ -76,7 +76,7 @@ public final class AfternoonTeller {
         boolean overdue = !ends.forecast()
                 && ends.t() - timeline.t() < SOON_S
                 && now.step().kind() != Step.Kind.TIMED;
-        return overdue
+        return overdue || timeline.onlyThePanKnows(next.get())
                 ? what + "."
                 : what + ", " + ends.howLong().map(Minutes::in).orElse(Minutes.in(ends.t() - timeline.t())) + ".";
     }
@@ -95,8 +95,6 @@ public final class AfternoonTeller {
     public static List<NextStep> comingUp(Timeline timeline, double laterS) {
         List<NextStep> ahead = new ArrayList<>();
         Optional<NextStep> nextStep = Optional.empty();
-        boolean onlyThePanKnows =
-                timeline.next().filter(AfternoonTeller::isThePans).isPresent();
         for (StepLine line : timeline.steps()) {
             String name = line.step().name();
             if (line.state() == State.NOW) {
@@ -107,7 +105,7 @@ public final class AfternoonTeller {
                         begins.t() - laterS,
                         range(line.step(), begins, laterS),
                         begins.howLong(),
-                        !onlyThePanKnows || begins.forecast() || !isThePans(line),
+                        !timeline.onlyThePanKnows(line),
                         name,
                         NextStep.State.LATER);
                 nextStep = nextStep.or(() -> Optional.of(step));
@@ -158,12 +156,6 @@ public final class AfternoonTeller {
 
     private static NextStep later(double t, String text) {
         return new NextStep(t, Optional.empty(), Optional.empty(), true, text, NextStep.State.LATER);
-    }
-
-    /** The test window and the set come when the pan is there, whatever is usual. */
-    private static boolean isThePans(StepLine line) {
-        return line.step().begunBy().filter(Sight.WINDOW::equals).isPresent()
-                || line.step().endedBy().filter(Sight.OFF::equals).isPresent();
     }
 
     /** The moment of the set is the one of which the interval is worth reading. */

@@ -39,16 +39,23 @@ final class Sentences {
         if (trouble.isPresent()) {
             return trouble(trouble.get(), status);
         }
-        if (status.coldAdded()) {
-            return Saying.of("Something cold went in.", "It will come back to the boil.");
-        }
+        return switch (status.wentIn()) {
+            case SUGAR ->
+                new Saying("Sugar is going in, it seems.", "Stir until it has melted.", "Then bring it to the boil.");
+            case SOMETHING_COLD -> Saying.of("Something cold went in.", "It will come back to the boil.");
+            case NOTHING -> byStage(status, expected, slow);
+        };
+    }
+
+    private Saying byStage(CookStatus status, Optional<Expected> expected, boolean slow) {
         return switch (status.stage()) {
             case WAITING ->
                 byHand
                         ? new Saying("The first reading is in.", "", MORE_READINGS)
                         : Saying.of("Listening to the probe.", "");
-            case WARMING -> new Saying("Warming up.", "", "Nothing to do yet. Stir until the sugar has melted.");
-            case SIMMERING -> new Saying("Simmering.", "", "Nothing to do yet.");
+            case WARMING ->
+                new Saying("Warming up.", "", "Nothing to do yet. If its sugar is in, stir until it has melted.");
+            case SIMMERING -> new Saying("Simmering.", "", "When the sugar goes in, stir until it has melted.");
             case COMING_TO_THE_BOIL -> new Saying("Coming to the boil.", "", "Stir the base now and then.");
             case ROLLING_BOIL -> boiling(expected, slow);
             case TEST_WINDOW ->
@@ -63,7 +70,9 @@ final class Sentences {
                         "Past here it turns bitter.");
             case PAST_GEL_POINT -> Saying.of("Past the setting point.", "Off the heat now, or it turns bitter.");
             case OFF_THE_HEAT ->
-                new Saying("Off the heat.", "", "Hot sugar sticks and burns: fill the jars with care.");
+                status.wasClose()
+                        ? new Saying("Off the heat.", "", "Hot sugar sticks and burns: fill the jars with care.")
+                        : new Saying("Off the heat.", "It is not close to setting yet.", "Hot sugar sticks and burns.");
         };
     }
 

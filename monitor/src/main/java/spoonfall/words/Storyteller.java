@@ -2,6 +2,7 @@ package spoonfall.words;
 
 import java.util.List;
 import java.util.Optional;
+import spoonfall.cook.CalmForecast;
 import spoonfall.cook.CalmTime;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookSettings;
@@ -24,8 +25,7 @@ public final class Storyteller {
     private final boolean byHand;
     private Fan fan;
     private Sentences sentences;
-    private final CalmTime window = new CalmTime();
-    private final CalmTime gel = new CalmTime();
+    private final CalmForecast calm = new CalmForecast();
     private final CalmTime nextTest = new CalmTime();
     private final Settled<Boolean> climbsSlowly = new Settled<>(SLOWLY_AFTER_S);
 
@@ -49,8 +49,7 @@ public final class Storyteller {
     public void aim(CookSettings settings) {
         fan = new Fan(settings);
         sentences = new Sentences(settings, byHand);
-        window.forget();
-        gel.forget();
+        calm.forget();
         nextTest.forget();
     }
 
@@ -63,30 +62,23 @@ public final class Storyteller {
      */
     public Outlook tell(CookStatus status, List<CookAlarm> alarms, SetTestsNow tests) {
         double t = status.t();
-        Optional<Expected> expected = status.forecast().map(forecast -> expect(t, forecast));
-        if (expected.isEmpty()) {
-            window.forget();
-            gel.forget();
+        Optional<CalmForecast.Shown> calmed = status.forecast().map(forecast -> calm.settle(t, forecast));
+        if (calmed.isEmpty()) {
+            calm.forget();
         }
+        Optional<Expected> expected = calmed.map(CalmForecast.Shown::window)
+                .map(window -> new Expected(window.t() - t, Minutes.in(window.howLong())));
         boolean slow = climbsSlowly.settle(t, status.ratePerMinC().orElse(1) < HARDLY_MOVES_PER_MIN_C);
         Saying plain = sentences.say(status, alarms, expected, slow);
         return new Outlook(
                 TestSayings.over(plain, tests, theNext(t, tests), status, alarms),
                 List.of(),
-                status.forecast()
-                        .map(forecast -> fan.of(status, calmed(t, forecast)))
+                calmed.map(shown -> fan.of(status, drawn(t, status.forecast().orElseThrow(), shown.gel())))
                         .orElse(List.of()));
     }
 
-    private Expected expect(double t, Forecast forecast) {
-        double share = forecast.etaS() > 0 ? forecast.windowS() / forecast.etaS() : 1;
-        CalmTime.Shown shown = window.settle(t, forecast.windowS(), share * forecast.lowS(), share * forecast.highS());
-        return new Expected(shown.t() - t, Minutes.in(shown.howLong()));
-    }
-
     /** The forecast that is drawn moves no more often than the one that is said. */
-    private Forecast calmed(double t, Forecast forecast) {
-        CalmTime.Shown shown = gel.settle(t, forecast.etaS(), forecast.lowS(), forecast.highS());
+    private static Forecast drawn(double t, Forecast forecast, CalmTime.Shown shown) {
         return new Forecast(
                 forecast.windowS(),
                 Math.max(0, shown.t() - t),

@@ -14,8 +14,10 @@ import spoonfall.afternoon.Timeline.Moment;
 import spoonfall.afternoon.Timeline.State;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.Cooks;
+import spoonfall.cook.Forecast;
 import spoonfall.cook.ReminderName;
 import spoonfall.cook.Stage;
+import spoonfall.cook.WentIn;
 import spoonfall.lab.Scenario;
 import spoonfall.log.TraceReplay;
 import spoonfall.probe.trace.Trace;
@@ -78,7 +80,7 @@ final class AfternoonTest {
     void fruitThatBoilsInWater_isNotYetTheBoil_andSugarThatGoesInThenIsSeen() {
         Told told = usual().pan(Stage.ROLLING_BOIL, 0.15, 30);
         assertThat(told.now()).isEqualTo("soften");
-        told.pan(Told.pan(Stage.ROLLING_BOIL, 0.15, Optional.empty(), true), 2);
+        told.pan(Told.pan(Stage.ROLLING_BOIL, 0.15, Optional.empty(), WentIn.SOMETHING_COLD), 2);
         assertThat(told.now()).isEqualTo("sugar");
         assertThat(told.step("soften").endedT()).hasValue(1800);
         told.pan(Stage.ROLLING_BOIL, 0.45, 1);
@@ -88,7 +90,7 @@ final class AfternoonTest {
     @Test
     void sugarThatGoesInLate_startsNothingTwice() {
         Told told = usual().pan(Stage.ROLLING_BOIL, 0.4, 10)
-                .pan(Told.pan(Stage.ROLLING_BOIL, 0.5, Optional.empty(), true), 3)
+                .pan(Told.pan(Stage.ROLLING_BOIL, 0.5, Optional.empty(), WentIn.SOMETHING_COLD), 3)
                 .pan(Stage.ROLLING_BOIL, 0.5, 3);
         assertThat(told.now()).isEqualTo("boil");
         assertThat(told.step("boil").begunT()).hasValue(0);
@@ -127,6 +129,25 @@ final class AfternoonTest {
     void aPanThatOnlyStandsStillShortOfTheSet_isNotOffTheHeat() {
         Told told = usual().pan(Stage.ROLLING_BOIL, 0.5, 20).pan(Stage.OFF_THE_HEAT, 0.5, 10);
         assertThat(told.now()).isEqualTo("boil");
+    }
+
+    @Test
+    void sugarThatGoesIntoFruitThatSimmers_isSeen() {
+        Told told = usual().pan(Stage.SIMMERING, 0.05, 30);
+        told.pan(Told.pan(Stage.WARMING, 0.05, Optional.empty(), WentIn.SUGAR), 2);
+        assertThat(told.now()).isEqualTo("sugar");
+    }
+
+    @Test
+    void ofAPanThatCools_nothingIsForeseen_thoughItWouldBeThereSoonIfItWentBack() {
+        Told told = usual().climb(20, 15);
+        Timeline climbing = told.afternoon.timeline();
+        assertThat(climbing.onlyThePanKnows(told.step("test"))).isFalse();
+        Forecast onceBack = new Forecast(60, 360, 300, 420, 0.01);
+        told.pan(Told.pan(Stage.OFF_THE_HEAT, 0.5, Optional.of(onceBack), WentIn.NOTHING), 1);
+        assertThat(told.afternoon.timeline().onlyThePanKnows(told.step("test"))).isTrue();
+        told.pan(Told.pan(Stage.ROLLING_BOIL, 0.5, Optional.of(onceBack), WentIn.NOTHING), 1);
+        assertThat(told.afternoon.timeline().onlyThePanKnows(told.step("test"))).isFalse();
     }
 
     @Test

@@ -7,6 +7,7 @@ import spoonfall.afternoon.Timeline.StepLine;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
 import spoonfall.cook.Stage;
+import spoonfall.cook.WentIn;
 import spoonfall.probe.Quality;
 
 /** An afternoon whose pan does what the test says, second by second. */
@@ -22,7 +23,7 @@ final class Told {
         return t;
     }
 
-    static CookStatus pan(Stage stage, double solids, Optional<Forecast> forecast, boolean coldAdded) {
+    static CookStatus pan(Stage stage, double solids, Optional<Forecast> forecast, WentIn wentIn) {
         return new CookStatus(
                 0,
                 OptionalDouble.of(100),
@@ -32,12 +33,13 @@ final class Told {
                 OptionalDouble.empty(),
                 OptionalDouble.of(solids),
                 forecast,
-                coldAdded);
+                wentIn,
+                false);
     }
 
     /** The pan is in that stage for so many minutes. */
     Told pan(Stage stage, double solids, double minutes) {
-        return pan(pan(stage, solids, Optional.empty(), false), minutes);
+        return pan(pan(stage, solids, Optional.empty(), WentIn.NOTHING), minutes);
     }
 
     Told pan(CookStatus status, double minutes) {
@@ -53,7 +55,7 @@ final class Told {
         for (double until = t + minutes * 60; t < until; t++) {
             double leftS = setT - t;
             Forecast forecast = new Forecast(Math.max(0, leftS - 300), leftS, 0.8 * leftS, 1.3 * leftS, 0.01);
-            afternoon.follow(t, Optional.of(pan(Stage.ROLLING_BOIL, 0.5, Optional.of(forecast), false)));
+            afternoon.follow(t, Optional.of(pan(Stage.ROLLING_BOIL, 0.5, Optional.of(forecast), WentIn.NOTHING)));
         }
         return this;
     }

@@ -181,6 +181,7 @@ final class CookWordsTest {
                 OptionalDouble.of(0.1),
                 OptionalDouble.of(0.6),
                 Optional.of(new Forecast(0, 60, 30, 90, 0.01)),
+                WentIn.SOMETHING_COLD,
                 true);
         assertThat(live.fresh()).isTrue();
         assertThat(live.stale().fresh()).isFalse();
@@ -194,7 +195,8 @@ final class CookWordsTest {
                         UNKNOWN,
                         UNKNOWN,
                         Optional.empty(),
-                        false));
+                        WentIn.NOTHING,
+                        true));
     }
 
     @Test

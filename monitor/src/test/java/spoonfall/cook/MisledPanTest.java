@@ -104,7 +104,7 @@ final class MisledPanTest {
         assertThat(cook.raisedSince(600)).contains(AlarmName.PROBE_OUT_OF_PAN);
         cook.watch(60, t -> MadeCook.boilsC(600) - 1);
         assertThat(cook.status().quality()).isEqualTo(Quality.GOOD);
-        assertThat(cook.status().coldAdded()).isFalse();
+        assertThat(cook.status().wentIn()).isEqualTo(WentIn.NOTHING);
     }
 
     @Test

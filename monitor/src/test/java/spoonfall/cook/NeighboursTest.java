@@ -88,7 +88,7 @@ final class NeighboursTest {
         double cold = trace.info().firstT("water-added").orElseThrow();
         List<Double> said = events.stream()
                 .filter(event -> event instanceof CookEvent.StatusTaken taken
-                        && taken.status().coldAdded())
+                        && taken.status().wentIn() != WentIn.NOTHING)
                 .map(CookEvent::t)
                 .toList();
         assertThat(said).as("seed %d", seed).isNotEmpty().allMatch(t -> t > cold && t < cold + 600);
@@ -105,7 +105,7 @@ final class NeighboursTest {
             assertThat(Cooks.events(Cooks.trace(scenario, seed)))
                     .as("%s, seed %d", scenario, seed)
                     .noneMatch(event -> event instanceof CookEvent.StatusTaken taken
-                            && taken.status().coldAdded());
+                            && taken.status().wentIn() != WentIn.NOTHING);
         }
     }
 

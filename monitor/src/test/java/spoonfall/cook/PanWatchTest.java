@@ -52,6 +52,7 @@ final class PanWatchTest {
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
                         Optional.empty(),
+                        WentIn.NOTHING,
                         false));
     }
 
@@ -95,7 +96,7 @@ final class PanWatchTest {
         assertThat(status.ratePerMinC().orElseThrow()).isCloseTo(0.1, Offset.offset(0.02));
         assertThat(status.solids().orElseThrow()).isBetween(0.45, 0.6);
         assertThat(status.forecast().orElseThrow().etaS()).isBetween(450.0, 900.0);
-        assertThat(status.coldAdded()).isFalse();
+        assertThat(status.wentIn()).isEqualTo(WentIn.NOTHING);
     }
 
     @Test
@@ -228,9 +229,9 @@ final class PanWatchTest {
     @Test
     void somethingColdThatWentIn_isSaid_whileItIsFresh() {
         MadeCook cook = MadeCook.boiling(600).watch(100, PanWatchTest::coldC);
-        assertThat(cook.status().coldAdded()).isTrue();
+        assertThat(cook.status().wentIn()).isEqualTo(WentIn.SOMETHING_COLD);
         assertThat(cook.raisedSince(600)).isEmpty();
-        assertThat(cook.silent(30).status().coldAdded()).isFalse();
+        assertThat(cook.silent(30).status().wentIn()).isEqualTo(WentIn.NOTHING);
     }
 
     @Test

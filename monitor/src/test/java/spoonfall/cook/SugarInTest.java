@@ -51,6 +51,15 @@ final class SugarInTest {
         assertThat(cook.raised()).isEmpty();
     }
 
+    @Test
+    void whileTheSugarGoesIn_thatIsSaid() {
+        MadeCook cook = simmering();
+        assertThat(cook.status().wentIn()).isEqualTo(WentIn.NOTHING);
+        assertThat(cook.watch(60, atOnce(60)).status().wentIn()).isEqualTo(WentIn.SUGAR);
+        assertThat(cook.silent(30).status().wentIn()).isEqualTo(WentIn.NOTHING);
+        assertThat(simmering().watch(900, atOnce(60)).status().wentIn()).isEqualTo(WentIn.NOTHING);
+    }
+
     /** Thin juice under a noisy thermometer went to and fro between the two for minutes. */
     @ParameterizedTest(name = "from {0} °C above water")
     @ValueSource(doubles = {0.4, 0.5, 0.6})

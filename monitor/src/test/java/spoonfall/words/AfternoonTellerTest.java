@@ -12,6 +12,7 @@ import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
 import spoonfall.cook.HowLong;
 import spoonfall.cook.Stage;
+import spoonfall.cook.WentIn;
 import spoonfall.probe.Quality;
 
 /** What is said of an afternoon. */
@@ -41,6 +42,7 @@ final class AfternoonTellerTest {
                             OptionalDouble.empty(),
                             OptionalDouble.of(0.5),
                             forecast.apply(t),
+                            WentIn.NOTHING,
                             false)));
         }
     }
@@ -93,6 +95,7 @@ final class AfternoonTellerTest {
                 .extracting(NextStep::text)
                 .contains("Test the set")
                 .doesNotContain("Warm the jars", "Heat the canner");
+        assertThat(headline()).isEqualTo("Next: test the set.");
         boils(600, 2700);
         assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0)).allMatch(NextStep::known);
         assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0))

@@ -17,7 +17,11 @@ import spoonfall.cook.Cooks;
 import spoonfall.cook.HowLong;
 import spoonfall.cook.SetTestsNow;
 import spoonfall.cook.Stage;
+import spoonfall.cook.WaterBoil;
+import spoonfall.cook.WentIn;
 import spoonfall.lab.Scenario;
+import spoonfall.lab.varied.CookKind;
+import spoonfall.lab.varied.VariedCook;
 import spoonfall.log.TraceReplay;
 import spoonfall.probe.Quality;
 import spoonfall.probe.trace.Trace;
@@ -28,7 +32,10 @@ final class StorytellerTest {
 
     private static List<Said> story(Scenario scenario) {
         Trace trace = Cooks.trace(scenario, 1);
-        CookSettings settings = Cooks.settings(trace);
+        return story(trace, Cooks.settings(trace));
+    }
+
+    private static List<Said> story(Trace trace, CookSettings settings) {
         TraceReplay replay = new TraceReplay(trace, settings);
         Storyteller teller = new Storyteller(settings);
         List<Said> said = new ArrayList<>();
@@ -91,6 +98,37 @@ final class StorytellerTest {
     }
 
     @Test
+    void aPanThatCoolsShortOfTheSet_isNotSentToTheJars() {
+        List<Said> stall = story(Scenario.STALL);
+        assertThat(sentences(stall)).contains("Off the heat. It is not close to setting yet.");
+        assertThat(stall)
+                .filteredOn(said -> said.outlook().saying().note().contains("fill the jars"))
+                .isNotEmpty()
+                .allMatch(said -> said.t() > 1800); // the heat goes off half way up, and at the end
+    }
+
+    @Test
+    void sugarThatGoesIntoTheFruit_isSaid_andWhatToDo() {
+        Trace trace = VariedCook.cook(CookKind.LATE_SUGAR, 1241);
+        double sugarT = trace.info().firstT("sugar-added").orElseThrow();
+        CookSettings settings = new CookSettings(
+                WaterBoil.known(
+                        trace.info().waterBoilC(),
+                        trace.info().pressurePa(),
+                        trace.info().elevationM()),
+                trace.info().riseC().orElseThrow());
+        List<Said> story = story(trace, settings);
+        assertThat(sentences(story))
+                .containsSubsequence(
+                        "Simmering.",
+                        "Sugar is going in, it seems. Stir until it has melted.",
+                        "Climbing steadily. Set tests in about N minutes.");
+        assertThat(story)
+                .filteredOn(said -> said.outlook().saying().state().startsWith("Sugar"))
+                .allMatch(said -> said.t() > sugarT && said.t() < sugarT + 240);
+    }
+
+    @Test
     void aSilentProbe_isSaidWithWhatWasLastSeen() {
         CookStatus silent = new CookStatus(
                         100,
@@ -101,6 +139,7 @@ final class StorytellerTest {
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
                         Optional.empty(),
+                        WentIn.NOTHING,
                         false)
                 .stale();
         CookSettings settings = CookSettings.defaults();
