@@ -61,10 +61,10 @@ test('warnings come first, then what does not scale', () => {
   assert.deepEqual(allAdvice({ advice }).map((one) => one.id), ['a', 'b']);
 });
 
-test('the count of jars begins with those that are in the canner, or came out since the cook began', () => {
+test('the count of jars begins with those that are in the canner, or went in since the cook began', () => {
   const shelf = [
-    { jars: 6, liftedT: 100 },
-    { jars: 3, liftedT: 5000 },
+    { jars: 6, loadedT: 900, liftedT: 2400 }, // an earlier cook's: this one began while they were in the canner
+    { jars: 3, loadedT: 5000, liftedT: 7000 },
   ];
   assert.equal(jarsFilled({ zeroAtMs: 1_000_000, load: { jars: 4 }, shelf }, 2_000_000), '7');
   assert.equal(jarsFilled({ zeroAtMs: 1_000_000, load: null, shelf }, 7_000_000), '');

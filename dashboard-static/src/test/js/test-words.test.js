@@ -22,6 +22,17 @@ test('nothing is shown before the window, without tests or without a connection'
   assert.equal(testView({ connection: 'connecting' }, 'C').mode, 'hidden');
 });
 
+test('before the window a test may be had, and says that it is early', () => {
+  assert.equal(testView(state({ stage: 'rolling-boil' }), 'C').early, true);
+  assert.equal(testView(state({ stage: 'simmering' }), 'C').early, true);
+  assert.equal(Boolean(testView(state({ stage: 'warming' }), 'C').early), false);
+  assert.equal(Boolean(testView(state(), 'C').early), false);
+  const early = tests({ open: 'a', list: [tested({ temperatureC: 97.4, riseC: 1.5, seenT: null, how: null, seen: null })] });
+  assert.equal(testView(state({ t: 1518, stage: 'off-the-heat', tests: early }), 'C').note, 'It is early, and may well run. A test tells most at 99.9 °C.');
+  const inTime = tests({ open: 'a', list: [tested({ seenT: null, how: null, seen: null })] });
+  assert.equal(testView(state({ t: 1518, stage: 'off-the-heat', tests: inTime }), 'C').note, '');
+});
+
 test('in the window a test is offered, with the moment at which it tells most', () => {
   assert.deepEqual(testView(state(), 'C'), { mode: 'offer', title: 'Test the set.', note: 'The first test tells most at 99.9 °C, 4.0° above boiling water.', undo: null });
   assert.equal(testView(state({ tests: tests({ nextInS: 0 }) }), 'C').note, 'Now is the moment for the first test.');

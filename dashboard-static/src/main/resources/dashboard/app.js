@@ -55,7 +55,7 @@ const updatePlan = quiet('plan', () => import('./plan.js'), ({ mountPlan }) => m
 const updateThermometer = quiet('thermometer', () => import('./thermometer.js'), ({ mountThermometer }) => mountThermometer(part('thermometer'), ask));
 const updateDoor = mountDoor(part('door'), part('looks-on'));
 const updatePans = mountPans(part('pans'));
-const updateTests = mountTests(part('tests'), ask);
+const updateTests = mountTests(part('tests'), part('test-sooner'), ask);
 const updateNotes = mountNotes(part('notes'), ask);
 const updateOtherProbes = mountLines(part('other-probes'));
 

@@ -150,6 +150,7 @@ export function mountClimb(element, below) {
       chart.setSize({ width, height });
     }
     chart.setData(columns(state, scale()));
+    chart.redraw(false, true); // what stands at the axes goes by the clock and by now, and not only by where they end
   }
 
   new ResizeObserver(() => render()).observe(element);

@@ -49,11 +49,11 @@ export function allAdvice(plan) {
 }
 
 /**
- * How many jars are in the canner, or on the shelf since a cook began, for a count to begin with; '' for none.
+ * How many jars are in the canner, or on the shelf and went into it since a cook began, for a count to begin with; '' for none.
  * @param {object | undefined} jars @param {number | null | undefined} cookAtMs when the cook began
  */
 export function jarsFilled(jars, cookAtMs) {
-  const shelf = (jars?.shelf ?? []).filter((load) => jars.zeroAtMs + 1000 * load.liftedT >= (cookAtMs ?? Infinity));
+  const shelf = (jars?.shelf ?? []).filter((load) => jars.zeroAtMs + 1000 * load.loadedT >= (cookAtMs ?? Infinity));
   const loads = [jars?.load, ...shelf].filter(Boolean);
   const filled = loads.reduce((sum, load) => sum + load.jars, 0);
   return filled === 0 ? '' : String(filled);

@@ -10,6 +10,9 @@ const BACK_S = 240;
 
 const WORTH_TESTING = ['test-window', 'at-gel-point', 'past-gel-point'];
 
+/** Somebody may test sooner, where a thermometer may be wrong: the page offers it quietly. */
+const MAY_TEST = ['simmering', 'rolling-boil'];
+
 /** What can be seen, in the order of the buttons. */
 export const CHOICES = {
   sheet: [
@@ -30,7 +33,7 @@ export const CHOICES = {
 
 /**
  * What to show: `hidden`, `offer` (the pan may come off the heat), `open` (a test goes on), `between` (on the way to the next
- * one) or `set`. `undo` names the test whose answer can be taken back by a big tap now, `later` the one found set before.
+ * one) or `set`. `early`: it may be tested sooner than that tells much. `undo` names the test whose answer can be taken back by a big tap now, `later` the one found set before.
  */
 export function testView(state, unit) {
   const { tests, t, stage } = state.status ?? {};
@@ -43,7 +46,7 @@ export function testView(state, unit) {
   const at = state.cook.startedAtMs;
   if (tests.open) {
     const leftS = Math.max(0, last.plateDueT - t);
-    return { mode: 'open', id: tests.open, title: openTitle(leftS), digits: leftS > 0 ? digits(leftS) : '', note: '', undo: null };
+    return { mode: 'open', id: tests.open, title: openTitle(leftS), digits: leftS > 0 ? digits(leftS) : '', note: earlyWords(last, tests, unit), undo: null };
   }
   if (tests.set) {
     return { mode: 'set', id: last.id, title: seenWords(seen, unit, at), note: '', undo, later: undo ? null : last.id };
@@ -53,7 +56,14 @@ export function testView(state, unit) {
     const title = seen ? 'Test it again.' : 'Test the set.';
     return { mode: 'offer', title, note: seen ? seenWords(seen, unit, at) : note, undo };
   }
-  return seen ? { mode: 'between', title: seenWords(seen, unit, at), note, undo } : { mode: 'hidden' };
+  const early = MAY_TEST.includes(stage);
+  return seen ? { mode: 'between', title: seenWords(seen, unit, at), note, undo, early: early && !undo } : { mode: 'hidden', early };
+}
+
+/** Said of a test before it is worth doing: what runs then may set all the same. */
+function earlyWords(test, tests, unit) {
+  const early = test.temperatureC !== null && test.temperatureC < tests.aim.windowFromC;
+  return early ? `It is early, and may well run. A test tells most at ${temperature(tests.nextC, unit)}.` : '';
 }
 
 /** Whether a pan off the heat stands there for a test, or is on its way back from one: no moment to begin a new cook. */

@@ -8,15 +8,16 @@ const PLATE_SECONDS = [60, 90, 120];
 const HEADINGS = { sheet: 'On the spoon', plate: 'On the plate', verdict: 'Or only' };
 
 /**
- * Mounts the view into its section; returns update(state, unit, elsewhere), where `elsewhere` means that another view is shown.
+ * Mounts the view into its section, and the quiet button `sooner` for who wants to test before it tells much; returns update(state, unit, elsewhere), where `elsewhere` means that another view is shown.
  * @param {(method: string, path: string, body?: object) => Promise<string>} ask returns what went wrong, or ''
  */
-export function mountTests(section, ask) {
+export function mountTests(section, sooner, ask) {
   const title = make('h2', { testid: 'test-title', tabindex: '-1' });
   const digits = make('p', { testid: 'test-timer', class: 'test-digits', role: 'timer', 'aria-label': 'Time left for the plate' });
   const note = make('p', { testid: 'test-note', class: 'note' });
   const wrong = make('p', { testid: 'test-error', class: 'error', role: 'status' });
   const begin = button('Take the pan off the heat, then tap here', 'big', 'test-begin', () => send('POST', 'api/test', { id: newId(), plateS: plateS() }));
+  sooner.addEventListener('click', () => send('POST', 'api/test', { id: newId(), plateS: plateS() }));
   const seconds = secondsChoice();
   const choices = make('div', { class: 'test-choices', testid: 'test-choices' });
   for (const [how, list] of Object.entries(CHOICES)) {
@@ -73,6 +74,7 @@ export function mountTests(section, ask) {
     view = elsewhere ? { mode: 'hidden' } : testView(state, unit);
     const held = section.contains(document.activeElement);
     section.hidden = view.mode === 'hidden';
+    sooner.hidden = !view.early;
     section.dataset.mode = view.mode;
     if (section.hidden) {
       return;

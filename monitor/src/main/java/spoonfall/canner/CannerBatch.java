@@ -8,13 +8,15 @@ import spoonfall.canning.ProcessingTables;
  * How a batch in the canner stands: immutable, so that a tap can be taken back. Times are seconds on the watch's scale.
  *
  * @param load the jars
+ * @param loadedT when they went in
  * @param phase how far they are
  * @param sinceT when that began
  * @param run the boil that counts
  * @param byTaps whether the thermometer is not believed
  * @param processedT when the processing was over; meaningless before
  */
-public record CannerBatch(JarLoad load, CannerPhase phase, double sinceT, Run run, boolean byTaps, double processedT) {
+public record CannerBatch(
+        JarLoad load, double loadedT, CannerPhase phase, double sinceT, Run run, boolean byTaps, double processedT) {
 
     /**
      * The boil that counts.
@@ -45,11 +47,11 @@ public record CannerBatch(JarLoad load, CannerPhase phase, double sinceT, Run ru
     }
 
     static CannerBatch loaded(JarLoad load, double t) {
-        return new CannerBatch(load, CannerPhase.WAITING, t, Run.NONE, false, t);
+        return new CannerBatch(load, t, CannerPhase.WAITING, t, Run.NONE, false, t);
     }
 
     CannerBatch in(CannerPhase next, double t) {
-        return new CannerBatch(load, next, t, run, byTaps, processedT);
+        return new CannerBatch(load, loadedT, next, t, run, byTaps, processedT);
     }
 
     /** The whole time begins at {@code t}. */
@@ -61,16 +63,16 @@ public record CannerBatch(JarLoad load, CannerPhase phase, double sinceT, Run ru
     }
 
     CannerBatch with(Run next) {
-        return new CannerBatch(load, phase, sinceT, next, byTaps, processedT);
+        return new CannerBatch(load, loadedT, phase, sinceT, next, byTaps, processedT);
     }
 
     CannerBatch byTaps(boolean now) {
-        return new CannerBatch(load, phase, sinceT, run, now, processedT);
+        return new CannerBatch(load, loadedT, phase, sinceT, run, now, processedT);
     }
 
     /** The time is up at {@code t}. */
     CannerBatch processed(double t) {
-        return new CannerBatch(load, CannerPhase.HEAT_OFF, t, run, byTaps, t);
+        return new CannerBatch(load, loadedT, CannerPhase.HEAT_OFF, t, run, byTaps, t);
     }
 
     /** New water is in the steam canner. */

@@ -12,11 +12,12 @@ import java.util.Locale;
  *
  * @param number counts loads from 1
  * @param load the jars
- * @param processedT when their processing was over, in seconds on the watch's scale
+ * @param loadedT when they went into the canner, in seconds on the watch's scale
+ * @param processedT when their processing was over
  * @param liftedT when they came out
  * @param seals how each jar's lid is
  */
-public record ShelfLoad(int number, JarLoad load, double processedT, double liftedT, List<Seal> seals) {
+public record ShelfLoad(int number, JarLoad load, double loadedT, double processedT, double liftedT, List<Seal> seals) {
     /** The shortest time of cooling, in seconds. */
     public static final double COOLING_S = 12 * 3600;
 
@@ -45,13 +46,13 @@ public record ShelfLoad(int number, JarLoad load, double processedT, double lift
 
     static ShelfLoad of(int number, CannerBatch batch, double t) {
         List<Seal> unknown = Collections.nCopies(batch.load().jars(), Seal.UNKNOWN);
-        return new ShelfLoad(number, batch.load(), batch.processedT(), t, unknown);
+        return new ShelfLoad(number, batch.load(), batch.loadedT(), batch.processedT(), t, unknown);
     }
 
     ShelfLoad with(int jar, Seal seal) {
         List<Seal> next = new ArrayList<>(seals);
         next.set(jar - 1, seal);
-        return new ShelfLoad(number, load, processedT, liftedT, next);
+        return new ShelfLoad(number, load, loadedT, processedT, liftedT, next);
     }
 
     /** How far they are at {@code t}. */

@@ -76,6 +76,7 @@ final class OutOfPan {
     private double lastT;
     private double lowestC;
     private double beforeLastT;
+    private boolean toComeOff;
 
     OutOfPan(double waterBoilC) {
         this.waterBoilC = waterBoilC;
@@ -98,6 +99,8 @@ final class OutOfPan {
      *     infinite while nothing is known
      */
     Condition judge(double t, Stage stage, Signals signals, double panC) {
+        // a pan past its set was called off the heat: what falls then is most likely the pan
+        toComeOff = stage == Stage.PAST_GEL_POINT || (toComeOff && stage == Stage.OFF_THE_HEAT);
         boolean nothingFell = beforeC.isEmpty() && Double.isNaN(fellT) && roughPeakC - lastC < ROUGH_FALL_C;
         if (nothingFell) {
             return Condition.ABSENT;
@@ -111,7 +114,7 @@ final class OutOfPan {
         if (beforeC.isPresent()) {
             return whileOut(t, nowC, signals);
         }
-        if (Double.isNaN(fellT) && (stage == Stage.WAITING || !falls(t, nowC, panC))) {
+        if (Double.isNaN(fellT) && (stage == Stage.WAITING || toComeOff || !falls(t, nowC, panC))) {
             return Condition.ABSENT;
         }
         ways.read(values, fellFromC, signals.stepC());

@@ -42,6 +42,7 @@ final class JarsJson {
         for (ShelfLoad load : memory.shelf()) {
             ObjectNode one = shelf.addObject();
             one.put("number", load.number());
+            one.put("loadedT", load.loadedT());
             one.put("processedT", load.processedT()).put("liftedT", load.liftedT());
             one.set("load", load(load.load()));
             ArrayNode seals = one.putArray("seals");
@@ -72,10 +73,12 @@ final class JarsJson {
             if (seals.size() != load.jars()) {
                 throw new IllegalArgumentException(load.jars() + " jars have no " + seals.size() + " lids");
             }
+            double processedT = CookJson.number(one, "processedT");
             shelf.add(new ShelfLoad(
                     whole(one, "number"),
                     load,
-                    CookJson.number(one, "processedT"),
+                    optional(one, "loadedT").orElse(processedT - load.processS()), // an older record does not say
+                    processedT,
                     CookJson.number(one, "liftedT"),
                     seals));
         }
@@ -102,7 +105,8 @@ final class JarsJson {
 
     private static ObjectNode batch(CannerBatch batch) {
         CannerBatch.Run run = batch.run();
-        ObjectNode node = CookJson.object().put("phase", name(batch.phase())).put("sinceT", batch.sinceT());
+        ObjectNode node = CookJson.object().put("loadedT", batch.loadedT()).put("phase", name(batch.phase()));
+        node.put("sinceT", batch.sinceT());
         node.put("byTaps", batch.byTaps()).put("processedT", batch.processedT());
         node.put("startedT", run.startedT()).put("restarts", run.restarts());
         run.steamT().ifPresent(t -> node.put("steamT", t));
@@ -121,6 +125,7 @@ final class JarsJson {
                 CookJson.number(node, "awayS"));
         return new CannerBatch(
                 load(node.path("load")),
+                optional(node, "loadedT").orElse(CookJson.number(node, "sinceT")), // an older record does not say
                 named(CannerPhase.class, CookJson.text(node, "phase")),
                 CookJson.number(node, "sinceT"),
                 run,

@@ -4,6 +4,7 @@ import java.util.List;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
+import spoonfall.cook.CookStatus;
 import spoonfall.cook.Stage;
 import spoonfall.cook.TestWord;
 
@@ -34,7 +35,12 @@ final class PanTests {
 
     private static void refuseBeforeTheBoil(CookMonitor monitor) {
         boolean open = monitor.tests().open().isPresent();
-        boolean boils = monitor.status().stage().compareTo(Stage.ROLLING_BOIL) >= 0;
+        CookStatus pan = monitor.status();
+        double waterBoilC = monitor.tests().aim().waterBoil().temperatureC();
+        // whoever wants to test knows better than the stage whether the sugar is in
+        boolean boils = pan.stage().compareTo(Stage.ROLLING_BOIL) >= 0
+                || pan.stage() == Stage.SIMMERING
+                || pan.temperatureC().orElse(0) >= waterBoilC;
         if (!open && !boils && monitor.tests().tests().isEmpty()) {
             throw new Refusal("the pan does not boil yet; test when the test window opens");
         }

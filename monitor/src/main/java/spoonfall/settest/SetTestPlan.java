@@ -21,6 +21,9 @@ public final class SetTestPlan {
     /** A test teaches nothing where the last one was; so far it goes on at least. */
     private static final double LEAST_STEP_C = 0.1;
 
+    /** Where so few preserves are set, a test that finds it short of that teaches nothing. */
+    private static final double TOO_EARLY_SHARE = 0.02;
+
     private final SettingRise belief;
     private final double nextRiseC;
     private final int tests;
@@ -38,13 +41,17 @@ public final class SetTestPlan {
     }
 
     /**
-     * The plan after a test. One that found it set leaves the next rise where it was tested.
+     * The plan after a test. One that found it set leaves the next rise where it was tested, and one that came too early to teach
+     * anything leaves the plan as it was.
      *
      * @param riseC how far above boiling water the pan was, in °C
      */
     public SetTestPlan tested(double riseC, TestStep step) {
         if (!Double.isFinite(riseC)) {
             throw new IllegalArgumentException("a rise must be a number, not " + riseC);
+        }
+        if (step != TestStep.SET && riseC < belief.quantileC(TOO_EARLY_SHARE)) {
+            return this;
         }
         SettingRise next = belief.after(riseC, step);
         double wantC = Math.min(next.quantileC(NEXT_SHARE), next.quantileC(SPOILT_SHARE) + SPOILT_C);

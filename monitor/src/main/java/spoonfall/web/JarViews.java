@@ -83,6 +83,7 @@ final class JarViews {
         node.put("number", one.jars().number());
         describe(node, one.jars().load());
         node.put("phase", one.phase().wireName()).put("text", one.text());
+        node.put("loadedT", Views.rounded(one.jars().loadedT()));
         node.put("liftedT", Views.rounded(one.jars().liftedT()));
         node.put("checkT", Views.rounded(one.jars().checkT()));
         node.put("reprocessUntilT", Views.rounded(one.jars().reprocessUntilT()));

@@ -77,17 +77,25 @@ final class HandPageTest {
         }
     }
 
+    /** No reading is taken back until what this returns is run, which waits for the first. */
+    private static Runnable holdBackWhatIsTakenBack(Page page) {
+        List<Route> held = new ArrayList<>();
+        page.route("**/api/readings/*", held::add);
+        return () -> {
+            page.waitForCondition(() -> !held.isEmpty());
+            held.forEach(Route::resume);
+        };
+    }
+
     @Test
     void whatIsTypedWhileAReadingIsTakenBack_isSent() {
         Page page = page(390, 844, ColorScheme.LIGHT);
         tap(page, "96.5");
         assertThat(part(page, "hand-back")).hasText("Take back 96.5 °C");
-        List<Route> held = new ArrayList<>();
-        page.route("**/api/readings/*", held::add);
+        Runnable letGo = holdBackWhatIsTakenBack(page);
         part(page, "hand-back").click();
         tap(page, "97");
-        page.waitForCondition(() -> !held.isEmpty());
-        held.forEach(Route::resume);
+        letGo.run();
         assertThat(part(page, "temperature").locator(".digits")).hasText("97.0");
         assertThat(part(page, "hand-back")).hasText("Take back 97 °C");
     }
@@ -96,12 +104,10 @@ final class HandPageTest {
     void aQuickKeyPressedWhileAReadingIsTakenBack_countsFromTheOneBefore() {
         Page page = page(390, 844, ColorScheme.LIGHT);
         climb(page, 96.5, 98);
-        List<Route> held = new ArrayList<>();
-        page.route("**/api/readings/*", held::add);
+        Runnable letGo = holdBackWhatIsTakenBack(page);
         part(page, "hand-back").click();
         key(page, "step-0").click();
-        page.waitForCondition(() -> !held.isEmpty());
-        held.forEach(Route::resume);
+        letGo.run();
         assertThat(part(page, "hand-back")).hasText("Take back 97 °C");
         assertThat(part(page, "temperature").locator(".digits")).hasText("97.0");
     }
@@ -130,12 +136,10 @@ final class HandPageTest {
         climb(page, 99, 99.5);
         tap(page, "212");
         assertThat(part(page, "hand-question")).containsText("Is that °F?");
-        List<Route> held = new ArrayList<>();
-        page.route("**/api/readings/*", held::add);
+        Runnable letGo = holdBackWhatIsTakenBack(page);
         part(page, "hand-back").click();
         part(page, "hand-question").locator("button").first().click();
-        page.waitForCondition(() -> !held.isEmpty());
-        held.forEach(Route::resume);
+        letGo.run();
         assertThat(part(page, "hand-back")).hasText("Take back 212 °F");
         assertThat(part(page, "temperature")).hasText("100.0°C");
     }

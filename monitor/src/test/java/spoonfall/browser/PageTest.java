@@ -3,6 +3,7 @@ package spoonfall.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -134,6 +135,90 @@ final class PageTest {
     }
 
     @Test
+    void whatToDo_isWrittenLarge_andTheNumbersBehindItBelow() {
+        serve(Scenario.SCORCH, 1480);
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT);
+        assertThat(part(page, "call-title")).hasText("The base may be catching.");
+        assertThat(part(page, "call-act")).hasText("Stir down to the base, and turn the heat down.");
+        assertThat(part(page, "call-why")).hasText(Pattern.compile("It climbs [\\d.]+° a minute.*"));
+        assertThat(px(part(page, "call-act"))).isGreaterThan(24).isGreaterThan(px(part(page, "call-why")));
+        assertThat(part(page, "call-act").boundingBox().y)
+                .isLessThan(part(page, "call-why").boundingBox().y);
+    }
+
+    private static double px(Locator words) {
+        return ((Number) words.evaluate("element => parseFloat(getComputedStyle(element).fontSize)")).doubleValue();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"60", "220", "900", "1500"})
+    void onANarrowPhone_noWordIsBroken(double untilS) {
+        serve(Scenario.CLEAN, untilS);
+        Page page = SERVED.page(360, 740, ColorScheme.LIGHT);
+        assertThat(part(page, "temperature")).isVisible();
+        Object broken = page.evaluate("""
+                () => [...document.querySelectorAll('main h1, main h1 span, main p')].flatMap((element) =>
+                  [...element.childNodes].filter((node) => node.nodeType === 3).flatMap((node) =>
+                    [...node.data.matchAll(/[^\\s-]+/g)].filter(({ 0: word, index }) => {
+                      const range = document.createRange();
+                      range.setStart(node, index);
+                      range.setEnd(node, index + word.length);
+                      return new Set([...range.getClientRects()].map((line) => line.top)).size > 1;
+                    }).map(([word]) => word)))
+                """);
+        assertThat(broken).isEqualTo(List.of());
+    }
+
+    @Test
+    void onAWideScreen_theSetTestsStandBelowTheTemperature_andThePictureStaysInSight() {
+        serve(Scenario.CLEAN, 1500);
+        Page page = SERVED.page(1180, 820, ColorScheme.LIGHT);
+        assertThat(part(page, "call")).isVisible();
+        var tests = part(page, "tests").boundingBox();
+        var heat = page.locator(".heat").boundingBox();
+        var call = part(page, "call").boundingBox();
+        assertThat(tests.x).isGreaterThan(call.x + call.width);
+        assertThat(tests.y).isGreaterThanOrEqualTo(heat.y + heat.height);
+        assertThat(part(page, "climb").boundingBox().y).isLessThan(680);
+        Browsers.nothingSticksOut(page);
+    }
+
+    @Test
+    void theTimesBelowTheClimb_areTimesOfDayOnceTheCookHasBegun() {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 1);
+        HeldTrace probe = new HeldTrace("pan", trace);
+        KitchenPlan plan = KitchenPlan.live("Hollin Bank", "", Cooks.settings(trace), 1);
+        SERVED.serve(new Kitchen(plan, clock -> List.of(probe), System::nanoTime));
+        BrowserContext context = SERVED.context(1180, 820, ColorScheme.LIGHT);
+        context.addInitScript("""
+                window.drawn = [];
+                const fill = CanvasRenderingContext2D.prototype.fillText;
+                CanvasRenderingContext2D.prototype.fillText = function (words, ...where) {
+                  window.drawn.push(words);
+                  return fill.call(this, words, ...where);
+                };
+                """);
+        Page page = Browsers.open(context, SERVED.address());
+        Hearing.await("the minutes of no cook", () -> drawn(page).contains("4 min"));
+        probe.playUntil(60);
+        Hearing.await("times of day", () -> drawn(page).stream().anyMatch(words -> words.matches("\\d\\d:\\d\\d")));
+        drawn(page);
+        probe.playUntil(70);
+        Hearing.await("the next picture", () -> !drawn(page).isEmpty());
+        probe.playUntil(80);
+        Hearing.await(
+                "the next picture",
+                () -> page.evaluate("window.drawn.includes('now')").equals(true));
+        assertThat(drawn(page)).noneMatch(words -> words.endsWith(" min"));
+    }
+
+    /** What was written into the picture since this was last asked. */
+    @SuppressWarnings("unchecked") // a list of strings comes as one
+    private static List<String> drawn(Page page) {
+        return (List<String>) page.evaluate("window.drawn.splice(0)");
+    }
+
+    @Test
     void aCall_soundsOnceTheCookAllowedIt() {
         serve(Scenario.CLEAN, 1500);
         Page page = SERVED.page(1180, 820, ColorScheme.LIGHT);
@@ -188,7 +273,7 @@ final class PageTest {
         serve(Scenario.SCORCH, 1480);
         Page page = SERVED.page(390, 844, ColorScheme.LIGHT);
         assertThat(part(page, "call-title"))
-                .containsText("The base may be catching"); // it burns while the set tests can wait
+                .hasText("The base may be catching."); // it burns while the set tests can wait
         assertThat(part(page, "call-also")).containsText("Also: Start the set tests now.");
         assertThat(part(page, "rise")).not().containsText("past setting");
         Browsers.isAccessibleAndFits(page);

@@ -105,6 +105,20 @@ final class SetTestPageTest {
     }
 
     @Test
+    void whoeverWantsToTestEarly_mayDoSo_andIsToldThatItIsEarly() {
+        probe.play(900);
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT);
+        assertThat(part(page, "test-begin")).isHidden();
+        part(page, "test-sooner").click();
+        assertThat(part(page, "test-note"))
+                .hasText(Pattern.compile("It is early, and may well run\\. A test tells most at 99\\.\\d °C\\."));
+        assertThat(part(page, "test-sooner")).isHidden();
+        part(page, "seen-runs").click();
+        assertThat(part(page, "test-title")).containsText("It runs, at 97.");
+        Browsers.isAccessibleAndFits(page);
+    }
+
+    @Test
     void twoPages_seeTheSameTestAndEitherAnswers() {
         probe.play(IN_THE_WINDOW_S);
         Page one = SERVED.page(390, 844, ColorScheme.LIGHT);

@@ -41,6 +41,7 @@ final class ShelfTest {
                 .hasMessageContaining("12 h 0 min more");
         told.leaps(12 * HOUR_S - 1);
         assertThat(shelf().phase()).isEqualTo(ShelfLoad.Phase.COOLING);
+        assertThat(shelf().jars().loadedT()).isLessThanOrEqualTo(shelf().jars().processedT() - 600);
         told.leaps(1);
         assertThat(shelf().phase()).isEqualTo(ShelfLoad.Phase.SEAL_CHECK);
         assertThat(told.view().say().state()).isEqualTo("Check the seals.");

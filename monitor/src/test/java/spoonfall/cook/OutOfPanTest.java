@@ -67,6 +67,15 @@ final class OutOfPanTest {
     }
 
     @Test
+    void whatFallsOnceThePanIsPastItsSet_isThePanThatCameOff() {
+        stage = Stage.PAST_GEL_POINT;
+        assertThat(out(30, cooling(70, 20))).isEqualTo(-1);
+        OutOfPanTest atTheSet = new OutOfPanTest();
+        atTheSet.stage = Stage.AT_GEL_POINT;
+        assertThat(atTheSet.out(30, cooling(70, 20))).isBetween(5, 12);
+    }
+
+    @Test
     void aFallTowardsSomethingFarColder_isSeenBeforeItIsThere() {
         assertThat(out(30, cooling(70, 20))).isBetween(5, 12);
     }

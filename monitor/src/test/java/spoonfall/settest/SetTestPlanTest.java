@@ -57,6 +57,16 @@ final class SetTestPlanTest {
         return study;
     }
 
+    @Test
+    void aTestThatCameFarTooEarly_teachesNothing() {
+        SetTestPlan before = SetTestPlan.of(WANTED_C);
+        SetTestPlan after = before.tested(1.5, TestStep.NOT_YET);
+        assertThat(after.nextRiseC()).isEqualTo(before.nextRiseC());
+        assertThat(after.tests()).isZero();
+        assertThat(before.tested(WANTED_C - 2 / 1.8, TestStep.NOT_YET).tests()).isEqualTo(1);
+        assertThat(before.tested(1.5, TestStep.SET).nextRiseC()).isEqualTo(1.5);
+    }
+
     private static double uniform(SplittableRandom random) {
         return random.nextDouble(-1, 1);
     }

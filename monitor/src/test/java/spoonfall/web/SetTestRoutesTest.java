@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.cook.CookSettings;
+import spoonfall.cook.Stage;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
@@ -131,6 +132,22 @@ final class SetTestRoutesTest {
         probe.say(40, 60);
         Hearing.await("the pan", () -> kitchen.state().join().pan().status().isPresent());
         assertThat(call("POST", "/api/test", "{\"id\": \"a\"}").body()).contains("does not boil yet");
+    }
+
+    @Test
+    void fruitThatSimmers_mayBeTested_forTheCookKnowsWhatIsInIt() {
+        probe.say(97.5, 120);
+        probe.say(94, 300);
+        Hearing.await(
+                "simmering",
+                () -> kitchen.state()
+                        .join()
+                        .pan()
+                        .status()
+                        .filter(status -> status.stage() == Stage.SIMMERING)
+                        .isPresent());
+        assertThat(tests("POST", "/api/test", "{\"id\": \"a\"}").path("open").asText())
+                .isEqualTo("a");
     }
 
     @Test
