@@ -27,7 +27,7 @@ record FirstGuess(double u, double uDoubt, double v, double vDoubt, double vPerU
     /** By the reading and, if it was seen to warm, by that. */
     static FirstGuess of(double readU, Warming warming, double t) {
         if (warming.known(t)) {
-            Warming.Promise promise = warming.promise();
+            Warming.Promise promise = warming.promise(t);
             double v = promise.v(readU);
             return new FirstGuess(readU, U_DOUBT, v, v * promise.doubt(), promise.vPerU());
         }

@@ -34,6 +34,15 @@ final class Warming {
     private static final double TURNED_UP_DOUBT = 0.5;
     private static final double DOUBT = 0.06;
 
+    /** What warmed longer ago has simmered since, and the knob may have been turned. A judgement, no source. */
+    private static final double LONG_AGO_DOUBT = 0.5;
+
+    /** Then sugar went in, which was not warmed with the fruit and the water. */
+    private static final double LESS_LONG_AGO = 0.85;
+
+    /** The last degrees to the boil tell the less the fewer they are: sugar is poured and melts meanwhile, and the flame is low. */
+    private static final double SHORT_WAY_DOUBT = 0.6;
+
     /** How far the usual loss may be off, in °C a minute. */
     private static final double LOSS_DOUBT_PER_MIN_C = 0.2;
 
@@ -55,17 +64,39 @@ final class Warming {
         line.observe(t, riseC, perMinC);
     }
 
+    /** Whether it tells anything at {@code t}: it warmed lately, or a long way before it simmered. */
     boolean known(double t) {
+        return lately(t) || line.longAgoPerMinC() > 0;
+    }
+
+    private boolean lately(double t) {
         return t - lastT <= FORGETS_S && line.seconds() >= LEAST_SECONDS;
     }
 
-    /** What the warming until now tells of the boil; to be asked when it is {@link #known}. */
-    Promise promise() {
+    /** What the warming until {@code t} tells of the boil; to be asked when it is {@link #known}. */
+    Promise promise(double t) {
+        if (!lately(t)) {
+            return ofLongAgo();
+        }
+        double shortOfLong = line.shortOfLong();
+        Promise promise = ofLately(SHORT_WAY_DOUBT * shortOfLong);
+        return shortOfLong > 0 && line.longAgoPerMinC() > 0 ? promise.with(ofLongAgo()) : promise;
+    }
+
+    private Promise ofLongAgo() {
+        return new Promise(LESS_LONG_AGO * vPerU(line.longAgoPerMinC()), LONG_AGO_DOUBT);
+    }
+
+    private Promise ofLately(double shortWayDoubt) {
         WarmingLine.Heat heat = line.heat();
         boolean turnedUp = turnedUp(heat);
         double perMinC = turnedUp ? Math.min(fastestNearPerMinC, MOST_TURNED_UP * heat.perMinC()) : heat.perMinC();
-        double vPerU = WITH_THE_PAN * WATER_KJ_PER_KG_K * perMinC / LATENT_KJ_PER_KG;
-        return new Promise(vPerU, turnedUp ? TURNED_UP_DOUBT : doubt(heat));
+        double doubt = turnedUp ? TURNED_UP_DOUBT : doubt(heat);
+        return new Promise(vPerU(perMinC), Math.hypot(doubt, shortWayDoubt));
+    }
+
+    private static double vPerU(double perMinC) {
+        return WITH_THE_PAN * WATER_KJ_PER_KG_K * perMinC / LATENT_KJ_PER_KG;
     }
 
     /**
@@ -78,6 +109,14 @@ final class Warming {
         /** How fast u will fall, per minute, once the pan boils at {@code u}. */
         double v(double u) {
             return (u - SUGAR_LESS) * vPerU;
+        }
+
+        /** The same with what another one says: their mean as logarithms, by how sure they are. */
+        Promise with(Promise other) {
+            double mine = 1 / (doubt * doubt);
+            double others = 1 / (other.doubt * other.doubt);
+            double share = others / (mine + others);
+            return new Promise(vPerU * Math.pow(other.vPerU / vPerU, share), 1 / Math.sqrt(mine + others));
         }
     }
 

@@ -43,6 +43,12 @@ final class WarmingLine {
     private static final double NOISE_C = 0.1;
     private static final double LEAST_PER_MIN_C = 0.5;
 
+    /** A way so long tells of the heat also when it is long past. */
+    private static final double LONG_WAY_C = 10;
+
+    /** Sooner than that only a cold probe gets there, which is put into a hot pan. */
+    private static final int LONG_WAY_SECONDS = 60;
+
     /** For so long readings miss the line alike, where a slow burner switches. */
     private static final double ALIKE_S = 60;
 
@@ -53,6 +59,7 @@ final class WarmingLine {
     private double lastT;
     private double highestC;
     private double lostC;
+    private double beforePerMinC;
 
     /**
      * What the line says.
@@ -71,6 +78,7 @@ final class WarmingLine {
     /** Takes note of where it stood at the end of a second, and how fast it warmed at that moment. */
     void observe(double t, double riseC, double perMinC) {
         if (t - lastT > LONGEST_GAP_S || riseC < firstC || riseC < highestC - FALLS_C) {
+            beforePerMinC = longAgoPerMinC();
             begin(t, riseC);
         }
         double losesPerMinC = VAPOUR_PER_MIN_C * Math.exp(riseC / VAPOUR_GROWS_C) + SIDES_PER_MIN * riseC;
@@ -113,6 +121,17 @@ final class WarmingLine {
         double variance = (line.misses() + chance(line)) / line.count() * ALIKE_S;
         double perMinC = perMinC(line);
         return new Heat(perMinC, Math.sqrt(variance / line.spreadX()) / perMinC, turned, fastestPerMinC(bend));
+    }
+
+    /** How fast the pan warmed on its latest long way, be it an earlier one than the latest; 0 where there was none. */
+    double longAgoPerMinC() {
+        boolean longWay = highestC - firstC >= LONG_WAY_C && seconds() >= LONG_WAY_SECONDS;
+        return longWay ? heat().perMinC() : beforePerMinC;
+    }
+
+    /** How much of a long way the latest was short of, as a part of one; 0 for a long one. */
+    double shortOfLong() {
+        return Math.max(0, 1 - (highestC - firstC) / LONG_WAY_C);
     }
 
     private void begin(double t, double riseC) {
