@@ -40,7 +40,7 @@ final class Warming {
     /** Then sugar went in, which was not warmed with the fruit and the water. */
     private static final double LESS_LONG_AGO = 0.85;
 
-    /** The last degrees to the boil tell the less the fewer they are: sugar is poured and melts meanwhile, and the flame is low. */
+    /** After a long way the last degrees tell the less the fewer they are: sugar is poured and melts, and the flame is low. */
     private static final double SHORT_WAY_DOUBT = 0.6;
 
     /** How far the usual loss may be off, in °C a minute. */
@@ -79,8 +79,9 @@ final class Warming {
             return ofLongAgo();
         }
         double shortOfLong = line.shortOfLong();
-        Promise promise = ofLately(SHORT_WAY_DOUBT * shortOfLong);
-        return shortOfLong > 0 && line.longAgoPerMinC() > 0 ? promise.with(ofLongAgo()) : promise;
+        return shortOfLong > 0 && line.longAgoPerMinC() > 0
+                ? ofLately(SHORT_WAY_DOUBT * shortOfLong).with(ofLongAgo())
+                : ofLately(0);
     }
 
     private Promise ofLongAgo() {
