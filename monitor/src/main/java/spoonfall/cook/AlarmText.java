@@ -115,9 +115,9 @@ record AlarmText(String title, String act) {
                 "Check its cable, and watch the pan yourself.");
     }
 
-    static AlarmText probeOutOfPan(Signals signals) {
+    static AlarmText probeOutOfPan(double fallC) {
         return new AlarmText(
-                mark("The reading fell {diff:%.0f} in a few seconds.", signals.fallC()),
+                mark("The reading fell {diff:%.0f} in a few seconds.", fallC),
                 "Is the probe still in the pan? Or did something cold go in?");
     }
 

@@ -144,7 +144,8 @@ final class Cooling {
     /** Whether it is higher than it was a moment ago, or falls so much more slowly than over two minutes that it soon will be. */
     boolean turns(Signals now) {
         OptionalDouble beforeC = lately.around(now.t() - LATELY_S);
-        double fallsPerMinC = now.steady().map(Signals::perMinute).orElse(0.0);
+        double fallsPerMinC =
+                now.steady().isPresent() ? Signals.perMinute(now.steady().get()) : 0;
         return beforeC.isPresent()
                 && (now.levelC() - beforeC.getAsDouble()) * 60 / LATELY_S > Math.min(0, SLOWS_PART * fallsPerMinC);
     }

@@ -270,9 +270,11 @@ final class Forecaster {
 
     /** The same less what is in doubt of a pace that is only guessed, as where the pan was not seen to warm. */
     OptionalDouble leastPerMinC(double riseC) {
-        double guessed = Math.max(0, estimator.paceDoubt() - USUAL_DOUBT);
         OptionalDouble perMinC = expectedPerMinC(riseC);
-        return perMinC.isPresent() ? OptionalDouble.of(perMinC.getAsDouble() / (1 + GUESSED * guessed)) : perMinC;
+        double guessed = estimator.paceDoubt() - USUAL_DOUBT;
+        return perMinC.isPresent() && guessed > 0
+                ? OptionalDouble.of(perMinC.getAsDouble() / (1 + GUESSED * guessed))
+                : perMinC;
     }
 
     /** How fast the pan should be climbing by what is known of it, in °C per minute; 0 while nothing is known. */

@@ -126,7 +126,7 @@ final class PanProbe {
      */
     Sight judge(double t, Stage stage, Signals now, double panC, List<CookEvent> events) {
         Condition out = pace.shows() ? leaving.judge(t, stage, now, panC) : Condition.ABSENT;
-        board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(now), events);
+        board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(senses.fallC(now)), events);
         boolean elsewhere = out == Condition.PRESENT || elsewhere();
         if (elsewhere || stuck()) {
             misledLately = true;
@@ -142,11 +142,6 @@ final class PanProbe {
         stuckLately = false;
         senses.restart();
         return sight;
-    }
-
-    /** When it was read last. */
-    double readT(double otherwiseT) {
-        return watch.seen().isPresent() ? watch.seen().get().t() : otherwiseT;
     }
 
     boolean outOfPan() {

@@ -196,7 +196,7 @@ final class PanWatch {
         if (pace.shows()) {
             sugar.endSecond(now);
         }
-        Signals known = now.withTrend(height.knownC(probe.readT(t), now));
+        Signals known = now.withTrend(height.knownC(probe.watch().seenT(), now));
         if (forecaster.misledUpwards()) {
             known = known.withoutPeak();
             probe.senses().forgetPeak(t);

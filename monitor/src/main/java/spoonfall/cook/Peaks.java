@@ -20,12 +20,14 @@ final class Peaks extends TimedPoints {
         append(t, value);
     }
 
+    /** The largest value of all; {@code otherwise} where there is no point. */
+    double highest(double otherwise) {
+        return from == to ? otherwise : values[from];
+    }
+
     /** The largest value since {@code sinceT}; {@code otherwise} where there is no point since then. */
     double highestSince(double sinceT, double otherwise) {
-        int first = to;
-        while (first > from && times[first - 1] >= sinceT) {
-            first--;
-        }
+        int first = firstSince(sinceT);
         return first == to ? otherwise : values[first];
     }
 

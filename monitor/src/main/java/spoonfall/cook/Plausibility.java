@@ -36,7 +36,7 @@ final class Plausibility {
 
     private final double waterBoilC;
     private final Deque<Double> spikes = new ArrayDeque<>();
-    private OptionalDouble lastC = OptionalDouble.empty();
+    private double lastC = Double.NaN;
     private double lastT;
     private int agreeing;
 
@@ -64,11 +64,11 @@ final class Plausibility {
         if (temperatureC > waterBoilC + HOTTEST_RISE_C || temperatureC < COLDEST_C) {
             return wild(t, temperatureC) ? Quality.IMPLAUSIBLE : Quality.SPIKE;
         }
-        if (lastC.isEmpty()) {
+        if (Double.isNaN(lastC)) {
             return good(temperatureC);
         }
         double farC = SPIKE_C + FASTEST_PER_S_C * Math.max(0, t - lastT);
-        double offC = temperatureC - lastC.getAsDouble();
+        double offC = temperatureC - lastC;
         if (beforeJumpC.isPresent()) {
             return duringJump(t, temperatureC);
         }
@@ -80,7 +80,7 @@ final class Plausibility {
             return Quality.SPIKE;
         }
         if (boiling && offC >= JUMP_C) {
-            beforeJumpC = lastC;
+            beforeJumpC = OptionalDouble.of(lastC);
             jumpedT = t;
             jumpC = offC;
             waitingC = OptionalDouble.empty();
@@ -112,7 +112,7 @@ final class Plausibility {
     }
 
     private boolean above(double temperatureC) {
-        return temperatureC > lastC.orElse(0);
+        return temperatureC > (Double.isNaN(lastC) ? 0 : lastC);
     }
 
     private void forgetSpikes(double t) {
@@ -132,7 +132,7 @@ final class Plausibility {
     }
 
     private Quality good(double temperatureC) {
-        lastC = OptionalDouble.of(temperatureC);
+        lastC = temperatureC;
         return Quality.GOOD;
     }
 

@@ -45,9 +45,10 @@ final class ProbeWatch {
 
     private final Pace pace;
     private double silentAfterS;
-    private OptionalDouble heardT = OptionalDouble.empty();
+    private double heardT = Double.NaN;
     private double listensSinceT;
-    private Optional<CookStatus.Seen> seen = Optional.empty();
+    private double seenT = Double.NaN;
+    private double seenC;
     private Quality latest = Quality.SILENT;
     private Stage regime = Stage.WAITING;
     private double warmingPerMinC;
@@ -64,22 +65,22 @@ final class ProbeWatch {
             onChange.accept(t, temperatureC); // a hand types when somebody looks
         }
         learnInterval(t);
-        heardT = OptionalDouble.of(t);
+        heardT = t;
         latest = plausibility.judge(t, temperatureC, boiling);
         if (latest != Quality.GOOD) {
             return false;
         }
         stillness.accept(t, temperatureC);
-        seen = Optional.of(new CookStatus.Seen(t, temperatureC));
+        seenT = t;
+        seenC = temperatureC;
         return true;
     }
 
     /** What it still shows, by saying nothing since; empty for one that would have said it again. */
     OptionalDouble heldC(double t) {
-        double saidT = heardT.orElse(t);
-        boolean listened = saidT >= listensSinceT;
-        boolean holds = onChange.seen() && listened && freshAt(t) && latest == Quality.GOOD && t - saidT > HOLDS_S;
-        return holds ? OptionalDouble.of(seen.orElseThrow().temperatureC()) : OptionalDouble.empty();
+        boolean listened = heardT >= listensSinceT;
+        boolean holds = onChange.seen() && listened && freshAt(t) && latest == Quality.GOOD && t - heardT > HOLDS_S;
+        return holds ? OptionalDouble.of(seenC) : OptionalDouble.empty();
     }
 
     /** Takes note of a bad reading. */
@@ -95,21 +96,26 @@ final class ProbeWatch {
 
     /** The last reading that told something of the pan. */
     Optional<CookStatus.Seen> seen() {
-        return seen;
+        return Double.isNaN(seenT) ? Optional.empty() : Optional.of(new CookStatus.Seen(seenT, seenC));
+    }
+
+    /** When that was; to be asked when there was one. */
+    double seenT() {
+        return seenT;
     }
 
     /** Whether the thermometer still speaks. */
     boolean heardAt(double t) {
-        return heardT.isPresent() && t - heardT.getAsDouble() <= silentAfterS;
+        return t - heardT <= silentAfterS;
     }
 
     /** Whether what it said last of the pan is fresh. */
     boolean freshAt(double t) {
-        return seen.isPresent() && t - seen.get().t() <= silentAfterS;
+        return t - seenT <= silentAfterS;
     }
 
-    /** When it was heard last. */
-    OptionalDouble heardT() {
+    /** When it was heard last; to be asked when it was. */
+    double heardT() {
         return heardT;
     }
 
@@ -165,9 +171,8 @@ final class ProbeWatch {
             double stepC,
             List<CookEvent> events) {
         boolean listened = t - listensSinceT > silentAfterS || board.present(AlarmName.PROBE_SILENT);
-        Condition silent = Condition.when(heardT.isPresent() && !heardAt(t) && listened);
-        board.update(
-                t, AlarmName.PROBE_SILENT, silent, () -> AlarmText.probeSilent(heardT.orElseThrow(), pace), events);
+        Condition silent = Condition.when(t - heardT > silentAfterS && listened);
+        board.update(t, AlarmName.PROBE_SILENT, silent, () -> AlarmText.probeSilent(heardT, pace), events);
         Condition implausible = heardAt(t) ? plausibility.implausible(t) : Condition.ABSENT;
         board.update(
                 t, AlarmName.PROBE_IMPLAUSIBLE, implausible, () -> AlarmText.probeImplausible(plausibility), events);
@@ -184,8 +189,8 @@ final class ProbeWatch {
     }
 
     private void learnInterval(double t) {
-        double sinceS = t - heardT.orElse(t);
-        if (heardT.isEmpty() || (!pace.shows() && sinceS < ONE_LOOK_S)) {
+        double sinceS = t - heardT;
+        if (Double.isNaN(sinceS) || (!pace.shows() && sinceS < ONE_LOOK_S)) {
             return;
         }
         int at = intervalCount++ % intervals.length;

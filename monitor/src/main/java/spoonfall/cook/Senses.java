@@ -98,9 +98,12 @@ final class Senses {
         double peakC = peakFromT <= t - PEAK_S
                 ? Math.max(earlierPeakC, latelyC)
                 : Math.max(levelC, peaks.highestSince(peakFromT, levelC));
-        double fallC = Math.max(0, peaks.highestSince(t - FALL_S, levelC) - levelC);
-        return Optional.of(
-                new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, fallC, step.c()));
+        return Optional.of(new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, step.c()));
+    }
+
+    /** How far the level had fallen within the last 20 s by the latest second, in °C; 0 when it had not. */
+    double fallC(Signals latest) {
+        return Math.max(0, peaks.highestSince(latest.t() - FALL_S, latest.levelC()) - latest.levelC());
     }
 
     /** Makes earlier points of those that the quick line has left behind. */

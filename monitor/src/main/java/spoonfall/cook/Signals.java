@@ -12,7 +12,6 @@ import java.util.Optional;
  * @param steady line through the last two minutes
  * @param peakC highest level of the last ten minutes, in °C
  * @param earlierPeakC the same without the last 45 s, in °C
- * @param fallC how far the level fell within the last 20 s, in °C; 0 when it did not
  * @param stepC smallest step that the thermometer has shown, in °C
  */
 record Signals(
@@ -23,7 +22,6 @@ record Signals(
         Optional<RobustLine> steady,
         double peakC,
         double earlierPeakC,
-        double fallC,
         double stepC) {
 
     private static final double COARSE_C = 0.2;
@@ -43,12 +41,12 @@ record Signals(
 
     /** The same with another trend, from one who knows more. */
     Signals withTrend(double otherC) {
-        return new Signals(t, levelC, otherC, quick, steady, peakC, earlierPeakC, fallC, stepC);
+        return new Signals(t, levelC, otherC, quick, steady, peakC, earlierPeakC, stepC);
     }
 
     /** The same without a height to fall from, when that was not the pan's. */
     Signals withoutPeak() {
-        return new Signals(t, levelC, trendC, quick, steady, levelC, earlierPeakC, fallC, stepC);
+        return new Signals(t, levelC, trendC, quick, steady, levelC, earlierPeakC, stepC);
     }
 
     /** The slope of a line in °C per minute. */

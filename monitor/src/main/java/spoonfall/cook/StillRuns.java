@@ -1,8 +1,5 @@
 package spoonfall.cook;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
-
 /**
  * For how long a reading stayed the same, again and again, while the pan moved in one way: the longest runs of one value, and
  * how far the pan went meanwhile by the water that left. A coarse thermometer flickers at the edges of its steps and lies
@@ -11,7 +8,7 @@ import java.util.Deque;
 final class StillRuns {
     private static final double KEEP_S = 600;
 
-    private final Deque<double[]> longer = new ArrayDeque<>();
+    private final Peaks lengthsS = new Peaks(KEEP_S);
     private int count;
     private double lowestC = Double.POSITIVE_INFINITY;
     private double highestC = Double.NEGATIVE_INFINITY;
@@ -25,19 +22,9 @@ final class StillRuns {
         highestC = Math.max(highestC, temperatureC);
     }
 
-    /**
-     * Takes note of a run that has ended. Kept are those that are longer than all later ones: the first of them is the longest.
-     *
-     * @param dueC how far the pan should have climbed in it
-     */
+    /** Takes note of a run that has ended; {@code dueC} is how far the pan should have climbed in it. */
     void end(double t, double lengthS, double dueC) {
-        while (!longer.isEmpty() && longer.getLast()[1] <= lengthS) {
-            longer.removeLast();
-        }
-        longer.addLast(new double[] {t, lengthS});
-        while (longer.getFirst()[0] < t - KEEP_S) {
-            longer.removeFirst();
-        }
+        lengthsS.add(t, lengthS);
         mostDueC = Math.max(mostDueC, dueC);
         count++;
     }
@@ -54,7 +41,7 @@ final class StillRuns {
 
     /** How long the longest of the last ten minutes was, in seconds. */
     double longestS() {
-        return longer.isEmpty() ? 0 : longer.getFirst()[1];
+        return lengthsS.highest(0);
     }
 
     /** How far the pan should have climbed at most while the reading stayed the same, in °C. */

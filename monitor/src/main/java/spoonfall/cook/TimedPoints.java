@@ -33,6 +33,21 @@ abstract class TimedPoints {
         to++;
     }
 
+    /** Where the oldest point is that is no older than {@code sinceT}; {@link #to} where there is none. */
+    final int firstSince(double sinceT) {
+        int low = from;
+        int high = to;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (times[middle] >= sinceT) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+
     private void makeRoom() {
         int size = to - from;
         double[] newTimes = size * 2 > times.length ? new double[times.length * 2] : times;

@@ -125,12 +125,15 @@ final class TooFast {
 
     /** Takes note of where it no longer climbed as it had warmed. */
     private void slacken(Signals now, double boilingForS) {
-        double perMinC = now.quick().map(Signals::perMinute).orElse(Double.POSITIVE_INFINITY);
         if (boilingForS == 0) {
             slackenedC = Double.NaN;
-            warmsPerMinC = now.quick().isPresent() ? perMinC : 0;
-        } else if (Double.isNaN(slackenedC) && perMinC < Math.max(LEVEL_PER_MIN_C, SLACKENS_PART * warmsPerMinC)) {
-            slackenedC = now.levelC();
+            warmsPerMinC = now.quick().map(Signals::perMinute).orElse(0.0);
+        } else if (Double.isNaN(slackenedC)) {
+            double slackPerMinC = Math.max(LEVEL_PER_MIN_C, SLACKENS_PART * warmsPerMinC);
+            boolean slackens = now.quick()
+                    .filter(line -> Signals.perMinute(line) < slackPerMinC)
+                    .isPresent();
+            slackenedC = slackens ? now.levelC() : slackenedC;
         }
     }
 

@@ -94,9 +94,12 @@ final class Track extends TimedPoints {
     /** The mean of the points within a second of {@code t}, or else what lies between those before and after it. */
     OptionalDouble around(double t) {
         OptionalDouble close = middleBetween(t - 1.25, t + 1.25);
-        int next = firstAfter(t);
-        if (close.isPresent() || next == from || next == to) {
+        if (close.isPresent()) {
             return close;
+        }
+        int next = firstAfter(t);
+        if (next == from || next == to) {
+            return OptionalDouble.empty();
         }
         double part = (t - times[next - 1]) / (times[next] - times[next - 1]);
         return OptionalDouble.of(values[next - 1] + part * (values[next] - values[next - 1]));
@@ -135,20 +138,6 @@ final class Track extends TimedPoints {
             return Optional.empty();
         }
         return RobustLine.through(times, values, first, to, nowT, near, slopes, added - (to - first));
-    }
-
-    private int firstSince(double sinceT) {
-        int low = from;
-        int high = to;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (times[middle] >= sinceT) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return low;
     }
 
     private int firstAfter(double untilT) {

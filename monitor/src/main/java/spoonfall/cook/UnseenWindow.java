@@ -58,7 +58,7 @@ final class UnseenWindow {
             outSinceT = t - LEAVES_S;
         }
         if (board.present(AlarmName.PROBE_SILENT)) {
-            return probe.heardT();
+            return OptionalDouble.of(probe.heardT());
         }
         if (board.present(AlarmName.PROBE_STUCK)) {
             return OptionalDouble.of(probe.sameSinceT());

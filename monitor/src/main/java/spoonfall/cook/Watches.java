@@ -148,10 +148,10 @@ final class Watches {
         boolean cools = cooling.forS(signals) > (near ? PLATE_TEST_S : SET_TEST_S);
         boolean stands = stage == Stage.OFF_THE_HEAT || (stage.boiling() && forecaster.still()) || cools;
         boolean fell = stage == Stage.OFF_THE_HEAT || cools || forecaster.cools();
-        boolean turns = fell && cooling.turns(signals); // as from a test that was a long one
         boolean cameDown = hot && !fell; // from where it was hotter
-        if (stands && !setTest && !turns && !cameDown && !cooling.warms(signals)) {
-            return Condition.PRESENT;
+        if (stands && !setTest && !cameDown && !cooling.warms(signals)) {
+            boolean turns = fell && cooling.turns(signals); // as from a test that was a long one
+            return turns ? Condition.UNDECIDED : Condition.PRESENT;
         }
         return stands || cooling.low() ? Condition.UNDECIDED : Condition.ABSENT;
     }

@@ -130,7 +130,11 @@ final class Standing {
 
     /** Takes a point; one outside what any pan would show counts as at the edge of that. */
     void point(double t, double riseC) {
-        for (int i = 0; i < Math.min(taken, KEPT); i++) {
+        for (int back = 1; back <= Math.min(taken, KEPT); back++) {
+            int i = (taken - back) % KEPT;
+            if (t - sinceT[i] > latelyS) {
+                break; // nor are those before it asked again
+            }
             double minutes = (t - sinceT[i]) / 60;
             double edgeC = edge[i];
             double x = dueC(i, minutes);

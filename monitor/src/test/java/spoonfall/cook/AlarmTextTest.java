@@ -53,9 +53,7 @@ final class AlarmTextTest {
 
     @Test
     void aProbeOutOfThePan_fellInAFewSeconds() {
-        Signals fell = new Signals(
-                9, 60, 60, MadeSignals.at(9, 60).quick(), MadeSignals.at(9, 60).steady(), 102, 102, 41.6, 0.1);
-        assertThat(AlarmText.probeOutOfPan(fell))
+        assertThat(AlarmText.probeOutOfPan(41.6))
                 .isEqualTo(new AlarmText(
                         "The reading fell {diff:42} in a few seconds.",
                         "Is the probe still in the pan? Or did something cold go in?"));

@@ -30,9 +30,7 @@ final class ColdAdditionTest {
     private boolean stand(int seconds, double c, double stepC) {
         for (int i = 0; i < seconds; i++) {
             Signals at = MadeSignals.at(t, c);
-            cold.endSecond(
-                    new Signals(t, c, c, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), at.fallC(), stepC),
-                    stages);
+            cold.endSecond(new Signals(t, c, c, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), stepC), stages);
             t++;
         }
         return cold.seen();
@@ -182,8 +180,8 @@ final class ColdAdditionTest {
         stand(190, 98, stepC);
         stand(1, 98 + higherC, stepC);
         Signals at = MadeSignals.at(t - 1, 98 + higherC);
-        Signals now = new Signals(
-                t - 1, 98 + higherC, 98, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), at.fallC(), stepC);
+        Signals now =
+                new Signals(t - 1, 98 + higherC, 98, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), stepC);
         assertThat(cold.text(now).title()).startsWith("Something cold went in 3 minutes ago");
         assertThat(cold.text(now).act()).contains("warms no further");
     }

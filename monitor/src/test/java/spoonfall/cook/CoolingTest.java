@@ -56,7 +56,6 @@ final class CoolingTest {
                 signals.steady(),
                 signals.peakC(),
                 signals.earlierPeakC(),
-                signals.fallC(),
                 stepC);
     }
 

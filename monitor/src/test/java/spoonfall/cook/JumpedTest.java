@@ -26,8 +26,7 @@ final class JumpedTest {
         for (; t < untilT; t++) {
             double c = BOILS_C + 0.3 * t / 60 + offC.applyAsDouble(t);
             Signals at = MadeSignals.at(t, c);
-            if (jumped.endSecond(
-                    new Signals(t, c, c, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), 0, stepC))) {
+            if (jumped.endSecond(new Signals(t, c, c, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), stepC))) {
                 seenT.add(t);
             }
         }

@@ -8,7 +8,7 @@ final class MadeSignals {
 
     /** A pan at {@code c} °C of which no line is known yet. */
     static Signals at(double t, double c) {
-        return new Signals(t, c, c, Optional.empty(), Optional.empty(), c, c, 0, 0.01);
+        return new Signals(t, c, c, Optional.empty(), Optional.empty(), c, c, 0.01);
     }
 
     /** A pan at {@code c} °C that has been moving by {@code perMinC} °C a minute. */
@@ -31,7 +31,6 @@ final class MadeSignals {
                 Optional.of(line(t, c, steadyPerMinC)),
                 peakC,
                 peakC,
-                0,
                 0.01);
     }
 

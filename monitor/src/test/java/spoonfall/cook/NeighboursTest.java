@@ -135,7 +135,7 @@ final class NeighboursTest {
     /** Signals of a pan that says nothing but its height. */
     private static final class Still {
         static Signals at(double t, double levelC) {
-            return new Signals(t, levelC, levelC, Optional.empty(), Optional.empty(), levelC, levelC, 0, 0.01);
+            return new Signals(t, levelC, levelC, Optional.empty(), Optional.empty(), levelC, levelC, 0.01);
         }
     }
 }

@@ -26,7 +26,7 @@ final class OutOfPanLimitsTest {
 
     private Condition judge(double perMinC) {
         Signals moving = MadeSignals.moving(t, BOILS_C, perMinC);
-        Signals now = new Signals(t, BOILS_C, BOILS_C, moving.quick(), moving.steady(), BOILS_C, BOILS_C, 0, stepC);
+        Signals now = new Signals(t, BOILS_C, BOILS_C, moving.quick(), moving.steady(), BOILS_C, BOILS_C, stepC);
         return leaving.judge(t, Stage.ROLLING_BOIL, now, Double.POSITIVE_INFINITY);
     }
 

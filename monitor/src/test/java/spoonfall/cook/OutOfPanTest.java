@@ -41,7 +41,7 @@ final class OutOfPanTest {
 
     private Condition judge(double t, double c) {
         Signals moving = MadeSignals.moving(t, c, quickPerMinC);
-        Signals now = new Signals(t, c, c, moving.quick(), moving.steady(), c, c, 0, stepC);
+        Signals now = new Signals(t, c, c, moving.quick(), moving.steady(), c, c, stepC);
         return leaving.judge(t, stage, now, panC);
     }
 

@@ -20,7 +20,7 @@ final class RemindersTest {
     }
 
     private static Signals signals(double t, double levelC, double trendC, double stepC) {
-        return new Signals(t, levelC, trendC, Optional.empty(), Optional.empty(), trendC, trendC, 0, stepC);
+        return new Signals(t, levelC, trendC, Optional.empty(), Optional.empty(), trendC, trendC, stepC);
     }
 
     private static Optional<Forecast> in(double windowS) {

@@ -13,7 +13,7 @@ final class RestlessTest {
 
     private static Signals scattered(double t, double scatterC, double stepC) {
         RobustLine line = new RobustLine(0, 104, t, scatterC, 1e-5);
-        return new Signals(t, 104, 104, Optional.of(line), Optional.of(line), 104, 104, 0, stepC);
+        return new Signals(t, 104, 104, Optional.of(line), Optional.of(line), 104, 104, stepC);
     }
 
     private void watch(int from, int to, double scatterC) {

@@ -47,7 +47,6 @@ final class ScorchingLimitsTest {
                 Optional.of(line(t, c, steadyPerMinC)),
                 c,
                 earlierPeakC,
-                0,
                 stepC);
         return scorching.judge(pan.stages(), now, pan.forecaster(), stands);
     }
@@ -184,8 +183,7 @@ final class ScorchingLimitsTest {
         double boilsT = 21;
         made.watch(boilsT + boilingS, now -> {
             double c = now.levelC();
-            Signals climbing =
-                    new Signals(now.t(), c, c, Optional.of(line(now.t(), c, 3)), now.steady(), c, 100, 0, 0.01);
+            Signals climbing = new Signals(now.t(), c, c, Optional.of(line(now.t(), c, 3)), now.steady(), c, 100, 0.01);
             last[0] = young.judge(made.stages(), climbing, made.forecaster(), false);
         });
         assertThat(made.stages().boilingForS(made.t())).isEqualTo(boilingS);

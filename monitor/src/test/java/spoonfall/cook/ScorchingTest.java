@@ -153,7 +153,6 @@ final class ScorchingTest {
                     now.steady(),
                     now.peakC(),
                     now.earlierPeakC(),
-                    now.fallC(),
                     0.5);
             Condition judged = scorching.judge(fine.stages(), coarse, fine.forecaster(), false);
             if (judged == Condition.PRESENT && caught[0] < 0) {

@@ -185,9 +185,9 @@ final class SensesTest {
     @Test
     void aFall_isThatOfTheLastTwentySeconds() {
         watch(100, t -> 103);
-        assertThat(watch(10, t -> 101).fallC()).isCloseTo(2, EXACTLY);
-        assertThat(watch(20, t -> 101).fallC()).isCloseTo(0, EXACTLY);
-        assertThat(watch(10, t -> 103).fallC()).isZero();
+        assertThat(senses.fallC(watch(10, t -> 101))).isCloseTo(2, EXACTLY);
+        assertThat(senses.fallC(watch(20, t -> 101))).isCloseTo(0, EXACTLY);
+        assertThat(senses.fallC(watch(10, t -> 103))).isZero();
     }
 
     @Test

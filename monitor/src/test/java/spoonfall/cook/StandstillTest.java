@@ -93,7 +93,7 @@ final class StandstillTest {
         stand(100, 101);
         stand(300, 101.5);
         stand(120, 102);
-        now = new Signals(now.t(), 102, 102, now.quick(), now.steady(), 102, 102, 0, 0.6);
+        now = new Signals(now.t(), 102, 102, now.quick(), now.steady(), 102, 102, 0.6);
         assertThat(standing()).isEqualTo("No water has left for 7 minutes.");
         assertThat(cooling()).contains("since {clock:" + 515 + "}");
     }

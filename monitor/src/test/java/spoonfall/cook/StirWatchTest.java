@@ -27,7 +27,7 @@ final class StirWatchTest {
 
     private Signals at(double belowC, double stepC) {
         // only the difference counts; from 0 °C it is exact
-        return new Signals(t, 0, belowC, Optional.empty(), Optional.empty(), 0, 0, 0, stepC);
+        return new Signals(t, 0, belowC, Optional.empty(), Optional.empty(), 0, 0, stepC);
     }
 
     private boolean stirred() {

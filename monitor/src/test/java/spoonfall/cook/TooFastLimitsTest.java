@@ -34,7 +34,7 @@ final class TooFastLimitsTest {
 
     private double mostC(int t, double c, double perMinC, double earlierPeakC, double stepC) {
         Signals moving = MadeSignals.moving(t, c, perMinC);
-        Signals now = new Signals(t, c, c, moving.quick(), moving.steady(), c, earlierPeakC, 0, stepC);
+        Signals now = new Signals(t, c, c, moving.quick(), moving.steady(), c, earlierPeakC, stepC);
         return tooFast.atMostC(now, boilingForS, NOTICES_S, pan.forecaster());
     }
 

@@ -28,7 +28,7 @@ final class WayBackLimitsTest {
         t++;
         Signals at = MadeSignals.at(t, c);
         way.endSecond(
-                new Signals(t, c, c, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), 0, stepC),
+                new Signals(t, c, c, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), stepC),
                 boiledAtC,
                 () -> heatPerMinC);
     }
