@@ -9,21 +9,42 @@ import java.util.Arrays;
 final class FilterBank {
     static final int MODES = 3;
 
+    /** What v wanders by in a minute where the heat is steady, drifts or is being changed: a standard deviation, as a part of v. */
     private static final double[] SLOPE_WANDER = {0.005, 0.03, 0.12};
+
+    /** The variance that the offset gains a minute, in °C², for weather and probe. */
     private static final double OFFSET_WANDER = 1e-5;
+
+    /** The variance that the scale gains a minute, for what no inversion explains. */
     private static final double SCALE_WANDER = 1e-5;
+
+    /** What hardly loses water wanders as if u fell by that a minute. */
     private static final double LEAST_V = 0.01;
+
+    /** How likely each mode is at first: most hobs are left as they are. */
+    private static final double[] AT_FIRST = {0.6, 0.3, 0.1};
+
+    /** And where the pan begins again: what happened to it may have been its heat. */
+    private static final double[] AFRESH = {0.4, 0.3, 0.3};
+
+    /** No mode is ever given up. */
+    private static final double LEAST_WEIGHT = 1e-6;
+
+    /** Over so long the steepening of the curve is taken. */
     private static final double STEEPENS_OVER_MIN = 3;
+
+    /** A reading that is further above what was expected than so many standard deviations counts for less, and so does one below. */
     private static final double TOO_HIGH = 2.5;
+
     private static final double TOO_LOW = 1.6;
+
+    /** Of what the pan would have lost while it rests such a part is in doubt. */
+    private static final double REST_DOUBT = 0.3;
 
     private final PanFilter[] filters = new PanFilter[MODES];
     private final PanFilter[] mixed = new PanFilter[MODES];
     private final double[] weights = new double[MODES];
     private final double[] misses = new double[MODES];
-    private final double[] next = new double[MODES];
-    private final double[] parts = new double[MODES];
-    private final double[] offs = new double[PanFilter.SIZE];
     private final Switching switching = new Switching();
     private final SyrupCurve curve;
     private final Inverting inverting;
@@ -47,9 +68,7 @@ final class FilterBank {
             filter.begin(guesses, doubts);
             filter.tie(vPerU);
         }
-        weights[0] = 0.6;
-        weights[1] = 0.3;
-        weights[2] = 0.1;
+        System.arraycopy(AT_FIRST, 0, weights, 0, MODES);
         inverting.begin();
     }
 
@@ -80,7 +99,7 @@ final class FilterBank {
         mix(minutes);
         double v = Math.max(LEAST_V, v());
         double growth = inverting.growth(u());
-        inverting.pass(minutes, u(), mean(4));
+        inverting.pass(minutes, u(), mean(PanFilter.PACE));
         for (int j = 0; j < MODES; j++) {
             double wander = SLOPE_WANDER[j] * v;
             filters[j].predict(minutes, wander * wander, OFFSET_WANDER, SCALE_WANDER, growth);
@@ -91,8 +110,7 @@ final class FilterBank {
     void rest(double minutes) {
         for (PanFilter filter : filters) {
             double v = Math.max(LEAST_V, Math.abs(filter.v()));
-            double part = 0.3 * v * minutes;
-            filter.covariance[0] += part * part;
+            filter.doubtU(REST_DOUBT * v * minutes);
         }
     }
 
@@ -112,14 +130,10 @@ final class FilterBank {
             misses[j] = filter.innovationC() * filter.innovationC() / filter.innovationVariance();
             least = Math.min(least, misses[j]);
         }
-        double sum = 0;
         for (int j = 0; j < MODES; j++) {
             weights[j] *= Math.exp((least - misses[j]) / 2) / Math.sqrt(filters[j].innovationVariance());
-            sum += weights[j];
         }
-        for (int j = 0; j < MODES; j++) {
-            weights[j] = Math.max(1e-6, weights[j] / sum);
-        }
+        weigh();
     }
 
     /**
@@ -135,13 +149,20 @@ final class FilterBank {
                 return;
             }
         }
-        double sum = 0;
         for (int j = 0; j < MODES; j++) {
             weights[j] *= filters[j].believeWithin(halfC);
-            sum += weights[j];
+        }
+        weigh();
+    }
+
+    /** Makes the weights a whole again. */
+    private void weigh() {
+        double sum = 0;
+        for (double weight : weights) {
+            sum += weight;
         }
         for (int j = 0; j < MODES; j++) {
-            weights[j] = Math.max(1e-6, weights[j] / sum);
+            weights[j] = Math.max(LEAST_WEIGHT, weights[j] / sum);
         }
     }
 
@@ -163,9 +184,7 @@ final class FilterBank {
         for (PanFilter filter : filters) {
             filter.reanchor(atC, variance);
         }
-        weights[0] = 0.4;
-        weights[1] = 0.3;
-        weights[2] = 0.3;
+        System.arraycopy(AFRESH, 0, weights, 0, MODES);
     }
 
     /** Goes on after a standstill at another rise, climbing again as it did before. */
@@ -174,7 +193,6 @@ final class FilterBank {
         for (PanFilter filter : filters) {
             filter.climbAt(climbsPerMinC);
         }
-        stale = true;
     }
 
     /** Believes that u falls by {@code v} a minute; all else stays as it is. */
@@ -187,11 +205,11 @@ final class FilterBank {
     }
 
     double u() {
-        return mean(0);
+        return mean(PanFilter.U);
     }
 
     double v() {
-        return mean(1);
+        return mean(PanFilter.V);
     }
 
     /** How unsure it is of how fast water leaves, as a part of that. */
@@ -200,7 +218,7 @@ final class FilterBank {
         double sum = 0;
         for (int j = 0; j < MODES; j++) {
             double off = filters[j].v() - mean;
-            sum += weights[j] * (filters[j].covariance[PanFilter.SIZE + 1] + off * off);
+            sum += weights[j] * (filters[j].vVariance() + off * off);
         }
         return Math.sqrt(sum) / Math.max(LEAST_V, Math.abs(mean));
     }
@@ -223,12 +241,12 @@ final class FilterBank {
 
     /** How fast it would climb if u fell by {@code v} a minute, in °C a minute. */
     double climbPerMinC(double v) {
-        return -mean(3) * curve.riseSlopeC(u()) * v;
+        return -mean(PanFilter.SCALE) * curve.riseSlopeC(u()) * v;
     }
 
     /** How fast the rise climbs besides, in °C a minute, for the sugar that acid inverts. */
     double inversionPerMinC() {
-        return inverting.growth(u()) * Math.max(0, mean(4)) * riseC() / mean(3);
+        return inverting.growth(u()) * Math.max(0, mean(PanFilter.PACE)) * riseC() / mean(PanFilter.SCALE);
     }
 
     /** By what part of itself its climb grows in a minute: syrup's curve steepens. */
@@ -240,7 +258,7 @@ final class FilterBank {
 
     /** Makes one filter of the three, with the same mean and covariance. */
     void collapseInto(PanFilter one) {
-        blend(one, weights);
+        one.blend(filters, weights);
     }
 
     private void refresh() {
@@ -253,6 +271,7 @@ final class FilterBank {
         stale = false;
     }
 
+    /** The mean of a part of the filters' state. */
     private double mean(int part) {
         double sum = 0;
         for (int i = 0; i < MODES; i++) {
@@ -262,48 +281,14 @@ final class FilterBank {
     }
 
     private void mix(double minutes) {
-        double[][] likely = switching.after(minutes);
+        switching.pass(minutes, weights);
         for (int j = 0; j < MODES; j++) {
-            double sum = 0;
-            for (int i = 0; i < MODES; i++) {
-                parts[i] = likely[i][j] * weights[i];
-                sum += parts[i];
-            }
-            for (int i = 0; i < MODES; i++) {
-                parts[i] /= sum;
-            }
-            next[j] = sum;
-            blend(mixed[j], parts);
+            mixed[j].blend(filters, switching.cameFrom(j));
         }
         for (int j = 0; j < MODES; j++) {
             PanFilter before = filters[j];
             filters[j] = mixed[j];
             mixed[j] = before;
-            weights[j] = next[j];
-        }
-    }
-
-    private void blend(PanFilter into, double[] parts) {
-        Arrays.fill(into.state, 0);
-        Arrays.fill(into.covariance, 0);
-        for (int i = 0; i < MODES; i++) {
-            double part = parts[i];
-            for (int k = 0; k < PanFilter.SIZE; k++) {
-                into.state[k] += part * filters[i].state[k];
-            }
-        }
-        for (int i = 0; i < MODES; i++) {
-            double part = parts[i];
-            double[] covariance = filters[i].covariance;
-            for (int k = 0; k < PanFilter.SIZE; k++) {
-                offs[k] = filters[i].state[k] - into.state[k];
-            }
-            for (int k = 0; k < PanFilter.SIZE; k++) {
-                for (int m = 0; m < PanFilter.SIZE; m++) {
-                    int at = PanFilter.SIZE * k + m;
-                    into.covariance[at] += part * (covariance[at] + offs[k] * offs[m]);
-                }
-            }
         }
     }
 }

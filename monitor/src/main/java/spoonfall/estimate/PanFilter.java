@@ -13,11 +13,11 @@ import java.util.Arrays;
  */
 final class PanFilter {
     static final int SIZE = 5;
-    private static final int U = 0;
-    private static final int V = 1;
-    private static final int OFFSET = 2;
-    private static final int SCALE = 3;
-    private static final int PACE = 4;
+    static final int U = 0;
+    static final int V = 1;
+    static final int OFFSET = 2;
+    static final int SCALE = 3;
+    static final int PACE = 4;
 
     /** How steady hobs and cooks are: what v may wander in a minute from here to there, as a part of v squared. */
     static final double WANDER_AHEAD = 0.0004;
@@ -29,6 +29,7 @@ final class PanFilter {
     final double[] state = new double[SIZE];
     final double[] covariance = new double[SIZE * SIZE];
     private final double[] gain = new double[SIZE];
+    private final double[] offs = new double[SIZE];
     private double innovationC;
     private double innovationVariance;
 
@@ -62,6 +63,30 @@ final class PanFilter {
     void copyFrom(PanFilter other) {
         System.arraycopy(other.state, 0, state, 0, SIZE);
         System.arraycopy(other.covariance, 0, covariance, 0, SIZE * SIZE);
+    }
+
+    /** Becomes one filter of others, of which each counts for such a part: its mean and covariance are those of all of them. */
+    void blend(PanFilter[] others, double[] parts) {
+        Arrays.fill(state, 0);
+        Arrays.fill(covariance, 0);
+        for (int i = 0; i < others.length; i++) {
+            for (int k = 0; k < SIZE; k++) {
+                state[k] += parts[i] * others[i].state[k];
+            }
+        }
+        for (int i = 0; i < others.length; i++) {
+            double part = parts[i];
+            double[] other = others[i].covariance;
+            for (int k = 0; k < SIZE; k++) {
+                offs[k] = others[i].state[k] - state[k];
+            }
+            for (int k = 0; k < SIZE; k++) {
+                for (int m = 0; m < SIZE; m++) {
+                    int at = SIZE * k + m;
+                    covariance[at] += part * (other[at] + offs[k] * offs[m]);
+                }
+            }
+        }
     }
 
     /**
@@ -192,6 +217,11 @@ final class PanFilter {
         state[V] += perMinute;
     }
 
+    /** Is less sure of u: by a standard deviation of so much besides. */
+    void doubtU(double by) {
+        covariance[U] += by * by;
+    }
+
     /** By how much the reading lay above what was expected, in °C. */
     double innovationC() {
         return innovationC;
@@ -209,6 +239,11 @@ final class PanFilter {
     /** How fast u falls, per minute. */
     double v() {
         return state[V];
+    }
+
+    /** The variance of that. */
+    double vVariance() {
+        return covariance[SIZE * V + V];
     }
 
     double offsetC() {
