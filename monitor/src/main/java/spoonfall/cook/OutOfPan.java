@@ -9,6 +9,9 @@ import spoonfall.estimate.Thin;
  * pan makes it fall as fast, but not as far, and the pan warms again at once. The numbers are common practice, no source.
  */
 final class OutOfPan {
+    /** What is read now is the middle of so many seconds. */
+    private static final double NOW_S = 2.5;
+
     private static final double FALL_WITHIN_S = 30;
     private static final double SURE_FALL_C = 30;
     private static final double LEAST_FALL_C = 4;
@@ -36,6 +39,11 @@ final class OutOfPan {
 
     private static final double TURNS_C = 0.3;
 
+    /** What it warmed by is told over so long, by the middle of so many seconds at either end. */
+    private static final double WARMED_OVER_S = 17;
+
+    private static final double END_S = 8;
+
     private static final double LOOKS_FOR_S = 120;
     /** Less than that below a peak that slowly sags, and nothing needs to be looked at. */
     private static final double ROUGH_FALL_C = 2;
@@ -58,7 +66,10 @@ final class OutOfPan {
     private static final double PART_S = 26;
 
     private static final int PARTS = 3;
+
+    /** A height is the middle of so many seconds. */
     private static final double AVERAGED_S = 10;
+
     private static final double LEAST_WARMED_C = 0.5;
     private static final double EVEN_PART = 0.5;
 
@@ -105,7 +116,7 @@ final class OutOfPan {
         if (nothingFell) {
             return Condition.ABSENT;
         }
-        OptionalDouble now = values.middleBetween(t - 2.5, t);
+        OptionalDouble now = values.middleBetween(t - NOW_S, t);
         if (now.isEmpty()) {
             return beforeC.isPresent() ? Condition.UNDECIDED : Condition.ABSENT;
         }
@@ -151,8 +162,8 @@ final class OutOfPan {
         if (t - fellT < STAYS_S || !deep(nowC) || nowC - lowestC >= RECOVERS_C) {
             return false;
         }
-        double lately = lastSecondsC(t, nowC);
-        return lately <= -WARMS_C || (lately < WARMS_C && t - fellT >= TURNED_S);
+        double warmedC = warmedC(t, nowC);
+        return warmedC <= -WARMS_C || (warmedC < WARMS_C && t - fellT >= TURNED_S);
     }
 
     /** When it had fallen by a degree, at the latest. */
@@ -161,10 +172,11 @@ final class OutOfPan {
         return Math.min(lastT, values.nextAfter(aboveT));
     }
 
-    /** By how much it warmed within the last 17 s. */
-    private double lastSecondsC(double t, double nowC) {
-        double lateC = values.middleBetween(t - 8, t).orElse(nowC);
-        double earlyC = values.middleBetween(t - 25, t - 17).orElse(nowC);
+    /** By how much it warmed lately. */
+    private double warmedC(double t, double nowC) {
+        double earlyT = t - WARMED_OVER_S;
+        double lateC = values.middleBetween(t - END_S, t).orElse(nowC);
+        double earlyC = values.middleBetween(earlyT - END_S, earlyT).orElse(nowC);
         return lateC - earlyC;
     }
 
@@ -193,8 +205,8 @@ final class OutOfPan {
 
     private double peakC(double t, double sinceT, double nowC) {
         double peakC = nowC;
-        for (double backS = 0; backS < t - sinceT; backS += 10) {
-            OptionalDouble part = values.middleBetween(t - backS - 10, t - backS);
+        for (double backS = 0; backS < t - sinceT; backS += AVERAGED_S) {
+            OptionalDouble part = values.middleBetween(t - backS - AVERAGED_S, t - backS);
             peakC = Math.max(peakC, part.orElse(nowC));
         }
         return peakC;
@@ -220,7 +232,7 @@ final class OutOfPan {
     /** Whether it was something cold after all: it fell as a pan does, and warms already. */
     private boolean turns(double t, double nowC, Signals signals) {
         ways.read(values, fellFromC, signals.stepC());
-        return t - fellT < STAYS_S && lastSecondsC(t, nowC) >= TURNS_C && ways.airOverCold(sugarC()) < UNLIKELIER;
+        return t - fellT < STAYS_S && warmedC(t, nowC) >= TURNS_C && ways.airOverCold(sugarC()) < UNLIKELIER;
     }
 
     private Condition whileOut(double t, double nowC, Signals signals) {

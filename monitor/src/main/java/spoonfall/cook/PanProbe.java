@@ -144,6 +144,7 @@ final class PanProbe {
         return sight;
     }
 
+    /** It has left the pan. */
     boolean outOfPan() {
         return board.present(AlarmName.PROBE_OUT_OF_PAN);
     }

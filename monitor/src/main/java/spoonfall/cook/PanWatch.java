@@ -29,7 +29,7 @@ final class PanWatch {
     private final SugarIn sugar;
     private final Reminders reminders = new Reminders();
     private final Slots slots = new Slots();
-    private double solids;
+    private double latestSolids;
     private Stage told = Stage.WAITING;
 
     PanWatch(CookSettings settings, Pace pace, AlarmBoard board) {
@@ -244,10 +244,10 @@ final class PanWatch {
         boolean climbs = stage.boiling() && !stage.atOrPastGelPoint() && !board.present(AlarmName.STALLED);
         boolean due = (long) t % REMIND_EVERY_S == 0;
         if (climbs && slots.begins(t)) {
-            solids = forecaster.solids(now.trendC() - settings.waterBoil().temperatureC());
+            latestSolids = forecaster.solids(now.trendC() - settings.waterBoil().temperatureC());
         }
         Optional<Forecast> forecast = climbs && due && !sugar.mayGo(t) ? forecaster.forecast(t) : Optional.empty();
-        reminders.endSecond(now, stage, climbs ? solids : 0, forecast, events);
+        reminders.endSecond(now, stage, climbs ? latestSolids : 0, forecast, events);
         if (due) {
             alarms.foresee(t, tests.paused() ? Optional.empty() : forecast);
         }

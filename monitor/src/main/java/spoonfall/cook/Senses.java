@@ -7,7 +7,7 @@ import spoonfall.estimate.Slots;
 
 /**
  * Turns readings at any pace into {@link Signals} once a second: the readings of a second become their
- * median, and everything else is a median or a robust line through those.
+ * median, the middle half of the latest seconds is the level, and lines and heights are laid through that.
  */
 final class Senses {
     private static final double HEARD_LATELY_S = 5;

@@ -6,7 +6,7 @@ import java.util.Optional;
  * What the readings say at one instant, single wild ones taken out.
  *
  * @param t seconds of the cook
- * @param levelC median of the last few seconds, in °C
+ * @param levelC mean of the middle half of the last few seconds, in °C
  * @param trendC the end of a line through the last two minutes, or the level when the pan just jumped, in °C
  * @param quick line through the last 45 s; slopes are °C per second
  * @param steady line through the last two minutes

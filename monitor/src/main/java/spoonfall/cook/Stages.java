@@ -32,6 +32,7 @@ final class Stages {
         this.settings = settings;
     }
 
+    /** Where the cook is. */
     Stage stage() {
         return stage;
     }

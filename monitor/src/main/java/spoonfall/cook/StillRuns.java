@@ -35,6 +35,7 @@ final class StillRuns {
         surelyClimbedC += surely ? byC : 0;
     }
 
+    /** How many runs have ended. */
     int count() {
         return count;
     }

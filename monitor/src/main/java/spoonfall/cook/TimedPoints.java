@@ -15,6 +15,7 @@ abstract class TimedPoints {
         values = new double[room];
     }
 
+    /** Forgets all of them. */
     final void clear() {
         from = 0;
         to = 0;

@@ -18,6 +18,7 @@ final class Track extends TimedPoints {
         super(keepS, ROOM);
     }
 
+    /** Takes a point, no earlier than those before. */
     void add(double t, double value) {
         append(t, value);
         added++;

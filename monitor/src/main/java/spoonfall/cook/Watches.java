@@ -94,8 +94,8 @@ final class Watches {
         if (stage == Stage.TEST_WINDOW) {
             return Condition.PRESENT;
         }
-        boolean near = stage == Stage.ROLLING_BOIL && signals.trendC() > settings.windowFromC() - DEADBAND_C;
-        return near ? Condition.UNDECIDED : Condition.ABSENT;
+        boolean onTheEdge = stage == Stage.ROLLING_BOIL && signals.trendC() > settings.windowFromC() - DEADBAND_C;
+        return onTheEdge ? Condition.UNDECIDED : Condition.ABSENT;
     }
 
     /** Whether the pan stands off the heat for a set test. To be asked once a second, before {@link #stalled}. */

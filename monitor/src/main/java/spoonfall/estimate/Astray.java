@@ -3,21 +3,35 @@ package spoonfall.estimate;
 /**
  * Whether the readings lie where the pan must be, or astray: far below it (a stir, a test, cold water, heat off), or far
  * above what the water that left allows (a hot base, a shifted probe). What is astray for a while is away, and is sat out
- * until it is back or has levelled somewhere else.
+ * until it is back or has levelled somewhere else. The numbers are judgements, no source.
  */
 final class Astray {
+    /** What is too low or too high for so long is away. */
     private static final double DIP_S = 14;
+
     private static final double HIGH_S = 28;
+
+    /** What stays there for so long is where the pan is. */
     private static final double REANCHOR_LOW_S = 60;
+
     private static final double REANCHOR_HIGH_S = 150;
+
+    /** What is off by less is neither: in °C, and in standard deviations. */
     private static final double LOW_GATE_C = 0.3;
+
     private static final double HIGH_GATE_C = 0.45;
     private static final double LOW_SIGMAS = 3.5;
     private static final double HIGH_SIGMAS = 4;
+
+    /** From below it is back that close, and from above only closer still. */
     private static final double BACK_SIGMAS = 3;
+
     private static final double NEAR_C = 0.12;
     private static final double NEAR_SIGMAS = 1.3;
+
+    /** What falls or rises faster than that is still on its way. */
     private static final double FALLS_PER_MIN_C = -0.15;
+
     private static final double RISES_PER_MIN_C = 0.6;
 
     /** Over so long it is seen whether readings stay, or only turn on their way back; within so much. */
@@ -28,7 +42,9 @@ final class Astray {
     /** What lies lower than that above the water boil does not boil with sugar in it. */
     private static final double BOILS_C = 0.3;
 
+    /** No water that leaves makes a pan climb so fast, nor by so many times what it should: such readings are no pan's for so long. */
     private static final double IMPOSSIBLE_PER_MIN_C = 0.5;
+
     private static final double IMPOSSIBLE_TIMES = 2.5;
     private static final double HOLD_S = 1800;
 
@@ -63,6 +79,7 @@ final class Astray {
         highSinceT = Double.NaN;
     }
 
+    /** Whether they have been so for long enough to be sat out. */
     boolean away() {
         return away;
     }

@@ -39,6 +39,7 @@ final class Beat {
     private boolean seen;
     private double periodS;
 
+    /** Forgets the way here. */
     void forget() {
         Arrays.fill(real, 0);
         Arrays.fill(imaginary, 0);

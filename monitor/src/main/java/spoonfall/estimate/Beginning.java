@@ -4,12 +4,24 @@ import java.util.Optional;
 
 /** Where an estimate begins: what the first reading of the boil, the warming before it and a plan say together. */
 final class Beginning {
+    /** Where nothing told the pace, it takes so long to see one. */
     private static final double LEAST_KNOWN_S = 30;
+
+    /** What boils no higher may be water. */
     private static final double LEAST_RISE_C = 0.25;
+
+    /** How fast acid inverts the sugar at first, as a multiple of the usual, and its standard deviation. */
     private static final double PACE = 0.6;
+
     private static final double PACE_DOUBT = 0.4;
+
+    /** Another fruit's curve is another one by such a part. */
     private static final double SCALE_DOUBT = 0.06;
+
+    /** What a probe is off by, besides what the water boil may be. */
     private static final double PROBE_DOUBT_C = 0.12;
+
+    /** Such a part of how far the water boil may be off is its standard deviation. */
     private static final double BASE_SIGMA = 0.6;
 
     private final SyrupCurve curve;
@@ -26,10 +38,12 @@ final class Beginning {
         baseSigmaC = Math.hypot(BASE_SIGMA * baseDoubtC, PROBE_DOUBT_C);
     }
 
+    /** Takes what a plan says of the pan. */
     void expect(PanPrior prior) {
         plan = Optional.of(prior);
     }
 
+    /** How it warms on its way to the boil. */
     Warming warming() {
         return warming;
     }

@@ -59,6 +59,7 @@ final class Cycling {
     private double topC;
     private double depthC;
 
+    /** Forgets the way here. */
     void forget() {
         sawtooth.forget();
         breakOff();

@@ -72,6 +72,7 @@ final class FilterBank {
         inverting.begin();
     }
 
+    /** Knows what another one knows. */
     void copyFrom(FilterBank other) {
         stale = true;
         for (int i = 0; i < MODES; i++) {
@@ -81,14 +82,17 @@ final class FilterBank {
         inverting.copyFrom(other.inverting);
     }
 
+    /** How far its sugar is inverted. */
     Inverting inverting() {
         return inverting;
     }
 
+    /** The filter for one of the modes. */
     PanFilter filter(int mode) {
         return filters[mode];
     }
 
+    /** How likely that mode holds. */
     double weight(int mode) {
         return weights[mode];
     }
@@ -204,10 +208,12 @@ final class FilterBank {
         }
     }
 
+    /** All mass / solids mass, by all filters. */
     double u() {
         return mean(PanFilter.U);
     }
 
+    /** How fast u falls, per minute. */
     double v() {
         return mean(PanFilter.V);
     }

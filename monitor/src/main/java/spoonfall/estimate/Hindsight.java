@@ -16,6 +16,7 @@ final class Hindsight {
         older = new FilterBank(curve);
     }
 
+    /** What its forecasts were worth. */
     TrackRecord record() {
         return record;
     }

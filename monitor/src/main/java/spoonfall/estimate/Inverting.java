@@ -18,10 +18,12 @@ final class Inverting {
         this.curve = curve;
     }
 
+    /** Begins afresh, with another pan. */
     void begin() {
         share = FIRST_SHARE;
     }
 
+    /** Has as much of its sugar inverted as another one. */
     void copyFrom(Inverting other) {
         share = other.share;
     }

@@ -10,26 +10,51 @@ import java.util.Arrays;
  * weighed against the readings and what thermometers are usually like.
  */
 final class Lateness {
+    /** What thermometers are usually like, and its standard deviation: judgements, no source. */
     private static final double USUAL_S = 6.5;
+
     private static final double USUAL_DOUBT_S = 3.5;
+
+    /** So many values of tau are weighed, so far apart. */
     private static final int CANDIDATES = 36;
+
     private static final double EVERY_S = 0.5;
 
+    /** So many seconds are kept: the corner, and what is before and after it. */
     private static final int KEPT = 256;
+
+    /** So long after the boil was seen the corner lies behind. */
     private static final double JUDGED_AFTER_S = 75;
+
+    /** The ramp is the line of so long, until the reading is so far below the boil: the lag does not round it there yet. */
     private static final double RAMP_BELOW_C = 3;
+
     private static final double RAMP_S = 25;
+
+    /** A corner that is flatter tells nothing. */
     private static final double LEAST_SLOPE_PER_S_C = 0.06;
+
+    /** Nor do fewer readings of a stretch. */
     private static final int LEAST_POINTS = 4;
+
+    /** The level is that of so long, from so long on after the ramp would have come to the boil. */
     private static final double LEVELS_AFTER_S = 25;
+
     private static final double LEVEL_S = 50;
+
+    /** It is none where its halves are further apart. */
     private static final double LEVEL_C = 0.2;
-    private static final double OFF_C = 0.2;
+
+    /** No reading of it says more of the noise than that, in °C². */
+    private static final double MOST_SQUARE = 0.2;
 
     /** Corners are not quite sharp: steam rises before the pan boils. */
     private static final double MODEL_C = 0.07;
 
+    /** Readings of so many seconds are alike, and tell as much as one. */
     private static final double ALIKE_S = 4;
+
+    /** No reading speaks against a value by more than that, in variances. */
     private static final double WILD = 9;
 
     private final double[] times = new double[KEPT];
@@ -115,7 +140,7 @@ final class Lateness {
         for (int i = oldest(); i < taken; i++) {
             if (time(i) > toT && time(i) < toT + LEVEL_S) {
                 double off = height(i) - boilC;
-                squares += Math.min(OFF_C, off * off);
+                squares += Math.min(MOST_SQUARE, off * off);
                 level++;
             }
             corner += time(i) > fromT && time(i) < toT ? 1 : 0;

@@ -12,6 +12,7 @@ final class LineSums {
     private double sumXy;
     private double sumYy;
 
+    /** Takes a point. */
     void add(double x, double y) {
         count++;
         sumX += x;
@@ -21,6 +22,7 @@ final class LineSums {
         sumYy += y * y;
     }
 
+    /** Takes the points of another stretch. */
     void add(LineSums other) {
         count += other.count;
         sumX += other.sumX;
@@ -30,10 +32,12 @@ final class LineSums {
         sumYy += other.sumYy;
     }
 
+    /** How many points it has. */
     int count() {
         return count;
     }
 
+    /** How steep the line is. */
     double slope() {
         return spreadXy() / spreadX();
     }

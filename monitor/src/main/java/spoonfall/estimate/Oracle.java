@@ -4,15 +4,34 @@ import java.util.Optional;
 
 /** Reads from a bank of filters when a rise will be reached. */
 final class Oracle {
+    /** Nine in ten lie within so many standard deviations. */
     private static final double NINETY_PERCENT = 1.645;
+
+    /** A filter by which u falls by less a minute tells of no arrival. */
     private static final double LEAST_V = 0.002;
+
+    /** Filters that tell of one must be so likely together. */
+    private static final double LEAST_KNOWN = 0.7;
+
+    /** Nobody knows what a pan does in so long. */
     private static final double FARTHEST_MIN = 90;
 
     /** What is known worse than that, as a part of the time to go and before it is widened, is a guess. */
     private static final double MOST_DOUBT = 1.5;
 
+    /** By such a part of the way to go curves of syrups are others. */
     private static final double CURVE_DOUBT = 0.05;
+
+    /** However near it is, the moment is known to no less: a standard deviation. */
     private static final double TIMING_S = 1;
+
+    /** The doubt is a part of the time to go, but of no less than that. */
+    private static final double LEAST_TO_GO_S = 30;
+
+    /** Lower than that the curve is not asked. */
+    private static final double LEAST_GOAL_C = 0.2;
+
+    private static final double LEAST_PACE = 0.1;
 
     /** The further it is, the more sugar is inverted until then, and the sooner it is reached: so often it is worked out again. */
     private static final int STEPS = 4;
@@ -53,7 +72,7 @@ final class Oracle {
             mean += weight * minutes[mode];
             square += weight * (minutes[mode] * minutes[mode] + variance(mode));
         }
-        if (known < 0.7) {
+        if (known < LEAST_KNOWN) {
             return Optional.empty();
         }
         mean /= known;
@@ -66,7 +85,7 @@ final class Oracle {
         if (s <= 0) {
             return Optional.of(new Arrival(0, 0, NINETY_PERCENT * (60 * sd + TIMING_S)));
         }
-        double part = NINETY_PERCENT * 60 * sd / Math.max(s, 30);
+        double part = NINETY_PERCENT * 60 * sd / Math.max(s, LEAST_TO_GO_S);
         double lowS = Math.max(0, s * Math.exp(-part) - NINETY_PERCENT * TIMING_S);
         double highS = s * Math.exp(part) + NINETY_PERCENT * TIMING_S;
         return Optional.of(new Arrival(s, lowS, highS));
@@ -89,7 +108,7 @@ final class Oracle {
         for (int i = 0; i < STEPS; i++) {
             for (int mode = 0; mode < FilterBank.MODES; mode++) {
                 PanFilter filter = bank.filter(mode);
-                goalsC[mode] = Math.max(0.2, (riseC - filter.offsetC()) / scales[mode]);
+                goalsC[mode] = Math.max(LEAST_GOAL_C, (riseC - filter.offsetC()) / scales[mode]);
                 goals[mode] = curve.u(goalsC[mode]);
                 minutes[mode] = Math.max(0, (filter.u() - goals[mode]) / filter.v());
                 scales[mode] = filter.scale()
@@ -108,7 +127,7 @@ final class Oracle {
         weights[1] = -minutes[mode];
         weights[2] = 1 / slope;
         weights[3] = goalsC[mode] / slope;
-        weights[4] = goalsC[mode] / slope * (scale - filter.scale()) / Math.max(0.1, filter.pace());
+        weights[4] = goalsC[mode] / slope * (scale - filter.scale()) / Math.max(LEAST_PACE, filter.pace());
         double m3 = minutes[mode] * minutes[mode] * minutes[mode];
         double wander = v * v * PanFilter.WANDER_AHEAD * m3 / 3;
         double curveDoubt = CURVE_DOUBT * minutes[mode] * v;

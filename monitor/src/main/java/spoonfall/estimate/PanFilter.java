@@ -60,6 +60,7 @@ final class PanFilter {
         covariance[SIZE * V + V] += vPerU * vPerU * uVariance;
     }
 
+    /** Knows what another one knows. */
     void copyFrom(PanFilter other) {
         System.arraycopy(other.state, 0, state, 0, SIZE);
         System.arraycopy(other.covariance, 0, covariance, 0, SIZE * SIZE);
@@ -232,6 +233,7 @@ final class PanFilter {
         return innovationVariance;
     }
 
+    /** All mass / solids mass. */
     double u() {
         return state[U];
     }
@@ -246,10 +248,12 @@ final class PanFilter {
         return covariance[SIZE * V + V];
     }
 
+    /** By how many °C everything is off. */
     double offsetC() {
         return state[OFFSET];
     }
 
+    /** What the curve's rise must be multiplied by. */
     double scale() {
         return state[SCALE];
     }

@@ -33,6 +33,7 @@ final class Points {
      */
     record Spread(double lowestC, double highestC, double meanC, double firstC, double lastC, int count) {}
 
+    /** Takes a reading, as the rise in °C. */
     void accept(double t, double riseC) {
         if (inBucket == 0) {
             sinceT = t;
@@ -57,6 +58,7 @@ final class Points {
         return true;
     }
 
+    /** Forgets the way here. */
     void clear() {
         inBucket = 0;
         recent.clear();

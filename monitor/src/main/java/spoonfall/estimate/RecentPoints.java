@@ -16,6 +16,7 @@ final class RecentPoints {
         taken = 0;
     }
 
+    /** Whether there is none. */
     boolean isEmpty() {
         return taken == 0;
     }

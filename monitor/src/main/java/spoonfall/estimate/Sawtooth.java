@@ -39,6 +39,7 @@ final class Sawtooth {
     private double seenT = Double.NEGATIVE_INFINITY;
     private boolean seen;
 
+    /** Forgets the way here. */
     void forget() {
         taken = 0;
         seenT = Double.NEGATIVE_INFINITY;

@@ -22,7 +22,16 @@ final class StallWatch {
     private static final double SURELY_AGAIN_PART = 0.6;
 
     private static final double SURELY_ERRORS = 3;
+    /** What has risen by so much is no noise. */
+    private static final double RISEN_C = 0.15;
+
+    private static final double RISEN_SIGMAS = 3;
+
+    /** What has been low for so long, and cools over both of these, stands. */
     private static final double FALLING_S = 85;
+
+    private static final double COOLS_OVER_S = 35;
+    private static final double COOLS_OVER_LONGER_S = 55;
 
     /** What jumped down cools only if it goes lower still. */
     private static final double GOES_LOWER_C = 0.5;
@@ -118,6 +127,7 @@ final class StallWatch {
         jumpedToC = points.isEmpty() ? Double.NaN : points.latestC();
     }
 
+    /** Whether the pan stands still. */
     boolean still() {
         return still;
     }
@@ -174,7 +184,7 @@ final class StallWatch {
         double seenLowForS = Math.min(lowForS, t - sinceT); // whatever was so while nothing was read
         jumpedToC = lowForS > 0 ? jumpedToC : Double.NaN;
         below &= !(riseC > jumpedToC - GOES_LOWER_C);
-        if (seenLowForS >= FALLING_S && below && cools(t, 35) && cools(t, 55)) {
+        if (seenLowForS >= FALLING_S && below && cools(t, COOLS_OVER_S) && cools(t, COOLS_OVER_LONGER_S)) {
             stop(riseC, bank.climbPerMinC(), true);
             return;
         }
@@ -236,8 +246,8 @@ final class StallWatch {
     private void seeWhetherItClimbs(double t, double riseC, double variance, double lowForS) {
         stillC = Math.min(stillC, riseC);
         double climbs = points.slopePerMinC(t, AGAIN_S);
-        double sigma = Math.sqrt(variance);
-        boolean risen = riseC - stillC > Math.max(0.15, 3 * sigma) || (lowForS == 0 && falling);
+        double risenC = Math.max(RISEN_C, RISEN_SIGMAS * Math.sqrt(variance));
+        boolean risen = riseC - stillC > risenC || (lowForS == 0 && falling);
         double surely =
                 falling ? Double.NEGATIVE_INFINITY : points.line(t, KNOWN_S).leastSlope(SURELY_ERRORS);
         if ((risen && climbs >= AGAIN_PART * climbBefore) || surely >= SURELY_AGAIN_PART * climbBefore) {

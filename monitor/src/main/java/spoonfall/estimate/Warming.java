@@ -64,7 +64,7 @@ final class Warming {
         line.observe(t, riseC, perMinC);
     }
 
-    /** Whether it tells anything at {@code t}: it warmed lately, or a long way before it simmered. */
+    /** Whether it tells anything at {@code t}: it warmed for long enough and lately, or a long way before it simmered. */
     boolean known(double t) {
         return lately(t) || line.longAgoPerMinC() > 0;
     }
