@@ -90,11 +90,6 @@ public final class PanEstimator {
         pan.pause(t);
     }
 
-    /** Forgets the way here. */
-    public void forget() {
-        pan.forget();
-    }
-
     /** Becomes another pan, as when its sugar goes in: how fast it warmed is all that is kept. */
     public void anew() {
         pan.anew();

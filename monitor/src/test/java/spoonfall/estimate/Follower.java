@@ -47,6 +47,11 @@ final class Follower {
         return this;
     }
 
+    /** The pan boils no more: what was known of it is forgotten. */
+    void leave() {
+        estimator.endSecond(t(), false, false, false, 0.01);
+    }
+
     Optional<Arrival> arrival() {
         return estimator.arrival(t(), GEL_RISE_C);
     }

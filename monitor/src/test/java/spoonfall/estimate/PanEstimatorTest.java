@@ -228,7 +228,7 @@ final class PanEstimatorTest {
         assertThat(estimator.arrival(0, GEL_C)).isEmpty();
         cook(0, 40, 1, PanEstimatorTest::marmaladeU);
         assertThat(estimator.arrival(40, GEL_C)).isEmpty();
-        estimator.forget();
+        estimator.endSecond(41, false, false, false, STEP_C);
         assertThat(estimator.knows()).isFalse();
     }
 

@@ -29,7 +29,7 @@ final class SteadyPanTest {
         assertThat(follower.arrival()).as("15 s to settle, 30 s to know").isEmpty();
         follower.forS(20);
         assertThat(follower.arrival()).isPresent();
-        follower.estimator.forget();
+        follower.leave();
         assertThat(follower.arrival()).isEmpty();
     }
 

@@ -40,7 +40,7 @@ final class TrackRecordTest {
     void record_isForgotten_withThePan() {
         Follower follower = followed(1, TrackRecordTest::fadingKw);
         double before = width(follower);
-        follower.estimator.forget();
+        follower.leave();
         follower.pan.heat(USUAL_KW);
         follower.forS(240);
         assertThat(width(follower)).isLessThan(before);
