@@ -1,7 +1,5 @@
 package spoonfall.estimate;
 
-import java.util.Arrays;
-
 /**
  * Interacting multiple models (Blom and Bar-Shalom 1988): the same filter three times, for heat that is steady, that
  * drifts and that is being changed. Each reading tells which of them holds, and the three share what they know.
