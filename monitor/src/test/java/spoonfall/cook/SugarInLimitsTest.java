@@ -98,6 +98,22 @@ final class SugarInLimitsTest {
         assertThat(sugar.told(Stage.TEST_WINDOW, t)).isEqualTo(Stage.TEST_WINDOW);
     }
 
+    @ParameterizedTest(name = "to {0} °C: {1}")
+    @CsvSource({"101.65, false", "101.75, true"})
+    void aCoarseThermometer_mustShowAStepMore(double toC, boolean goes) {
+        stepC = 0.5;
+        at(100.3, LONG_S).at(toC, 45);
+        assertThat(sugar.going()).isEqualTo(goes);
+    }
+
+    @ParameterizedTest(name = "by {0} °C: {1}")
+    @CsvSource({"1.5, false", "1.7, true"})
+    void aCoarseThermometer_mustShowAStepMoreOfTheNextPortion(double byC, boolean goes) {
+        stepC = 0.5;
+        at(100.3, LONG_S).at(102.2, 185).at(102.2 + byC, 20);
+        assertThat(sugar.going()).isEqualTo(goes);
+    }
+
     @Test
     void whatClimbsByLess_isThickened() {
         at(100.5, LONG_S).at(101, LONG_S);
