@@ -49,7 +49,6 @@ final class StallWatch {
     private static final double LATELY_S = 600;
 
     private static final double BEFORE_S = 60;
-    private static final double LEVEL_S = 600;
     private static final double DROP_C = 0.25;
     private static final double DROP_SIGMAS = 2.5;
 
@@ -213,7 +212,7 @@ final class StallWatch {
                         bank.inversionPerMinC(),
                         OVER_MINUTES * variance * colour.times());
             }
-        } else if (fell || lowForS >= LEVEL_S) {
+        } else if (fell) {
             return; // it cools, or something cold went in: that is another matter
         }
         if (dips.dips() || bank.riseC() < Thin.KNOWN_C || points.slopePerMinC(t, FALLS_OVER_S) < FALLS_PER_MIN_C) {

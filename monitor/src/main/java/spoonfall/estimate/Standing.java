@@ -43,9 +43,6 @@ final class Standing {
     /** Curves of syrups steepen otherwise than ours by such a part over some minutes. */
     private static final double CURVE_DOUBT = 0.1;
 
-    /** The latest readings must lie on the way of a pan that stands, rather than on that of one that goes on. */
-    private static final double LATEST = 0.5;
-
     private final double[] sinceT = new double[KEPT];
     private final double[] sinceC = new double[KEPT];
     private final double[] waterPerMinC = new double[KEPT];
@@ -66,7 +63,6 @@ final class Standing {
     private final double latelyS;
     private int taken;
     private boolean maybe;
-    private double lastC = Double.NaN;
 
     /** No moment of more than {@code latelyS} seconds ago is asked. */
     Standing(double latelyS) {
@@ -77,7 +73,6 @@ final class Standing {
     void clear() {
         taken = 0;
         maybe = false;
-        lastC = Double.NaN;
     }
 
     /** Whether it is time to remember where the pan is. */
@@ -145,7 +140,6 @@ final class Standing {
             sumXx[i] += x * x;
             sumXy[i] += x * y;
         }
-        lastC = Double.isNaN(lastC) ? riseC : (lastC + riseC) / 2;
     }
 
     /**
@@ -205,11 +199,6 @@ final class Standing {
 
     /** The logarithm of how many times likelier it is that the pan stands since that moment than that it goes on. */
     private double standsLikelier(int i, double t, double stepDoubtC) {
-        double minutes = (t - sinceT[i]) / 60;
-        double due = dueC(i, minutes);
-        if (lastC - sinceC[i] - otherPerMinC[i] * minutes > LATEST * due) {
-            return Double.NEGATIVE_INFINITY;
-        }
         double levels = n[i] + levelPoints[i];
         double determinant = levels * sumXx[i] - sumX[i] * sumX[i];
         double parts = levels * sumXy[i] - sumX[i] * sumY[i];
@@ -217,7 +206,8 @@ final class Standing {
             return Double.NEGATIVE_INFINITY; // as most do: what goes on is likelier
         }
         double part = parts / determinant;
-        double steps = stepDoubtC / due;
+        double minutes = (t - sinceT[i]) / 60;
+        double steps = stepDoubtC / dueC(i, minutes);
         double paceDoubt = CLIMBS * Math.hypot(CURVE_DOUBT, doubts[i] * doubtGrows(i, minutes));
         double partVariance = variance[i] * levels / determinant + steps * steps + paceDoubt * paceDoubt;
         return (CLIMBS - STANDS) * (CLIMBS + STANDS - 2 * part) / (2 * partVariance);
