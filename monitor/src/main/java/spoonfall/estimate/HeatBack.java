@@ -2,7 +2,8 @@ package spoonfall.estimate;
 
 /**
  * Sees that a pan climbs again which had lost its heat without anybody being sure of it, as under a lid: by and by the filters
- * took its pace for nothing, and would take minutes to believe in another one. Heat that comes back is most likely what it was.
+ * took its pace for nothing, and would take minutes to believe in another one. Heat that comes back is most likely what it was; where
+ * only some of it was lost, it is what the climb says.
  * The numbers are judgements, no source.
  */
 final class HeatBack {
@@ -11,6 +12,18 @@ final class HeatBack {
 
     private static final double BACK_PART = 0.5;
     private static final double SURE_ERRORS = 2.5;
+
+    /** Less than such a part of it is a heat that was turned down, or a lid. */
+    private static final double LESS_PART = 0.6;
+
+    /** What lies so much above what is known may be climbing faster than that. */
+    private static final double BEHIND_C = 0.08;
+
+    private static final double OUTRUNS_TIMES = 1.5;
+    private static final double OUTRUNS_ERRORS = 3;
+
+    /** What climbs faster than it ever did by that is no heat that it had: its base may catch. */
+    private static final double MORE_TIMES = 1.3;
 
     /** A pace of which so little is known, as a part of it, is not the usual one. */
     private static final double MOST_DOUBT = 0.25;
@@ -51,6 +64,18 @@ final class HeatBack {
         if (bank.paceDoubt() < MOST_DOUBT) {
             usualV = Double.isNaN(usualV) ? v : usualV + (v - usualV) * -Math.expm1(-minutes / LEARNS_MIN);
         }
+    }
+
+    /** Whether a pan that lost some of its heat, and reads {@code riseC}, may be climbing faster than is known. */
+    boolean mayOutrun(double riseC, FilterBank bank) {
+        return bank.v() < LESS_PART * usualV && riseC - bank.riseC() > BEHIND_C;
+    }
+
+    /** Whether its latest readings surely climb faster than is known and by half of the usual pace, and no faster than they may with the heat that it had. */
+    boolean outruns(LineSums line, FilterBank bank) {
+        double usualPerMinC = bank.climbPerMinC(usualV);
+        double outrunPerMinC = Math.max(BACK_PART * usualPerMinC, OUTRUNS_TIMES * bank.climbPerMinC());
+        return line.leastSlope(OUTRUNS_ERRORS) > outrunPerMinC && line.slope() < MORE_TIMES * usualPerMinC;
     }
 
     /** Whether the latest readings, of which {@code line} tells by minutes, surely climb again as they usually would. */

@@ -195,7 +195,7 @@ final class StallWatch {
         }
         fell = lowForS > 0 && (fell || riseC < standing.riseCAt(t - lowForS - BEFORE_S) - dropC);
         if (lowForS == 0) {
-            seeWhetherHeatIsBack(t, minutes, bank);
+            seeWhetherHeatIsBack(t, riseC, minutes, bank);
             followedSinceT = Double.isNaN(followedSinceT) ? t : followedSinceT;
             boolean pans = !dips.dips();
             if (pans) {
@@ -254,16 +254,25 @@ final class StallWatch {
         }
     }
 
-    private void seeWhetherHeatIsBack(double t, double minutes, FilterBank bank) {
+    private void seeWhetherHeatIsBack(double t, double riseC, double minutes, FilterBank bank) {
         heat.observe(t, minutes, bank);
         double lostForS = heat.lostForS(t);
         if (lostForS > 0
                 && (climbsAgain(t, Math.min(AGAIN_S, lostForS), bank)
                         || climbsAgain(t, Math.min(KNOWN_S, lostForS), bank))) {
-            heatBack = true;
-            climbBefore = bank.climbPerMinC(heat.usualV());
-            lookAfresh();
+            heatComesBack(bank.climbPerMinC(heat.usualV()));
+        } else if (heat.mayOutrun(riseC, bank) && !points.mostlySame(BARE_SHARE)) {
+            LineSums line = points.line(t, KNOWN_S);
+            if (heat.outruns(line, bank)) {
+                heatComesBack(line.slope());
+            }
         }
+    }
+
+    private void heatComesBack(double climbPerMinC) {
+        heatBack = true;
+        climbBefore = climbPerMinC;
+        lookAfresh();
     }
 
     private boolean climbsAgain(double t, double forS, FilterBank bank) {
