@@ -1,6 +1,7 @@
 package spoonfall.cook;
 
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /**
  * What an alarm says. Marks such as <code>{temp:98.2}</code> stand for what is shown in the cook's own units.
@@ -129,10 +130,11 @@ record AlarmText(String title, String act) {
                 title, "Is the heat on? Else unplug the thermometer and plug it in again, and watch the pan yourself.");
     }
 
-    static AlarmText probeImplausible(Plausibility plausibility) {
-        if (plausibility.jumpedUp()) {
+    /** It jumped up by {@code jumpedUpC} at once, or jumps about where that is empty. */
+    static AlarmText probeImplausible(OptionalDouble jumpedUpC) {
+        if (jumpedUpC.isPresent()) {
             return new AlarmText(
-                    mark("The reading jumped up {diff:%.0f} at once; no pan heats so fast.", plausibility.jumpC()),
+                    mark("The reading jumped up {diff:%.0f} at once; no pan heats so fast.", jumpedUpC.getAsDouble()),
                     "Is the tip on the base, or the plug loose?");
         }
         return new AlarmText(

@@ -145,13 +145,8 @@ final class Plausibility {
         return spikes.size() > LOOSE_SPIKES / 2 ? Condition.UNDECIDED : Condition.ABSENT;
     }
 
-    /** Whether what is wrong is one jump up, rather than a value that jumps about. */
-    boolean jumpedUp() {
-        return beforeJumpC.isPresent();
-    }
-
-    /** How far the latest jump went, in °C. */
-    double jumpC() {
-        return jumpC;
+    /** How far it jumped up, in °C, if that is what is wrong; empty for a value that jumps about. */
+    OptionalDouble jumpedUpC() {
+        return beforeJumpC.isPresent() ? OptionalDouble.of(jumpC) : OptionalDouble.empty();
     }
 }

@@ -175,7 +175,11 @@ final class ProbeWatch {
         board.update(t, AlarmName.PROBE_SILENT, silent, () -> AlarmText.probeSilent(heardT, pace), events);
         Condition implausible = heardAt(t) ? plausibility.implausible(t) : Condition.ABSENT;
         board.update(
-                t, AlarmName.PROBE_IMPLAUSIBLE, implausible, () -> AlarmText.probeImplausible(plausibility), events);
+                t,
+                AlarmName.PROBE_IMPLAUSIBLE,
+                implausible,
+                () -> AlarmText.probeImplausible(plausibility.jumpedUpC()),
+                events);
         OptionalDouble warmingC = regime == Stage.WARMING ? OptionalDouble.of(warmingPerMinC) : expectedPerMinC;
         stillness.expect(warmingC, regime == Stage.WARMING ? () -> 0 : growsPerMin, stepC);
         boolean inThePan = !board.present(AlarmName.PROBE_OUT_OF_PAN);

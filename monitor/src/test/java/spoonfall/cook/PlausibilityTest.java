@@ -127,17 +127,16 @@ final class PlausibilityTest {
         assertThat(warming(0, c)).isEqualTo(first);
         assertThat(warming(1, c)).isEqualTo(first == Quality.GOOD ? Quality.GOOD : Quality.IMPLAUSIBLE);
         assertThat(plausibility.implausible(1) == Condition.PRESENT).isEqualTo(first != Quality.GOOD);
-        assertThat(plausibility.jumpedUp()).isFalse();
+        assertThat(plausibility.jumpedUpC()).isEmpty();
     }
 
     @Test
     void aJumpUpOutOfABoilingPan_isImplausibleOnceItIsConfirmed() {
         boiling(0, 101);
         assertThat(boiling(1, 109)).isEqualTo(Quality.SPIKE);
-        assertThat(plausibility.jumpedUp()).isFalse();
+        assertThat(plausibility.jumpedUpC()).isEmpty();
         assertThat(boiling(2, 109)).isEqualTo(Quality.IMPLAUSIBLE);
-        assertThat(plausibility.jumpedUp()).isTrue();
-        assertThat(plausibility.jumpC()).isEqualTo(8);
+        assertThat(plausibility.jumpedUpC()).hasValue(8);
         assertThat(plausibility.implausible(2)).isEqualTo(Condition.PRESENT);
     }
 
@@ -150,7 +149,7 @@ final class PlausibilityTest {
         assertThat(boiling(4, 60)).isEqualTo(Quality.GOOD);
         warming(5, 90);
         assertThat(warming(6, 90)).isEqualTo(Quality.GOOD);
-        assertThat(plausibility.jumpedUp()).isFalse();
+        assertThat(plausibility.jumpedUpC()).isEmpty();
     }
 
     @ParameterizedTest(name = "after a jump by {0} °C it is back below {1} °C more")
@@ -161,7 +160,7 @@ final class PlausibilityTest {
         boiling(2, 101 + jumpC);
         assertThat(boiling(3, 101 + withinC)).isEqualTo(Quality.IMPLAUSIBLE);
         assertThat(boiling(4, 101 + withinC - 0.01)).isEqualTo(Quality.GOOD);
-        assertThat(plausibility.jumpedUp()).isFalse();
+        assertThat(plausibility.jumpedUpC()).isEmpty();
         assertThat(boiling(5, 101 + withinC)).isEqualTo(Quality.GOOD);
     }
 
