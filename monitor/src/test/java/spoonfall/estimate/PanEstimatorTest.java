@@ -231,12 +231,4 @@ final class PanEstimatorTest {
         estimator.endSecond(41, false, false, false, STEP_C);
         assertThat(estimator.knows()).isFalse();
     }
-
-    @Test
-    void theWarmingPan_tellsTheHeatBeforeThereIsAClimb() {
-        Warming warming = new Warming();
-        // 26.6 g a minute for each net kW, IAPWS latent heat
-        new WarmingPan(MASS_KG, SOLIDS, warming::observe).warm(WATER_KG_PER_MIN / 26.6e-3);
-        assertThat(warming.promise(0).v(1 / SOLIDS)).isCloseTo(WATER_KG_PER_MIN / (MASS_KG * SOLIDS), within(0.002));
-    }
 }
