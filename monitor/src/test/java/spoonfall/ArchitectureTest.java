@@ -1,12 +1,17 @@
 package spoonfall;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import spoonfall.estimate.warming.PanPrior;
 
 /** Packages depend downwards only. */
 @AnalyzeClasses(packages = "spoonfall", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -41,9 +46,11 @@ final class ArchitectureTest {
             .layer("photo")
             .definedBy("spoonfall.photo")
             .layer("cook")
-            .definedBy("spoonfall.cook")
+            .definedBy("spoonfall.cook..")
             .layer("estimate")
-            .definedBy("spoonfall.estimate")
+            .definedBy("spoonfall.estimate..")
+            .layer("series")
+            .definedBy("spoonfall.series")
             .layer("alarm")
             .definedBy("spoonfall.alarm")
             .layer("physics")
@@ -105,6 +112,8 @@ final class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("cli", "web", "announce", "kitchen", "words", "log", "cook", "canner", "score")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("cook", "kitchen")
+            .whereLayer("series")
+            .mayOnlyBeAccessedByLayers("cook", "estimate")
             .whereLayer("physics")
             .mayOnlyBeAccessedByLayers(
                     "cli", "paper", "web", "words", "learn", "cook", "estimate", "science", "canner", "plan")
@@ -131,18 +140,48 @@ final class ArchitectureTest {
             .whereLayer("units")
             .mayOnlyBeAccessedByLayers("cli", "kitchen", "canning", "food", "plan", "log");
 
+    /** The package of all probes opens each kind of them, and they are what it says a probe is. */
+    @ArchTest
+    static final ArchRule NO_TWO_PACKAGES_NEED_EACH_OTHER_BUT_THE_PROBES = slices().matching("spoonfall.(**)")
+            .should()
+            .beFreeOfCycles()
+            .ignoreDependency(resideInAPackage("spoonfall.probe.."), resideInAPackage("spoonfall.probe.."));
+
+    @ArchTest
+    static final ArchRule HOW_A_PAN_IS_WATCHED_IS_NOBODY_ELSES_BUSINESS = noClasses()
+            .that()
+            .resideOutsideOfPackage("spoonfall.cook..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "spoonfall.cook.alarm",
+                    "spoonfall.cook.signal",
+                    "spoonfall.cook.probe",
+                    "spoonfall.cook.forecast",
+                    "spoonfall.cook.stage",
+                    "spoonfall.cook.watch",
+                    "spoonfall.cook.pan");
+
+    @ArchTest
+    static final ArchRule OF_THE_ESTIMATE_OTHERS_KNOW_THE_PLAN_ALONE = noClasses()
+            .that()
+            .resideOutsideOfPackages("spoonfall.cook..", "spoonfall.estimate..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("spoonfall.estimate..").and(not(type(PanPrior.class))));
+
     @ArchTest
     static final ArchRule THE_COOK_IS_PURE = noClasses()
             .that()
             .resideInAnyPackage(
-                    "spoonfall.cook",
+                    "spoonfall.cook..",
                     "spoonfall.afternoon",
                     "spoonfall.learn",
                     "spoonfall.book",
                     "spoonfall.lesson",
                     "spoonfall.alarm",
                     "spoonfall.physics",
-                    "spoonfall.estimate",
+                    "spoonfall.estimate..",
+                    "spoonfall.series",
                     "spoonfall.words",
                     "spoonfall.settest",
                     "spoonfall.calibration",
@@ -167,7 +206,7 @@ final class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(
-                    "spoonfall.cook",
+                    "spoonfall.cook..",
                     "spoonfall.kitchen..",
                     "spoonfall.log..",
                     "io.javalin..",
@@ -188,7 +227,7 @@ final class ArchitectureTest {
             .resideInAPackage("spoonfall.lab..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("spoonfall.physics", "spoonfall.cook", "spoonfall.words");
+            .resideInAnyPackage("spoonfall.physics", "spoonfall.cook..", "spoonfall.words");
 
     @ArchTest
     static final ArchRule THE_SCORE_KNOWS_NOTHING_OF_THE_LAB = noClasses()
@@ -205,7 +244,7 @@ final class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(
-                    "spoonfall.cook",
+                    "spoonfall.cook..",
                     "spoonfall.kitchen..",
                     "spoonfall.web",
                     "spoonfall.words",

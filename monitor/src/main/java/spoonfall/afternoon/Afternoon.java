@@ -9,13 +9,13 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import spoonfall.afternoon.Timeline.Moment;
-import spoonfall.cook.CalmForecast;
-import spoonfall.cook.CalmTime;
 import spoonfall.cook.CookStatus;
-import spoonfall.cook.Due;
 import spoonfall.cook.Forecast;
-import spoonfall.cook.Quiet;
 import spoonfall.cook.Stage;
+import spoonfall.cook.calm.CalmForecast;
+import spoonfall.cook.calm.CalmTime;
+import spoonfall.cook.calm.Due;
+import spoonfall.cook.calm.Quiet;
 
 /**
  * One afternoon: feed it the pan and what somebody says, and it says what is done and what is due. Every word can be

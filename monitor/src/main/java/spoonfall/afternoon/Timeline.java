@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import spoonfall.cook.HowLong;
+import spoonfall.cook.calm.HowLong;
 
 /**
  * An afternoon as it stands, in seconds of the afternoon.

@@ -1,6 +1,7 @@
 package spoonfall.cook;
 
 import spoonfall.alarm.AlarmChange;
+import spoonfall.cook.monitor.CookMonitor;
 
 /** Something that happened in a cook. */
 public sealed interface CookEvent {

@@ -38,7 +38,7 @@ public record CookSettings(WaterBoil waterBoil, double riseC, double windowC) {
      * @param learntC the rise in °C at which to test next; what lies outside of what makes sense is brought within
      * @param aheadC how far below that to call, in °C
      */
-    CookSettings aimedAt(double learntC, double aheadC) {
+    public CookSettings aimedAt(double learntC, double aheadC) {
         return new CookSettings(waterBoil, Math.min(MOST_RISE_C, Math.max(LEAST_RISE_C, learntC)), aheadC);
     }
 

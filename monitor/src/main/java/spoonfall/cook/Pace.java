@@ -38,37 +38,37 @@ public enum Pace {
     }
 
     /** Whether readings come so often that a standstill, a fall or a sudden climb says something. */
-    boolean shows() {
+    public boolean shows() {
         return this == BY_ITSELF;
     }
 
     /** The level is made of the readings of so many seconds. */
-    double levelS() {
+    public double levelS() {
         return levelS;
     }
 
     /** Or of so many readings, if those are more. */
-    int levelLeast() {
+    public int levelLeast() {
         return levelLeast;
     }
 
     /** Seconds of the line that tells quick changes. */
-    double quickS() {
+    public double quickS() {
         return quickS;
     }
 
     /** Seconds of the line that tells the trend. */
-    double steadyS() {
+    public double steadyS() {
         return steadyS;
     }
 
     /** A trend further than this from the level, in °C, is behind a jump. */
-    double jumpC() {
+    public double jumpC() {
         return jumpC;
     }
 
     /** What is known of the pan agrees with readings that are no further off than that, in °C. */
-    double agreesC() {
+    public double agreesC() {
         return agreesC;
     }
 
@@ -76,22 +76,22 @@ public enum Pace {
      * So long before what is known says that a mark is passed it is asked for: a stage must last for three seconds, and stirs
      * and syrups that steepen more than expected let the pan seem a little behind (by 8 s at the median, tuning seeds).
      */
-    double noticesS() {
+    public double noticesS() {
         return noticesS;
     }
 
     /** Up to when a reading of {@code seenT} says where the pan is at {@code t}. */
-    double carriedT(double t, double seenT) {
+    public double carriedT(double t, double seenT) {
         return shows() ? t : Math.min(t, seenT + CARRIES_S);
     }
 
     /** After how many seconds a thermometer whose readings are usually {@code intervalS} apart is silent. */
-    static double silentByHandAfterS(double intervalS) {
+    public static double silentByHandAfterS(double intervalS) {
         return Math.max(HAND_LEAST_S, Math.min(HAND_MOST_S, HAND_INTERVALS * intervalS));
     }
 
     /** The same while its pace is not known yet. */
-    static double silentByHandAtFirstS() {
+    public static double silentByHandAtFirstS() {
         return HAND_FIRST_S;
     }
 }

@@ -42,7 +42,8 @@ public record SetTest(
         return seen.filter(it -> it.answer().set()).isPresent();
     }
 
-    SetTest with(Optional<Seen> other) {
+    /** The same test, of which {@code other} was seen; nothing yet where that is empty. */
+    public SetTest with(Optional<Seen> other) {
         return new SetTest(id, beganT, plateS, temperatureC, riseC, solids, other);
     }
 }

@@ -1,5 +1,8 @@
 package spoonfall.estimate;
 
+import spoonfall.estimate.filter.FilterBank;
+import spoonfall.estimate.filter.SyrupCurve;
+
 /**
  * What was known of a pan before its readings fell and seemed to level lower, as after water was added. When they come back to
  * where it was, nothing had been added: it stood off the heat, or the thermometer had shifted, and what was known holds again.

@@ -1,5 +1,14 @@
 package spoonfall.estimate;
 
+import spoonfall.estimate.burner.Cycling;
+import spoonfall.estimate.filter.FilterBank;
+import spoonfall.estimate.filter.SyrupCurve;
+import spoonfall.estimate.points.Astray;
+import spoonfall.estimate.points.Fineness;
+import spoonfall.estimate.points.Points;
+import spoonfall.estimate.standing.StallWatch;
+import spoonfall.estimate.warming.Beginning;
+
 /**
  * A pan while it boils, from one point of its readings to the next: begins the bank with the first of them, lets it believe those that
  * come after, sits out what is astray, sees where the pan stands still, and ends with all that was known kept for the next.

@@ -1,5 +1,9 @@
 package spoonfall.estimate;
 
+import spoonfall.estimate.filter.FilterBank;
+import spoonfall.estimate.filter.SyrupCurve;
+import spoonfall.estimate.filter.TrackRecord;
+
 /** What was known of the pan before now: to go back to where readings have misled since, and to learn what forecasts are worth. */
 final class Hindsight {
     private static final double EVERY_S = 45;

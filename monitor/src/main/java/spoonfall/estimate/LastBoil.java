@@ -1,5 +1,9 @@
 package spoonfall.estimate;
 
+import spoonfall.estimate.filter.FilterBank;
+import spoonfall.estimate.points.Points;
+import spoonfall.estimate.standing.Thin;
+
 /**
  * What was known of a pan when its boil ended, for when it boils again: less water than before it cannot have kept, and more than
  * the same heat drives off it cannot have lost. So the heat is known better from the boil before than from the short way back.

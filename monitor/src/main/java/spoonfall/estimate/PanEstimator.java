@@ -2,6 +2,16 @@ package spoonfall.estimate;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.estimate.filter.Ahead;
+import spoonfall.estimate.filter.Arrival;
+import spoonfall.estimate.filter.FilterBank;
+import spoonfall.estimate.filter.Oracle;
+import spoonfall.estimate.filter.SyrupCurve;
+import spoonfall.estimate.warming.Lateness;
+import spoonfall.estimate.warming.PanPrior;
+import spoonfall.estimate.warming.WarmedByHand;
+import spoonfall.estimate.warming.Warming;
+import spoonfall.estimate.warming.WarmingLine;
 
 /**
  * Follows one boiling pan. It starts itself, learns how noisy the thermometer is, sits out stirs and set tests, begins

@@ -1,5 +1,11 @@
 package spoonfall.estimate;
 
+import spoonfall.estimate.filter.FilterBank;
+import spoonfall.estimate.filter.SyrupCurve;
+import spoonfall.estimate.points.Astray;
+import spoonfall.estimate.points.Fineness;
+import spoonfall.estimate.points.Points;
+
 /** Sits out readings that are astray for a while, and says how that ends. */
 final class SitOut {
     /** Only what is thinner than that boils much higher for what goes in: nobody adds sugar to what is nearly done. */

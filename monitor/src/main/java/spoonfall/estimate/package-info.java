@@ -1,6 +1,6 @@
 /**
- * Where a boiling pan stands and when it will set: a bank of extended Kalman filters on the ratio of all mass to
- * solids, seen through the syrup's curve. Pure. Depends on the physics only.
+ * Where a boiling pan stands and when it will set: the packages below, run together for one pan. Pure. Depends
+ * on them, on {@code series} and on the physics.
  */
 @NullMarked
 package spoonfall.estimate;

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.LongFunction;
 import spoonfall.cook.CookAlarm;
-import spoonfall.cook.CookMonitor;
+import spoonfall.cook.monitor.CookMonitor;
 
 /** Where somebody answers the alarms of the pan. Everything is done by the kitchen's thread. */
 public final class AlarmDesk {

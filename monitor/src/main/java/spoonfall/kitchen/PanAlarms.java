@@ -13,7 +13,7 @@ import spoonfall.alarm.AlarmState;
 import spoonfall.cook.AlarmName;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookEvent;
-import spoonfall.cook.CookMonitor;
+import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.log.CookJson;
 
 /** What somebody says of a pan's alarms, and what becomes of it when the cook is gone through again. Used by the kitchen's thread alone. */

@@ -3,8 +3,8 @@ package spoonfall.kitchen;
 import java.util.List;
 import java.util.Optional;
 import spoonfall.cook.CookAlarm;
-import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookStatus;
+import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.words.Outlook;
 
 /** What a page shows of a pan. What is said of it changes once a second, or when something happens. Used by the kitchen's thread alone. */

@@ -2,11 +2,11 @@ package spoonfall.kitchen;
 
 import java.util.List;
 import spoonfall.cook.CookEvent;
-import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Stage;
 import spoonfall.cook.TestWord;
+import spoonfall.cook.monitor.CookMonitor;
 
 /** The set tests of a pan. Used by the kitchen's thread alone. */
 final class PanTests {

@@ -8,7 +8,7 @@ import java.util.OptionalLong;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
-import spoonfall.cook.SetTestsNow;
+import spoonfall.cook.settest.SetTestsNow;
 import spoonfall.probe.Quality;
 import spoonfall.words.Outlook;
 

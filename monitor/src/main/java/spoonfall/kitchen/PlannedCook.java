@@ -8,7 +8,7 @@ import java.util.OptionalInt;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Stage;
-import spoonfall.estimate.PanPrior;
+import spoonfall.estimate.warming.PanPrior;
 import spoonfall.log.CookRecord;
 import spoonfall.log.planned.PlannedBatch;
 import spoonfall.plan.LearntRate;

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.OptionalDouble;
 import spoonfall.cook.CookEvent;
-import spoonfall.cook.CookMonitor;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.ProbeTrust;
+import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.probe.Reading;
 import spoonfall.probe.trace.Trace;
 

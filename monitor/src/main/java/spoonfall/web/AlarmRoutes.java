@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import spoonfall.cook.CookAlarm;
-import spoonfall.cook.CookMonitor;
+import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.Refusal;
 

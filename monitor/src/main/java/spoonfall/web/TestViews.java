@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.SetTest;
-import spoonfall.cook.SetTestsNow;
+import spoonfall.cook.settest.SetTestsNow;
 import spoonfall.settest.TestAnswer;
 
 /** The JSON of set tests; see docs/live-channel.md. */

@@ -1,7 +1,7 @@
 package spoonfall.words;
 
 import java.util.Locale;
-import spoonfall.cook.Lasting;
+import spoonfall.cook.calm.Lasting;
 
 /** What is said when the watch goes on after nobody watched. */
 public final class Away {

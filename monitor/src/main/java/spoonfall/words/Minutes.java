@@ -1,6 +1,6 @@
 package spoonfall.words;
 
-import spoonfall.cook.HowLong;
+import spoonfall.cook.calm.HowLong;
 
 /** Says a time ahead in words. */
 final class Minutes {

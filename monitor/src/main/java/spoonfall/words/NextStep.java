@@ -2,7 +2,7 @@ package spoonfall.words;
 
 import java.util.Locale;
 import java.util.Optional;
-import spoonfall.cook.HowLong;
+import spoonfall.cook.calm.HowLong;
 
 /**
  * One line of what comes next.

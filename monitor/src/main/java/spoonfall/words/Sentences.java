@@ -7,8 +7,8 @@ import spoonfall.cook.AlarmName;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
-import spoonfall.cook.Lasting;
 import spoonfall.cook.Stage;
+import spoonfall.cook.calm.Lasting;
 import spoonfall.probe.Quality;
 
 /** The sentence: what the pan is doing, then what to do and when. */

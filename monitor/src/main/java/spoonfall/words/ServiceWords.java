@@ -1,7 +1,7 @@
 package spoonfall.words;
 
 import java.util.Locale;
-import spoonfall.cook.Lasting;
+import spoonfall.cook.calm.Lasting;
 
 /** What is said of the service itself, with marks. */
 public final class ServiceWords {

@@ -2,13 +2,13 @@ package spoonfall.words;
 
 import java.util.List;
 import java.util.Optional;
-import spoonfall.cook.CalmForecast;
-import spoonfall.cook.CalmTime;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
-import spoonfall.cook.SetTestsNow;
+import spoonfall.cook.calm.CalmForecast;
+import spoonfall.cook.calm.CalmTime;
+import spoonfall.cook.settest.SetTestsNow;
 
 /**
  * Tells the story of one cook: feed it every status, and it says what to show. Remembers which minutes it last named,

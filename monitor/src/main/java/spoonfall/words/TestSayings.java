@@ -3,12 +3,12 @@ package spoonfall.words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import spoonfall.cook.CalmTime;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.SetTest;
-import spoonfall.cook.SetTestsNow;
 import spoonfall.cook.Stage;
+import spoonfall.cook.calm.CalmTime;
+import spoonfall.cook.settest.SetTestsNow;
 
 /** What is said about set tests, where that is more to the point than what the stage says. */
 final class TestSayings {

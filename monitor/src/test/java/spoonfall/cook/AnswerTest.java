@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.alarm.AlarmState;
+import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.Reading;
 import spoonfall.probe.trace.Trace;

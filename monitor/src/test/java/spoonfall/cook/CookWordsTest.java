@@ -15,8 +15,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.alarm.AlarmState;
 import spoonfall.alarm.Delays;
 import spoonfall.alarm.Priority;
+import spoonfall.cook.monitor.CookMonitor;
+import spoonfall.cook.monitor.Retelling;
+import spoonfall.cook.settest.SetTestsNow;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
+import spoonfall.series.Steepening;
 import spoonfall.settest.TestAnswer;
 
 /** The names and records in which a cook is told: what they are called on the wire, and what they refuse to be. */

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.alarm.AlarmChange;
+import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.lab.varied.CookKind;
 import spoonfall.lab.varied.VariedCook;
 import spoonfall.probe.Reading;

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.lab.Scenario;
 import spoonfall.log.TraceReplay;
 import spoonfall.probe.Reading;

@@ -2,12 +2,14 @@ package spoonfall.cook;
 
 import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
-import spoonfall.estimate.Ahead;
+import spoonfall.cook.forecast.Forecaster;
+import spoonfall.cook.stage.Stages;
+import spoonfall.estimate.filter.Ahead;
 
 /** A pan that was watched for a while, of which nothing more is learnt, and what was known of it second by second. */
-final class KnownPan {
+public final class KnownPan {
     /** For so many seconds it is watched. */
-    static final double UNTIL_S = 900;
+    public static final double UNTIL_S = 900;
 
     private final double[] dueC = new double[(int) UNTIL_S + 1];
     private final double[] climbPerMinC = new double[dueC.length];
@@ -20,7 +22,7 @@ final class KnownPan {
     }
 
     /** Watches a pan whose reading is so much off its steady climb; {@code second} is told of every second. */
-    static KnownPan watched(DoubleUnaryOperator offC, Consumer<MadePan> second) {
+    public static KnownPan watched(DoubleUnaryOperator offC, Consumer<MadePan> second) {
         KnownPan known = new KnownPan(MadePan.climbing(1.5, offC));
         known.pan.watch(UNTIL_S, now -> {
             known.takeDown((int) now.t());
@@ -38,35 +40,35 @@ final class KnownPan {
     }
 
     /** Where it was due two minutes after {@code t}, by what was known then. */
-    double dueC(int t) {
+    public double dueC(int t) {
         return dueC[t];
     }
 
     /** How fast it was due to climb then. */
-    double climbPerMinC(int t) {
+    public double climbPerMinC(int t) {
         return climbPerMinC[t];
     }
 
     /** By what part of itself its climb grew each minute. */
-    double growsPerMin(int t) {
+    public double growsPerMin(int t) {
         return growsPerMin[t];
     }
 
     /** How far its readings were off. */
-    double noiseC(int t) {
+    public double noiseC(int t) {
         return noiseC[t];
     }
 
-    Stages stages() {
+    public Stages stages() {
         return pan.stages();
     }
 
-    Forecaster forecaster() {
+    public Forecaster forecaster() {
         return pan.forecaster();
     }
 
     /** Its height by what is known of it. */
-    double panC(double t) {
+    public double panC(double t) {
         return forecaster().panC(t, Double.NaN);
     }
 }

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.lab.Scenario;
 import spoonfall.log.CookRecord;
 import spoonfall.log.RecordedTrace;

@@ -3,13 +3,14 @@ package spoonfall.cook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.probe.Reading;
 
 /**
  * A whole cook whose readings are drawn by hand, one a second. Water boils at 100 °C and the preserve sets at 104 °C, as in
  * {@link MadePan}.
  */
-final class MadeCook {
+public final class MadeCook {
     private final CookMonitor monitor;
     private final List<CookEvent> events = new ArrayList<>();
     private int t;
@@ -19,32 +20,32 @@ final class MadeCook {
     }
 
     /** A cook in which nothing was read yet. */
-    static MadeCook begun() {
+    public static MadeCook begun() {
         return begun(MadePan.SETTINGS);
     }
 
     /** The same of another preserve. */
-    static MadeCook begun(CookSettings settings) {
+    public static MadeCook begun(CookSettings settings) {
         return new MadeCook(settings, ProbeTrust.unchecked("pan"));
     }
 
     /** The same with a thermometer that somebody reads by hand. */
-    static MadeCook byHand() {
+    public static MadeCook byHand() {
         return new MadeCook(MadePan.SETTINGS, ProbeTrust.byHand("pan"));
     }
 
     /** A pan that has been boiling for so many seconds. */
-    static MadeCook boiling(int seconds) {
+    public static MadeCook boiling(int seconds) {
         return begun().watch(seconds, MadeCook::boilsC);
     }
 
     /** Where a pan boils that began 1.5 °C above water and climbs by 0.1 °C a minute, with its bubbles. */
-    static double boilsC(double t) {
+    public static double boilsC(double t) {
         return 101.5 + MadePan.CLIMBS_PER_MIN_C * t / 60 + 0.02 * Math.sin(1.7 * t);
     }
 
     /** Lets so many seconds pass, with a reading at the beginning of each, by the second of the cook. */
-    MadeCook watch(int seconds, DoubleUnaryOperator readC) {
+    public MadeCook watch(int seconds, DoubleUnaryOperator readC) {
         for (int i = 0; i < seconds; i++) {
             events.addAll(monitor.accept(Reading.good("pan", nanos(), readC.applyAsDouble(t), "")));
             t++;
@@ -54,14 +55,14 @@ final class MadeCook {
     }
 
     /** Lets so many seconds pass without a reading. */
-    MadeCook silent(int seconds) {
+    public MadeCook silent(int seconds) {
         t += seconds;
         events.addAll(monitor.advanceTo(nanos()));
         return this;
     }
 
     /** Somebody types what it shows every so many seconds, until {@code untilS}. */
-    MadeCook typed(int everyS, int untilS, DoubleUnaryOperator shownC) {
+    public MadeCook typed(int everyS, int untilS, DoubleUnaryOperator shownC) {
         while (t < untilS) {
             watch(1, shownC).silent(everyS - 1);
         }
@@ -69,17 +70,17 @@ final class MadeCook {
     }
 
     /** What a thermometer shows whose marks are half a degree apart. */
-    static DoubleUnaryOperator coarse(DoubleUnaryOperator readC) {
+    public static DoubleUnaryOperator coarse(DoubleUnaryOperator readC) {
         return t -> Math.rint(2 * readC.applyAsDouble(t)) / 2;
     }
 
     /** Somebody says something of a set test. */
-    MadeCook say(TestWord word) {
+    public MadeCook say(TestWord word) {
         events.addAll(monitor.say(word, nanos()));
         return this;
     }
 
-    long nanos() {
+    public long nanos() {
         return t * 1_000_000_000L;
     }
 
@@ -88,37 +89,37 @@ final class MadeCook {
     }
 
     /** The alarm of that name, which stands. */
-    CookAlarm alarm(AlarmName name) {
+    public CookAlarm alarm(AlarmName name) {
         return monitor.alarms().stream()
                 .filter(alarm -> alarm.name() == name)
                 .findFirst()
                 .orElseThrow();
     }
 
-    CookMonitor monitor() {
+    public CookMonitor monitor() {
         return monitor;
     }
 
-    CookStatus status() {
+    public CookStatus status() {
         return monitor.status();
     }
 
     /** Everything that happened. */
-    List<CookEvent> events() {
+    public List<CookEvent> events() {
         return events;
     }
 
     /** What happened since {@code sinceT}. */
-    List<CookEvent> eventsSince(double sinceT) {
+    public List<CookEvent> eventsSince(double sinceT) {
         return events.stream().filter(event -> event.t() >= sinceT).toList();
     }
 
-    List<AlarmName> raised() {
+    public List<AlarmName> raised() {
         return Cooks.raised(events);
     }
 
     /** What was raised since {@code sinceT}. */
-    List<AlarmName> raisedSince(double sinceT) {
+    public List<AlarmName> raisedSince(double sinceT) {
         return Cooks.raised(eventsSince(sinceT));
     }
 }

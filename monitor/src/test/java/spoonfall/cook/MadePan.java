@@ -2,16 +2,20 @@ package spoonfall.cook;
 
 import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
+import spoonfall.cook.forecast.Forecaster;
+import spoonfall.cook.signal.Senses;
+import spoonfall.cook.signal.Signals;
+import spoonfall.cook.stage.Stages;
 
 /**
  * A pan whose readings are drawn by hand, one a second, with what the package makes of them: its signals, its stage and what is
  * known of its water. Water boils at 100 °C and the preserve sets at 104 °C.
  */
-final class MadePan {
-    static final CookSettings SETTINGS = new CookSettings(WaterBoil.measured(100, 0), 4, 1);
+public final class MadePan {
+    public static final CookSettings SETTINGS = new CookSettings(WaterBoil.measured(100, 0), 4, 1);
 
     /** How fast it climbs by itself, in °C a minute. */
-    static final double CLIMBS_PER_MIN_C = 0.1;
+    public static final double CLIMBS_PER_MIN_C = 0.1;
 
     private final DoubleUnaryOperator readC;
     private final Senses senses = new Senses(Pace.BY_ITSELF);
@@ -25,12 +29,12 @@ final class MadePan {
     }
 
     /** A pan that boils {@code fromC} above water and climbs steadily; {@code faultC} is added to what is read. */
-    static MadePan climbing(double fromC, DoubleUnaryOperator faultC) {
+    public static MadePan climbing(double fromC, DoubleUnaryOperator faultC) {
         return new MadePan(t -> 100 + fromC + CLIMBS_PER_MIN_C * t / 60 + faultC.applyAsDouble(t) + bubblesC(t));
     }
 
     /** The same from {@code sinceT} on with another pace, in °C a minute, instead of its climb. */
-    static MadePan climbing(double fromC, double sinceT, double thenPerMinC) {
+    public static MadePan climbing(double fromC, double sinceT, double thenPerMinC) {
         return climbing(fromC, t -> Math.max(0, t - sinceT) * (thenPerMinC - CLIMBS_PER_MIN_C) / 60);
     }
 
@@ -39,12 +43,12 @@ final class MadePan {
     }
 
     /** Lets it be watched up to {@code untilT}. */
-    MadePan watch(double untilT) {
+    public MadePan watch(double untilT) {
         return watch(untilT, signals -> {});
     }
 
     /** The same; {@code second} is told of every second that has ended. */
-    MadePan watch(double untilT, Consumer<Signals> second) {
+    public MadePan watch(double untilT, Consumer<Signals> second) {
         while (t < untilT) {
             double c = readC.applyAsDouble(t);
             senses.accept(c);
@@ -58,19 +62,19 @@ final class MadePan {
         return this;
     }
 
-    double t() {
+    public double t() {
         return t;
     }
 
-    Signals now() {
+    public Signals now() {
         return now;
     }
 
-    Stages stages() {
+    public Stages stages() {
         return stages;
     }
 
-    Forecaster forecaster() {
+    public Forecaster forecaster() {
         return forecaster;
     }
 }

@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.cook.signal.Signals;
+import spoonfall.cook.watch.Standstill;
 import spoonfall.lab.Scenario;
 import spoonfall.log.TraceReplay;
 import spoonfall.probe.trace.Trace;

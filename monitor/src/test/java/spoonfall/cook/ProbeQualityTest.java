@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;

@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.probe.Reading;
 
 /**

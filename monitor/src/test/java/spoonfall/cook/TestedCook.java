@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import spoonfall.alarm.AlarmChange;
+import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.lab.HandledPan;
 import spoonfall.lab.PanSettings;
 import spoonfall.probe.Reading;

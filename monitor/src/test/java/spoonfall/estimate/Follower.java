@@ -2,34 +2,35 @@ package spoonfall.estimate;
 
 import java.util.Optional;
 import java.util.function.DoublePredicate;
+import spoonfall.estimate.filter.Arrival;
 
 /** Shows a steady pan to an estimator, tenth of a second by tenth, as a monitor would. */
-final class Follower {
-    static final double GEL_RISE_C = 8 / 1.8;
+public final class Follower {
+    public static final double GEL_RISE_C = 8 / 1.8;
     private static final double SETTLED_S = 15;
     private static final double DIP_C = 0.5;
 
-    final SteadyPan pan;
-    final PanEstimator estimator = new PanEstimator(SteadyPan.PRESSURE_PA, 0.1, false);
+    public final SteadyPan pan;
+    public final PanEstimator estimator = new PanEstimator(SteadyPan.PRESSURE_PA, 0.1, false);
     private final int everyTenths;
     private int tenths;
 
-    Follower(SteadyPan pan, double periodS) {
+    public Follower(SteadyPan pan, double periodS) {
         this.pan = pan;
         everyTenths = (int) Math.round(10 * periodS);
     }
 
-    double t() {
+    public double t() {
         return tenths / 10.0;
     }
 
     /** Goes on for so long. */
-    Follower forS(double seconds) {
+    public Follower forS(double seconds) {
         return forS(seconds, t -> true, t -> false);
     }
 
     /** Goes on for so long, with readings and stirs at those times only. */
-    Follower forS(double seconds, DoublePredicate reads, DoublePredicate stirred) {
+    public Follower forS(double seconds, DoublePredicate reads, DoublePredicate stirred) {
         double untilT = t() + seconds;
         while (t() < untilT - 0.05) {
             tenths++;
@@ -48,11 +49,11 @@ final class Follower {
     }
 
     /** The pan boils no more: what was known of it is forgotten. */
-    void leave() {
+    public void leave() {
         estimator.endSecond(t(), false, false, false, 0.01);
     }
 
-    Optional<Arrival> arrival() {
+    public Optional<Arrival> arrival() {
         return estimator.arrival(t(), GEL_RISE_C);
     }
 
@@ -61,7 +62,7 @@ final class Follower {
     }
 
     /** By which part of the true time the forecast is off; positive when it is late. */
-    double error() {
+    public double error() {
         return arrival().orElseThrow().s() / trulyS() - 1;
     }
 }

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import spoonfall.estimate.filter.Arrival;
+import spoonfall.estimate.filter.Boil;
 import spoonfall.lab.varied.CookKind;
 import spoonfall.lab.varied.VariedCook;
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
+import spoonfall.estimate.burner.DippingPoints;
 
 /**
  * Where the estimator takes a steady pan to be whose readings are coarse, or hotter than the pan for a while (seeds 1 to 20). What

@@ -8,6 +8,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.estimate.filter.Arrival;
 import spoonfall.physics.Air;
 import spoonfall.physics.GelPoint;
 import spoonfall.physics.Syrup;

@@ -9,8 +9,8 @@ import spoonfall.physics.Syrup;
  * A boiling pan made from the physics alone: 26.6 g of water leave a minute for each net kW (IAPWS latent heat), the
  * syrup boils where Norrish says, and acid of pH 3.1 inverts its sugar. Its thermometer is late by 6.5 s and noisy.
  */
-final class SteadyPan {
-    static final double PRESSURE_PA = Air.pressurePa(0);
+public final class SteadyPan {
+    public static final double PRESSURE_PA = Air.pressurePa(0);
     private static final double WATER_KG_PER_MIN_KW = 26.6e-3;
     private static final double PH = 3.1;
     private static final double LAG_S = 6.5;
@@ -44,16 +44,16 @@ final class SteadyPan {
     }
 
     /** Two kilograms of marmalade on a home hob. */
-    static SteadyPan usual(long seed) {
+    public static SteadyPan usual(long seed) {
         return new SteadyPan(2.1, 0.40, 1.35, 0.06, seed);
     }
 
-    void heat(double netKw) {
+    public void heat(double netKw) {
         kw = netKw;
     }
 
     /** Lets a tenth of a second pass. */
-    void step() {
+    public void step() {
         massKg -= WATER_KG_PER_MIN_KW * kw * STEP_S / 60;
         double boilsAtC = Syrup.boilingPointC(PRESSURE_PA, solids(), inverted);
         inverted = Inversion.after(inverted, STEP_S / 60, boilsAtC, solids(), PH);
@@ -61,7 +61,7 @@ final class SteadyPan {
     }
 
     /** Goes on for a second. */
-    void second() {
+    public void second() {
         for (int tenth = 0; tenth < 10; tenth++) {
             step();
         }
@@ -76,12 +76,12 @@ final class SteadyPan {
     }
 
     /** What the thermometer shows, in steps of 0.01 °C; the top is cooler by {@code dipC} after a stir. */
-    double shownC(double dipC) {
+    public double shownC(double dipC) {
         return Math.rint((shownC - dipC + noiseC * random.nextGaussian()) * 100) / 100;
     }
 
     /** In how many seconds it will truly rise by so much if the heat stays as it is. */
-    double trulyS(double goalC) {
+    public double trulyS(double goalC) {
         SteadyPan ahead = new SteadyPan(this);
         double s = 0;
         while (ahead.riseC() < goalC) {

@@ -10,9 +10,9 @@ import spoonfall.afternoon.Afternoon;
 import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
-import spoonfall.cook.HowLong;
 import spoonfall.cook.Stage;
 import spoonfall.cook.WentIn;
+import spoonfall.cook.calm.HowLong;
 import spoonfall.probe.Quality;
 
 /** What is said of an afternoon. */

@@ -1,0 +1,58 @@
+package spoonfall.cook.watch;
+
+import spoonfall.cook.alarm.AlarmText;
+import spoonfall.cook.signal.Signals;
+import spoonfall.series.Slots;
+import spoonfall.series.Track;
+
+/** Remembers the way here, to say since when a pan that does not climb has stood still or cooled, and by how much. */
+public final class Standstill {
+    private static final double KEEP_S = 1200;
+    private static final double PEAK_S = 600;
+
+    /** Less than this is not a change of the pan. */
+    private static final double LEAST_C = 0.15;
+
+    /** So long it takes at least to see that a pan stands still. */
+    private static final double LEAST_S = 90;
+
+    private final Track trend = new Track(KEEP_S);
+    private final Slots slots = new Slots();
+
+    /** Forgets the way here. */
+    public void restart() {
+        trend.clear();
+    }
+
+    /** Takes note of where the pan is. */
+    public void endSecond(Signals now) {
+        if (slots.begins(now.t())) {
+            trend.add(now.t(), now.trendC());
+        }
+    }
+
+    /** What to say of a pan that does not climb; {@code inWindow} whether it had come to the test window. */
+    public AlarmText text(Signals now, boolean cooling, boolean inWindow) {
+        if (cooling) {
+            double peakC =
+                    Math.max(now.trendC(), trend.highestSince(now.t() - PEAK_S).orElse(now.trendC()));
+            double sinceT = trend.latestAtLeast(peakC - tellC(now)).orElse(now.t());
+            return AlarmText.cooling(peakC - Math.min(now.levelC(), now.trendC()), sinceT, inWindow);
+        }
+        return AlarmText.standingStill(stoodForS(now));
+    }
+
+    /** What to say of one that stands {@code byC} short of the gel point that was called. */
+    public AlarmText shortText(Signals now, double byC) {
+        return AlarmText.standingShort(stoodForS(now), byC);
+    }
+
+    private double stoodForS(Signals now) {
+        double sinceT = trend.latestAtMost(now.trendC() - tellC(now)).orElse(now.t());
+        return Math.max(LEAST_S, now.t() - sinceT);
+    }
+
+    private static double tellC(Signals now) {
+        return Math.max(LEAST_C, now.knownStepC());
+    }
+}

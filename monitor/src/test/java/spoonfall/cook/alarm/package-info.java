@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cook.alarm;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cook.calm;
+
+import org.jspecify.annotations.NullMarked;

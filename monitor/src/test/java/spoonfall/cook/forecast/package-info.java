@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cook.forecast;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cook.monitor;
+
+import org.jspecify.annotations.NullMarked;

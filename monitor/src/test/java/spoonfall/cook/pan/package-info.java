@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cook.pan;
+
+import org.jspecify.annotations.NullMarked;

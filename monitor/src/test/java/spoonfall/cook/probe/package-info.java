@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cook.probe;
+
+import org.jspecify.annotations.NullMarked;

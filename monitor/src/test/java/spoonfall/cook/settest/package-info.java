@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cook.settest;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cook.signal;
+
+import org.jspecify.annotations.NullMarked;

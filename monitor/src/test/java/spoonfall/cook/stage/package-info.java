@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cook.stage;
+
+import org.jspecify.annotations.NullMarked;

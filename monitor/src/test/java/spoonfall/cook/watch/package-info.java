@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cook.watch;
+
+import org.jspecify.annotations.NullMarked;

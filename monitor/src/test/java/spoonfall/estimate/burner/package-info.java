@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.estimate.burner;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.estimate.filter;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.estimate.points;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.estimate.standing;
+
+import org.jspecify.annotations.NullMarked;

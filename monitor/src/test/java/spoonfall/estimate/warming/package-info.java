@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.estimate.warming;
+
+import org.jspecify.annotations.NullMarked;

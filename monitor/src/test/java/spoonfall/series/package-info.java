@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.series;
+
+import org.jspecify.annotations.NullMarked;
