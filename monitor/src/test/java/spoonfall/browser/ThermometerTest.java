@@ -120,7 +120,8 @@ final class ThermometerTest {
             clip.say(84, 1);
         }
         assertThat(part(page, "other-probes")).hasText("clip: 84.0 °C");
-        assertThat(part(page, "call-title")).containsText("clip");
+        assertThat(part(page, "call-title")).hasText("Two thermometers in one pan differ by 4.0°.");
+        assertThat(part(page, "call-why")).containsText("clip");
         part(page, "to-thermometer").click();
         // a call takes the top of every view
         assertThat(part(page, "acknowledge")).isVisible();
