@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.alarm.AlarmState;
 import spoonfall.lab.varied.CookKind;
 import spoonfall.lab.varied.VariedCook;
 import spoonfall.probe.trace.Trace;
@@ -101,6 +102,44 @@ class GelCallTest {
 
         assertThat(Cooks.raisedT(cook.events(), AlarmName.PAST_GEL_POINT).orElseThrow())
                 .isBetween(thereT, latestT);
+    }
+
+    /** In a boil past its set the probe slips into the steam or onto the table, or falls silent, and nothing is seen of the pan. */
+    @ParameterizedTest(name = "{0} °C with a time constant of {1} s")
+    @CsvSource({"22, 15", "22, 30", "80, 20", "60, 60", "NaN, 1"})
+    void pastItsSet_aPanThatIsSeenNoMore_isToComeOffTheHeatAllTheSame(double aroundC, double lagS) {
+        int slipsT = 780;
+        MadeCook cook = MadeCook.begun().watch(slipsT, GelCallTest::boilsOnC);
+        assertThat(cook.raised()).contains(AlarmName.PAST_GEL_POINT);
+
+        double fromC = boilsOnC(slipsT);
+        if (Double.isNaN(aroundC)) {
+            cook.silent(600);
+        } else {
+            cook.watch(600, t -> aroundC + (fromC - aroundC) * Math.exp(-(t - slipsT) / lagS));
+        }
+
+        assertThat(cook.alarm(AlarmName.PAST_GEL_POINT).state()).isEqualTo(AlarmState.UNACKNOWLEDGED);
+        assertThat(cook.status().stage()).isNotEqualTo(Stage.OFF_THE_HEAT);
+        assertThat(cook.raisedSince(slipsT))
+                .containsExactly(Double.isNaN(aroundC) ? AlarmName.PROBE_SILENT : AlarmName.PROBE_OUT_OF_PAN);
+    }
+
+    /** The same pan, taken off the heat. */
+    @Test
+    void pastItsSet_aPanThatComesOffTheHeat_isCalledNoMore() {
+        int offT = 780;
+        MadeCook cook = MadeCook.begun().watch(offT, GelCallTest::boilsOnC);
+        double fromC = boilsOnC(offT);
+        cook.watch(120, t -> 20 + (fromC - 20) * Math.exp(-(t - offT) / 600));
+
+        assertThat(cook.alarm(AlarmName.PAST_GEL_POINT).state()).isEqualTo(AlarmState.RETURNED);
+        assertThat(cook.status().stage()).isEqualTo(Stage.OFF_THE_HEAT);
+        assertThat(cook.raisedSince(offT)).isEmpty();
+    }
+
+    private static double boilsOnC(double t) {
+        return 101.5 + 0.3 * t / 60 + 0.02 * Math.sin(1.7 * t);
     }
 
     @Test

@@ -260,10 +260,10 @@ public final class PanAlarms {
         Optional<Suppression> unforeseen = windowUnseen ? Optional.empty() : blind;
         Optional<Suppression> startSetTests = either(either(tooLate, atGel), unforeseen);
         Optional<Suppression> gelPoint = either(tooLate, blind);
-        Optional<Suppression> pastGelPoint = either(testing, blind);
         Optional<Suppression> stalled = either(either(setOrBlind, tested), chilled);
-        if (!reasons.are(startSetTests, gelPoint, pastGelPoint, stalled, setOrBlind, set)) {
-            reasons = new Reasons(startSetTests, gelPoint, pastGelPoint, stalled, setOrBlind, set);
+        // who sees the pan no more must still be told to take it off: it was past its set when it was seen last
+        if (!reasons.are(startSetTests, gelPoint, testing, stalled, setOrBlind, set)) {
+            reasons = new Reasons(startSetTests, gelPoint, testing, stalled, setOrBlind, set);
             suppress(t, reasons, events);
         }
     }

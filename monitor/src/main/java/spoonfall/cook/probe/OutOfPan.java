@@ -19,6 +19,9 @@ final class OutOfPan {
     private static final double SURE_FALL_C = 30;
     private static final double LEAST_FALL_C = 4;
 
+    /** A pan that comes off the heat falls too, but not as far in that time. */
+    private static final double LEAST_FALL_PAST_THE_SET_C = 10;
+
     /** The tip near the base is hotter than the pan by so much, and that is nothing. */
     private static final double HOTTER_C = 1.5;
 
@@ -113,7 +116,8 @@ final class OutOfPan {
      *     infinite while nothing is known
      */
     Condition judge(double t, Stage stage, Signals signals, double panC) {
-        // a pan past its set was called off the heat: what falls then is most likely the pan
+        // a pan past its set was called off the heat: what falls then is most likely the pan, unless it falls as none
+        // can
         toComeOff = stage == Stage.PAST_GEL_POINT || (toComeOff && stage == Stage.OFF_THE_HEAT);
         boolean nothingFell = beforeC.isEmpty() && Double.isNaN(fellT) && roughPeakC - lastC < ROUGH_FALL_C;
         if (nothingFell) {
@@ -128,7 +132,7 @@ final class OutOfPan {
         if (beforeC.isPresent()) {
             return whileOut(t, nowC, signals);
         }
-        if (Double.isNaN(fellT) && (stage == Stage.WAITING || toComeOff || !falls(t, nowC, panC))) {
+        if (Double.isNaN(fellT) && (stage == Stage.WAITING || !falls(t, nowC, panC))) {
             return Condition.ABSENT;
         }
         ways.read(values, fellFromC, signals.stepC());
@@ -187,11 +191,12 @@ final class OutOfPan {
     private boolean falls(double t, double nowC, double panC) {
         double sinceT = Math.min(t - FALL_WITHIN_S, beforeLatestT());
         double highestC = values.highestBetween(sinceT, t).orElse(nowC);
-        if (highestC - nowC < LEAST_FALL_C) {
+        double leastC = toComeOff ? LEAST_FALL_PAST_THE_SET_C : LEAST_FALL_C;
+        if (highestC - nowC < leastC) {
             return false; // no need to ask for the peak, which is lower than the highest
         }
         double peakC = Math.min(peakC(t, sinceT, nowC), panC + HOTTER_C);
-        if (peakC - nowC < LEAST_FALL_C) {
+        if (peakC - nowC < leastC) {
             return false;
         }
         fellT = t;

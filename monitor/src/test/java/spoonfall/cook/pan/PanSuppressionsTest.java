@@ -130,7 +130,7 @@ final class PanSuppressionsTest {
         // set, tested, off, cold, past, gel, silent, out
         "START_SET_TESTS,  SET, SET_TEST, -, -, PAST_GEL_POINT, GEL_POINT, PROBE_SILENT, PROBE_OUT_OF_PAN",
         "GEL_POINT,        SET, SET_TEST, -, -, PAST_GEL_POINT, -, PROBE_SILENT, PROBE_OUT_OF_PAN",
-        "PAST_GEL_POINT,   SET, SET_TEST, -, -, -, -, PROBE_SILENT, PROBE_OUT_OF_PAN",
+        "PAST_GEL_POINT,   SET, SET_TEST, -, -, -, -, -, -",
         "STALLED,          SET, SET_TEST, SET_TEST, COLD_ADDED, -, -, PROBE_SILENT, PROBE_OUT_OF_PAN",
         "SCORCH_RISK,      SET, -, -, -, -, -, PROBE_SILENT, PROBE_OUT_OF_PAN",
         "PROBE_SILENT,     SET, -, -, -, -, -, -, -",
@@ -169,8 +169,7 @@ final class PanSuppressionsTest {
         "START_SET_TESTS, GEL, SILENT, GEL_POINT",
         "GEL_POINT, TESTED, PAST, SET_TEST",
         "GEL_POINT, PAST, SILENT, PAST_GEL_POINT",
-        "PAST_GEL_POINT, TESTED, SILENT, SET_TEST",
-        "PAST_GEL_POINT, SILENT, OUT, PROBE_SILENT",
+        "GEL_POINT, SILENT, OUT, PROBE_SILENT",
         "STALLED, SET, SILENT, SET",
         "STALLED, SILENT, TESTED, PROBE_SILENT",
         "STALLED, TESTED, COLD, SET_TEST",

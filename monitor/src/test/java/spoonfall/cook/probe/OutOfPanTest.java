@@ -69,13 +69,19 @@ final class OutOfPanTest {
         assertThat(new OutOfPanTest().out(20, s -> Math.min(29.5, 10 * s))).isEqualTo(-1);
     }
 
-    @Test
-    void whatFallsOnceThePanIsPastItsSet_isThePanThatCameOff() {
-        stage = Stage.PAST_GEL_POINT;
-        assertThat(out(30, cooling(70, 20))).isEqualTo(-1);
-        OutOfPanTest atTheSet = new OutOfPanTest();
-        atTheSet.stage = Stage.AT_GEL_POINT;
-        assertThat(atTheSet.out(30, cooling(70, 20))).isBetween(5, 12);
+    @ParameterizedTest(name = "{0}, towards {1} °C less with a time constant of {2} s: {3}")
+    @CsvSource({
+        "PAST_GEL_POINT, 80, 240, false",
+        "PAST_GEL_POINT, 80, 250, false",
+        "AT_GEL_POINT, 80, 240, true",
+        "PAST_GEL_POINT, 80, 15, true",
+        "PAST_GEL_POINT, 80, 60, true",
+        "PAST_GEL_POINT, 25, 30, true"
+    })
+    void pastItsSet_aPanThatFallsCameOffTheHeat_unlessItFallsAsNonePanCan(
+            Stage at, double colderC, double overS, boolean out) {
+        stage = at;
+        assertThat(out(80, cooling(colderC, overS)) > 0).isEqualTo(out);
     }
 
     @Test
