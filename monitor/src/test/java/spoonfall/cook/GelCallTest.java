@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -102,6 +103,31 @@ class GelCallTest {
 
         assertThat(Cooks.raisedT(cook.events(), AlarmName.PAST_GEL_POINT).orElseThrow())
                 .isBetween(thereT, latestT);
+    }
+
+    /**
+     * Its heat was turned down to two fifths, for ten minutes or for good, and meanwhile the reading rises by 0.8 °C within twenty seconds and stays there. What
+     * the filters know is taken from the pan before, and no climb makes up for that much.
+     */
+    @ParameterizedTest(name = "for {0} s, seed {2}")
+    @CsvSource({"600, 780, 0", "600, 780, 1", "3000, 900, 1"})
+    void aPanThatLostSomeOfItsHeat_isNotTakenToWhereAReadingShifted(int lowForS, int shiftsT, long seed) {
+        double gelT = 0;
+        while (turnedDownC(gelT, lowForS) < 104) {
+            gelT++;
+        }
+        Random noise = new Random(seed);
+        MadeCook cook = MadeCook.begun().watch((int) (gelT - TOO_EARLY_S), t -> {
+            double shiftC = Math.max(0, Math.min(0.8, 0.8 * (t - shiftsT) / 20));
+            return Math.rint(10 * (turnedDownC(t, lowForS) + shiftC + 0.05 * noise.nextGaussian())) / 10;
+        });
+
+        assertThat(cook.raised()).doesNotContain(AlarmName.GEL_POINT, AlarmName.PAST_GEL_POINT);
+    }
+
+    private static double turnedDownC(double t, double lowForS) {
+        double downS = Math.max(0, Math.min(lowForS, t - 480));
+        return 101.5 + 0.12 * (t - 0.6 * downS) / 60;
     }
 
     /** In a boil past its set the probe slips into the steam or onto the table, or falls silent, and nothing is seen of the pan. */

@@ -22,6 +22,9 @@ final class HeatBack {
     /** What lies so much above what is known may be climbing faster than that. */
     private static final double BEHIND_C = 0.08;
 
+    /** What lies so far above it was no climb that nobody saw: the reading jumped, or is its base's. */
+    private static final double FAR_BEHIND_C = 0.5;
+
     private static final double OUTRUNS_TIMES = 1.5;
     private static final double OUTRUNS_ERRORS = 3;
 
@@ -71,7 +74,8 @@ final class HeatBack {
 
     /** Whether a pan that lost some of its heat, and reads {@code riseC}, may be climbing faster than is known. */
     boolean mayOutrun(double riseC, FilterBank bank) {
-        return bank.v() < LESS_PART * usualV && riseC - bank.riseC() > BEHIND_C;
+        double behindC = riseC - bank.riseC();
+        return bank.v() < LESS_PART * usualV && behindC > BEHIND_C && behindC < FAR_BEHIND_C;
     }
 
     /** Whether its latest readings surely climb faster than is known and by half of the usual pace, and no faster than they may with the heat that it had. */
