@@ -143,7 +143,7 @@ public final class PanWatch {
                 solids,
                 fresh && !tests.paused() ? forecast(t) : Optional.empty(),
                 fresh ? wentIn() : WentIn.NOTHING,
-                stages.reachedWindow());
+                stages.wasClose());
     }
 
     private WentIn wentIn() {

@@ -30,6 +30,7 @@ public final class Stages {
     private double candidateSinceT;
     private boolean boiled;
     private boolean reachedWindow;
+    private boolean wasClose;
     private double boilingSinceT;
     private Stage beforeTheEnd = Stage.WAITING;
 
@@ -48,9 +49,14 @@ public final class Stages {
         return boiled;
     }
 
-    /** Whether the test window was ever reached. */
+    /** Whether the test window of the gel point that it is after now was ever reached. */
     public boolean reachedWindow() {
         return reachedWindow;
+    }
+
+    /** Whether that of any gel point was: a test that finds it short of its set moves that, and not the pan. */
+    public boolean wasClose() {
+        return wasClose;
     }
 
     /** The gel point is another one from now on: where the pan stands is judged anew. Returns whether the stage changed. */
@@ -107,6 +113,7 @@ public final class Stages {
         stage = candidate;
         boiled |= stage.boiling();
         reachedWindow |= stage == Stage.TEST_WINDOW || stage.atOrPastGelPoint();
+        wasClose |= reachedWindow;
         return true;
     }
 

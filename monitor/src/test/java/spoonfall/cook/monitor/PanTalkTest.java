@@ -69,6 +69,20 @@ final class PanTalkTest {
         assertThat(out.riseC()).isEmpty();
     }
 
+    /** The answer moves the gel point on: the pan that stands off the heat is still one that is close to setting. */
+    @Test
+    void aPanThatWasTestedInItsWindow_wasClose_alsoAfterTheAnswer() {
+        MadeCook cook = MadeCook.boiling(900).watch(300, MadeCook::boilsC);
+        assertThat(cook.status().wasClose()).isTrue();
+        begin(cook);
+        cook.watch(100, t -> 103.5 - 0.05 * (t - 1200));
+        assertThat(cook.status().stage()).isEqualTo(Stage.OFF_THE_HEAT);
+        cook.say(TestWord.seen("a", TestAnswer.THICKENS)).watch(5, t -> 98.5);
+        assertThat(cook.status().stage()).isEqualTo(Stage.OFF_THE_HEAT);
+        assertThat(cook.status().wasClose()).isTrue();
+        assertThat(MadeCook.boiling(600).status().wasClose()).isFalse();
+    }
+
     @ParameterizedTest(name = "by {0} °C: {1} °C")
     @CsvSource({"0.5, 94.5", "0.6, 95"})
     void ofAPanOfWhichNothingIsKnown_aFallOfMoreThanHalfADegreeIsSeen(double byC, double expectedC) {
