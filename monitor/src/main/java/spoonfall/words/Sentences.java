@@ -54,7 +54,12 @@ final class Sentences {
                         ? new Saying("The first reading is in.", "", MORE_READINGS)
                         : Saying.of("Listening to the probe.", "");
             case WARMING ->
-                new Saying("Warming up.", "", "Nothing to do yet. If its sugar is in, stir until it has melted.");
+                new Saying(
+                        "Warming up.",
+                        "",
+                        status.wasClose()
+                                ? "Hot sugar sticks and burns."
+                                : "Nothing to do yet. If its sugar is in, stir until it has melted.");
             case SIMMERING -> new Saying("Simmering.", "", "When the sugar goes in, stir until it has melted.");
             case COMING_TO_THE_BOIL -> new Saying("Coming to the boil.", "", "Stir the base now and then.");
             case ROLLING_BOIL -> boiling(expected, slow);

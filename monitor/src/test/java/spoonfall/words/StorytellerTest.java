@@ -128,6 +128,31 @@ final class StorytellerTest {
                 .allMatch(said -> said.t() > sugarT && said.t() < sugarT + 240);
     }
 
+    @ParameterizedTest(name = "was close {0}: {1}")
+    @CsvSource({
+        "false, 'Nothing to do yet. If its sugar is in, stir until it has melted.'",
+        "true, Hot sugar sticks and burns."
+    })
+    void aPanThatWarmsAfterItWasClose_isNotAskedForSugar(boolean wasClose, String note) {
+        CookStatus warming = new CookStatus(
+                100,
+                OptionalDouble.of(88.2),
+                Quality.GOOD,
+                Optional.of(new CookStatus.Seen(100, 88.2)),
+                Stage.WARMING,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                WentIn.NOTHING,
+                wasClose);
+        CookSettings settings = CookSettings.defaults();
+        SetTestsNow untested = new SetTestsNow(List.of(), settings, settings.riseC(), OptionalDouble.empty());
+        Saying saying =
+                new Storyteller(settings).tell(warming, List.of(), untested).saying();
+        assertThat(saying.state()).isEqualTo("Warming up.");
+        assertThat(saying.note()).isEqualTo(note);
+    }
+
     @Test
     void aSilentProbe_isSaidWithWhatWasLastSeen() {
         CookStatus silent = new CookStatus(
