@@ -44,6 +44,15 @@ test('of a step that only the pan can time no usual minutes are shown', () => {
   assert.deepEqual([row.when, row.what, row.how], ['', 'Test the set', 'not known yet']);
 });
 
+test('of a step of which only the least is known no time is shown, and of one that is being done neither', () => {
+  const said = (more) => {
+    const row = rows({ ...afternoon, steps: afternoon.steps.map((one) => (one.id === 'test' ? { ...one, ...more } : one)) }).find(({ id }) => id === 'test');
+    return [row.when, row.what, row.how];
+  };
+  assert.deepEqual(said({ leastMinutes: 5 }), ['', 'Test the set', 'in more than 5 min']);
+  assert.deepEqual(said({ dueT: null, forecast: false, known: false }), ['', 'Test the set', '']);
+});
+
 test('a preparation whose time went by stands before its step', () => {
   const past = { ...afternoon, preparations: [{ ...afternoon.preparations[0], state: 'skipped', dueT: null }] };
   const row = rows(past)[3];

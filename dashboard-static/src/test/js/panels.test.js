@@ -20,6 +20,7 @@ test('what comes up says when, and in how long as precisely as it is known', () 
   const step = { t: 2580, text: 'Test the set', state: 'later' };
   assert.deepEqual(stepWords(step, 1980, at), ['later', '17:43', 'Test the set', 'in 10 min']);
   assert.deepEqual(stepWords({ ...step, leastMinutes: 5, mostMinutes: 20 }, 1980, at), ['later', '17:43', 'Test the set', 'in 5 to 20 min']);
+  assert.deepEqual(stepWords({ ...step, leastMinutes: 5 }, 1980, at), ['later', '', 'Test the set', 'in more than 5 min']);
   assert.deepEqual(stepWords({ ...step, known: false }, 1980, at), ['later', '', 'Test the set', 'not known yet']);
   assert.deepEqual(stepWords({ ...step, fromT: 2520, untilT: 2700 }, 1980, at), ['later', '17:43', 'Test the set, 17:42 to 17:45', 'in 10 min']);
   assert.deepEqual(stepWords({ ...step, t: 1800, state: 'done' }, 1980, at), ['done', '17:30', 'Test the set', 'done']);

@@ -48,6 +48,12 @@ test('of a range its middle counts', () => {
   assert.deepEqual(said.map((all) => all.length), [0, 0, 1, 0, 1]);
 });
 
+test('what is only more than so much is no news', () => {
+  const act = (when) => [20, { saying: { ...boiling, act: `Set tests ${when}.` } }];
+  const said = told([[1, {}], act('in more than 5 minutes'), act('in about 10 minutes'), act('in more than 5 minutes')]);
+  assert.deepEqual(said.map((all) => all.length), [0, 0, 1, 0]);
+});
+
 test('what to do is said when it changes, and a state only when there is nothing to do', () => {
   const said = told([
     [1, {}],

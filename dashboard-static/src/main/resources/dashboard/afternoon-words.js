@@ -1,6 +1,6 @@
 // What is said of the afternoon's steps. Pure.
 
-import { clock, fill, inMinutes } from './words.js';
+import { clock, fill, inMinutes, inMinutesBetween } from './words.js';
 
 /** An interval that is narrower than this is not worth reading; and beyond the set it is always the same. */
 const LEAST_WIDTH_S = 120;
@@ -47,7 +47,10 @@ function row(line, { t, startedAtMs }) {
       return { ...base, when: at(line.begunT), how: 'now' };
     case 'later':
       if (line.known === false) {
-        return { ...base, when: '', how: 'not known yet' };
+        return { ...base, when: '', how: line.dueT === null ? '' : 'not known yet' };
+      }
+      if (line.leastMinutes !== undefined) {
+        return { ...base, when: '', how: inMinutesBetween(line.leastMinutes, undefined) };
       }
       return { ...base, when: at(line.dueT), what: line.name + range(line, at), how: inMinutes(line.dueT - t) };
     default: {

@@ -120,6 +120,9 @@ export function stepWords(step, now, at) {
   if (step.known === false) {
     return [step.state, '', step.text, 'not known yet'];
   }
+  if (step.leastMinutes !== undefined && step.mostMinutes === undefined) {
+    return [step.state, '', step.text, inMinutesBetween(step.leastMinutes, undefined)];
+  }
   const how = step.leastMinutes === undefined ? inMinutes(step.t - now) : inMinutesBetween(step.leastMinutes, step.mostMinutes);
   return [step.state, clock(step.t, at), step.text + range, step.state === 'done' ? 'done' : how];
 }

@@ -3,7 +3,7 @@
 import { clock } from './words.js';
 
 const MARK = /\{(temp|diff|clock):(-?[0-9.]+)\}/g;
-const WHEN = /in about (?:a|(\d+)) minutes?|(?:in (\d+) to|within) (\d+) minutes|any moment now/;
+const WHEN = /in about (?:a|(\d+)) minutes?|(?:in (\d+) to|within) (\d+) minutes|in (more) than \d+ minutes|any moment now/;
 const WORTH_SAYING = [2, 5, 10];
 
 /** An urgent call that nobody answers is said again after so long. */
@@ -135,8 +135,8 @@ function newSentence(memory, saying) {
 
 /** The least of the minutes worth saying that are not below those of the sentence; of a range its middle counts. */
 function minutesLeft(matters) {
-  const [found, about, low, high] = WHEN.exec(matters) ?? [];
-  if (found === undefined) {
+  const [found, about, low, high, open] = WHEN.exec(matters) ?? [];
+  if (found === undefined || open !== undefined) {
     return Infinity;
   }
   const minutes = high === undefined ? Number(about ?? 1) : (Number(low ?? 0) + Number(high)) / 2;

@@ -39,8 +39,14 @@ export function inMinutes(seconds) {
   return minutes < 120 ? `in ${minutes} min` : `in ${Math.round(minutes / 60)} h`;
 }
 
-/** How long until what is known to lie between so many minutes, such as "in 7 min" or "in 10 to 25 min". @param {number} least @param {number} most */
+/**
+ * How long until what is known to lie between so many minutes, such as "in 7 min" or "in 10 to 25 min", or "in more than 5 min" without a most.
+ * @param {number} least @param {number | undefined} most
+ */
 export function inMinutesBetween(least, most) {
+  if (most === undefined) {
+    return least === 0 ? 'not known yet' : `in more than ${least} min`;
+  }
   if (least === most) {
     return inMinutes(60 * least);
   }

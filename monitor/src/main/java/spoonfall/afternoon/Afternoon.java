@@ -40,6 +40,7 @@ public final class Afternoon {
     private final Quiet quiet = new Quiet();
     private PanWatch watch = new PanWatch();
     private Optional<Schedule.Outlook> outlook = Optional.empty();
+    private boolean isOff;
     private Progress progress;
     private long numbers;
     private double t;
@@ -69,7 +70,8 @@ public final class Afternoon {
         boolean lapsed = before.isPresent() && !before.map(Step::id).equals(after.map(Step::id));
         status.ifPresent(pan -> watch.look(t, pan).forEach(this::note));
         status.ifPresent(pan -> quiet.follow(t, pan.stage(), pan.forecast()));
-        outlook = status.filter(pan -> pan.stage() != Stage.OFF_THE_HEAT) // when it goes back is for the cook to say
+        isOff = status.filter(pan -> pan.stage() == Stage.OFF_THE_HEAT).isPresent();
+        outlook = status.filter(pan -> !isOff) // when it goes back is for the cook to say
                 .flatMap(CookStatus::forecast)
                 .map(this::calmed);
         if (outlook.isEmpty()) {
@@ -183,6 +185,7 @@ public final class Afternoon {
                 t,
                 schedule.steps(),
                 schedule.preparations(),
+                isOff,
                 last().map(noted ->
                         new Timeline.Undo(noted.number(), noted.mark().words())));
     }

@@ -9,6 +9,7 @@ import spoonfall.afternoon.Timeline.Moment;
 import spoonfall.afternoon.Timeline.PreparationLine;
 import spoonfall.afternoon.Timeline.State;
 import spoonfall.afternoon.Timeline.StepLine;
+import spoonfall.cook.ReminderName;
 
 /**
  * When what is expected: forwards from the step that is now, by the forecast where there is one and by the usual minutes
@@ -103,13 +104,32 @@ final class Schedule {
     private PreparationLine line(Preparation preparation) {
         OptionalDouble doneT = progress.preparedT(preparation);
         if (doneT.isPresent()) {
-            return new PreparationLine(preparation, State.DONE, doneT, Optional.empty());
+            return new PreparationLine(preparation, State.DONE, doneT, Optional.empty(), false);
         }
         Optional<Moment> due = begins(preparation.before()).map(moment -> moment.plus(-preparation.leadS()));
         if (due.isEmpty()) {
-            return new PreparationLine(preparation, State.SKIPPED, doneT, due);
+            Optional<Moment> since = late(preparation);
+            State state = since.isPresent() ? State.NOW : State.SKIPPED;
+            return new PreparationLine(preparation, state, doneT, since, since.isPresent());
         }
         State state = due.get().t() <= t ? State.NOW : State.LATER;
-        return new PreparationLine(preparation, state, doneT, due.map(moment -> moment.notBefore(t)));
+        return new PreparationLine(preparation, state, doneT, due.map(moment -> moment.notBefore(t)), false);
+    }
+
+    /** Jars that are still cold when the preserve has set must be hot when it is ladled into them. */
+    private Optional<Moment> late(Preparation preparation) {
+        Optional<Step> before = progress.notes().step(preparation.before());
+        boolean jars =
+                preparation.saidBy().filter(ReminderName.WARM_JARS::equals).isPresent();
+        boolean filled = progress.notes()
+                .step(UsualAfternoon.FILL)
+                .filter(step -> !progress.way(step).over())
+                .isEmpty();
+        if (!jars || filled || before.isEmpty()) {
+            return Optional.empty();
+        }
+        Progress.Way way = progress.way(before.get());
+        OptionalDouble sinceT = way.begunT().isPresent() ? way.begunT() : way.endedT();
+        return sinceT.isPresent() ? Optional.of(Moment.usual(sinceT.getAsDouble())) : Optional.empty();
     }
 }

@@ -12,9 +12,11 @@ import spoonfall.cook.calm.HowLong;
  * @param t when
  * @param steps all steps in order
  * @param preparations what is to be prepared
+ * @param isOff whether the pan is off the heat
  * @param undo what can be taken back; empty when nothing can
  */
-public record Timeline(double t, List<StepLine> steps, List<PreparationLine> preparations, Optional<Undo> undo) {
+public record Timeline(
+        double t, List<StepLine> steps, List<PreparationLine> preparations, boolean isOff, Optional<Undo> undo) {
     /** Keeps copies of the lists. */
     public Timeline {
         steps = List.copyOf(steps);
@@ -90,9 +92,11 @@ public record Timeline(double t, List<StepLine> steps, List<PreparationLine> pre
      * @param preparation as the notes have it
      * @param state where it stands
      * @param doneT when it was done
-     * @param due when it is to be done; empty once it was, or when its step has begun
+     * @param due when it is to be done; empty once it was, or when it is too late for it
+     * @param late whether it is still to be done though its step has begun
      */
-    public record PreparationLine(Preparation preparation, State state, OptionalDouble doneT, Optional<Moment> due) {}
+    public record PreparationLine(
+            Preparation preparation, State state, OptionalDouble doneT, Optional<Moment> due, boolean late) {}
 
     /**
      * What can be taken back.
@@ -117,10 +121,20 @@ public record Timeline(double t, List<StepLine> steps, List<PreparationLine> pre
      * nothing is foreseen of them.
      */
     public boolean onlyThePanKnows(StepLine line) {
-        boolean foreseen = line.begins().filter(Moment::forecast).isPresent();
+        boolean foreseen = line.begins()
+                .filter(Moment::forecast)
+                .filter(begins -> begins.howLong().filter(HowLong::isUnknown).isEmpty())
+                .isPresent();
         return !foreseen
                 && isThePans(line)
                 && next().filter(Timeline::isThePans).isPresent();
+    }
+
+    /** Whether a step is being done though nobody said so: the pan is off the heat already, for a test or for good. */
+    public boolean isBeingDone(StepLine line) {
+        return isOff
+                && line.state() == State.LATER
+                && line.step().endedBy().filter(Sight.OFF::equals).isPresent();
     }
 
     private static boolean isThePans(StepLine line) {

@@ -12,6 +12,9 @@ import spoonfall.cook.ReminderName;
  * Canning, AIB 539). The minutes of processing only plan the afternoon: the tested recipe and the jars' timer decide.
  */
 public final class UsualAfternoon {
+    /** The step after which no jar need be warm. */
+    static final String FILL = "fill";
+
     private static final String SPIRIT = "Only if you use one: off the heat, away from flames.";
 
     private UsualAfternoon() {}
@@ -60,7 +63,7 @@ public final class UsualAfternoon {
                                 "It has rested",
                                 "It thickens a little, so that the peel does not float."),
                         step(
-                                "fill",
+                                FILL,
                                 "Fill the jars",
                                 10,
                                 Kind.TOLD,

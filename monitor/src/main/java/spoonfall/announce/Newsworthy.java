@@ -11,7 +11,8 @@ import spoonfall.words.Saying;
  */
 final class Newsworthy {
     private static final Pattern WHEN =
-            Pattern.compile("in about (?:a|(\\d+)) minutes?|(?:in (\\d+) to|within) (\\d+) minutes|any moment now");
+            Pattern.compile("in about (?:a|(\\d+)) minutes?|(?:in (\\d+) to|within) (\\d+) minutes"
+                    + "|in (more) than \\d+ minutes|any moment now");
     private static final int[] WORTH_SAYING = {2, 5, 10};
     private static final int FAR = Integer.MAX_VALUE;
 
@@ -32,7 +33,7 @@ final class Newsworthy {
     /** The least of the minutes worth saying that are not below those of the sentence; of a range its middle counts. */
     private static int left(String matters) {
         Matcher matcher = WHEN.matcher(matters);
-        if (!matcher.find()) {
+        if (!matcher.find() || matcher.group(4) != null) {
             return FAR;
         }
         double minutes = matcher.group(3) == null

@@ -213,7 +213,7 @@ final class AfternoonBook {
         Timeline timeline = afternoon.timeline();
         if (timeline.undo().isEmpty() && before != null) {
             Optional<Timeline.Undo> undo = Optional.of(new Timeline.Undo(NEW_COOK, "A new cook"));
-            timeline = new Timeline(timeline.t(), timeline.steps(), timeline.preparations(), undo);
+            timeline = new Timeline(timeline.t(), timeline.steps(), timeline.preparations(), timeline.isOff(), undo);
         }
         return new AfternoonView(startedAt, timeline, AfternoonTeller.say(timeline));
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import spoonfall.afternoon.Timeline;
 import spoonfall.afternoon.Timeline.Moment;
+import spoonfall.cook.calm.HowLong;
 import spoonfall.words.AfternoonSaying;
 
 /**
@@ -32,7 +33,13 @@ public record AfternoonView(Instant startedAt, Timeline timeline, AfternoonSayin
         List<Object> stands = new ArrayList<>();
         timeline.steps()
                 .forEach(line -> stands.add(List.of(
-                        line.step(), line.state(), line.begunT(), line.endedT(), timeline.onlyThePanKnows(line))));
+                        line.step(),
+                        line.state(),
+                        line.begunT(),
+                        line.endedT(),
+                        timeline.onlyThePanKnows(line),
+                        timeline.isBeingDone(line),
+                        line.begins().flatMap(Moment::howLong).filter(HowLong::isOpen))));
         timeline.preparations().forEach(line -> stands.add(List.of(line.preparation(), line.state(), line.doneT())));
         return stands;
     }

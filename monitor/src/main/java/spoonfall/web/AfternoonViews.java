@@ -11,6 +11,7 @@ import spoonfall.afternoon.Timeline;
 import spoonfall.afternoon.Timeline.Moment;
 import spoonfall.afternoon.Timeline.PreparationLine;
 import spoonfall.afternoon.Timeline.StepLine;
+import spoonfall.cook.calm.HowLong;
 import spoonfall.kitchen.AfternoonView;
 import spoonfall.kitchen.KitchenChange;
 import spoonfall.words.AfternoonSaying.Act;
@@ -54,7 +55,7 @@ final class AfternoonViews {
                         undo -> node.putObject("undo").put("mark", undo.mark()).put("words", undo.words()),
                         () -> node.putNull("undo"));
         ArrayNode steps = node.putArray("steps");
-        timeline.steps().forEach(line -> steps.add(step(line).put("known", !timeline.onlyThePanKnows(line))));
+        timeline.steps().forEach(line -> steps.add(step(timeline, line)));
         ArrayNode preparations = node.putArray("preparations");
         timeline.preparations().forEach(line -> preparations.add(preparation(line)));
         return node;
@@ -69,7 +70,7 @@ final class AfternoonViews {
                 () -> node.putNull(name));
     }
 
-    private static ObjectNode step(StepLine line) {
+    private static ObjectNode step(Timeline timeline, StepLine line) {
         Step step = line.step();
         ObjectNode node = NODES.objectNode()
                 .put("id", step.id())
@@ -77,10 +78,15 @@ final class AfternoonViews {
                 .put("minutes", step.minutes())
                 .put("optional", step.kind() == Step.Kind.OPTIONAL)
                 .put("state", line.state().wireName())
-                .put("by", line.by().wireName());
+                .put("by", line.by().wireName())
+                .put("known", !timeline.onlyThePanKnows(line));
         put(node, "begunT", line.begunT());
         put(node, "endedT", line.endedT());
-        put(node, line.begins().or(line::ends));
+        put(node, timeline.isBeingDone(line) ? Optional.empty() : line.begins().or(line::ends));
+        line.begins()
+                .flatMap(Moment::howLong)
+                .filter(HowLong::isOpen)
+                .ifPresent(how -> node.put("leastMinutes", how.least()));
         return node;
     }
 

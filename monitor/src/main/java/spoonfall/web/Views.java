@@ -125,7 +125,12 @@ public final class Views {
         if (!step.known()) {
             node.put("known", false);
         }
-        step.howLong().ifPresent(how -> node.put("leastMinutes", how.least()).put("mostMinutes", how.most()));
+        step.howLong().ifPresent(how -> {
+            node.put("leastMinutes", how.least());
+            if (!how.isOpen()) {
+                node.put("mostMinutes", how.most());
+            }
+        });
         return node.put("text", step.text()).put("state", step.state().wireName());
     }
 

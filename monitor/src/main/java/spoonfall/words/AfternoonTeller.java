@@ -12,6 +12,7 @@ import spoonfall.afternoon.Timeline.Moment;
 import spoonfall.afternoon.Timeline.PreparationLine;
 import spoonfall.afternoon.Timeline.State;
 import spoonfall.afternoon.Timeline.StepLine;
+import spoonfall.cook.calm.HowLong;
 import spoonfall.words.AfternoonSaying.Act;
 
 /** Says how an afternoon stands: what comes next and when, and the one thing to tap. */
@@ -45,14 +46,12 @@ public final class AfternoonTeller {
         Saying saying = new Saying(
                 headline, due.map(line -> line.preparation().name() + " now.").orElse(""), note(headline, now.get()));
         Act step = new Act("done", now.get().step().id(), now.get().step().doneLabel());
-        return due.map(line -> new AfternoonSaying(
-                        saying,
-                        Optional.of(new Act(
-                                "prepared",
-                                line.preparation().id(),
-                                line.preparation().doneLabel())),
-                        Optional.of(step)))
-                .orElseGet(() -> new AfternoonSaying(saying, Optional.of(step), Optional.empty()));
+        Optional<Act> prepared = due.map(line ->
+                new Act("prepared", line.preparation().id(), line.preparation().doneLabel()));
+        boolean first = due.filter(line -> !line.late()).isPresent();
+        return first
+                ? new AfternoonSaying(saying, prepared, Optional.of(step))
+                : new AfternoonSaying(saying, Optional.of(step), prepared);
     }
 
     private static Optional<PreparationLine> due(Timeline timeline) {
@@ -99,7 +98,7 @@ public final class AfternoonTeller {
             String name = line.step().name();
             if (line.state() == State.NOW) {
                 ahead.add(later(line.begunT().orElseThrow() - laterS, name));
-            } else if (line.state() == State.LATER) {
+            } else if (line.state() == State.LATER && !timeline.isBeingDone(line)) {
                 Moment begins = line.begins().orElseThrow();
                 NextStep step = new NextStep(
                         begins.t() - laterS,
@@ -160,8 +159,9 @@ public final class AfternoonTeller {
 
     /** The moment of the set is the one of which the interval is worth reading. */
     private static Optional<NextStep.Range> range(Step step, Moment begins, double laterS) {
-        boolean sets =
-                begins.forecast() && step.endedBy().filter(Sight.OFF::equals).isPresent();
+        boolean sets = begins.forecast()
+                && begins.howLong().filter(HowLong::isOpen).isEmpty()
+                && step.endedBy().filter(Sight.OFF::equals).isPresent();
         return sets
                 ? Optional.of(new NextStep.Range(begins.fromT() - laterS, begins.untilT() - laterS))
                 : Optional.empty();

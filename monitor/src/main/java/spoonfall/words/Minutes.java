@@ -13,8 +13,14 @@ final class Minutes {
         return about(HowLong.minutes(s));
     }
 
-    /** The same, or "in 15 to 25 minutes" when that would be a guess. */
+    /** The same, or "in 15 to 25 minutes" when that would be a guess, or "in more than 5 minutes" when even that is. */
     static String in(HowLong howLong) {
+        if (howLong.isUnknown()) {
+            return "too early to say";
+        }
+        if (howLong.isOpen()) {
+            return "in more than " + howLong.least() + " minutes";
+        }
         if (!howLong.isRange()) {
             return about(howLong.least());
         }

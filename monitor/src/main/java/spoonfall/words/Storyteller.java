@@ -67,6 +67,7 @@ public final class Storyteller {
             calm.forget();
         }
         Optional<Expected> expected = calmed.map(CalmForecast.Shown::window)
+                .filter(window -> !window.howLong().isUnknown())
                 .map(window -> new Expected(window.t() - t, Minutes.in(window.howLong())));
         boolean slow = climbsSlowly.settle(t, status.ratePerMinC().orElse(1) < HARDLY_MOVES_PER_MIN_C);
         Saying plain = sentences.say(status, alarms, expected, slow);

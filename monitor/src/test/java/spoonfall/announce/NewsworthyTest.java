@@ -45,6 +45,14 @@ final class NewsworthyTest {
     }
 
     @Test
+    void whatIsOnlyMoreThanSoMuch_isNoNews() {
+        assertThat(news("Climbing steadily.", "Set tests in about 12 minutes.")).isTrue();
+        assertThat(news("Climbing steadily.", "Set tests in more than 5 minutes."))
+                .isFalse();
+        assertThat(news("Climbing steadily.", "Set tests in about 10 minutes.")).isTrue();
+    }
+
+    @Test
     void anotherStateWithTheSameAct_isNoNews() {
         assertThat(news("Climbing steadily.", "Set tests in about 12 minutes.")).isTrue();
         assertThat(news("Climbing slowly.", "Set tests in about 12 minutes.")).isFalse();

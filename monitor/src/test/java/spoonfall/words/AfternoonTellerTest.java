@@ -2,6 +2,7 @@ package spoonfall.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
@@ -30,6 +31,10 @@ final class AfternoonTellerTest {
     }
 
     private void boils(double untilT, DoubleFunction<Optional<Forecast>> forecast) {
+        pan(Stage.ROLLING_BOIL, untilT, forecast);
+    }
+
+    private void pan(Stage stage, double untilT, DoubleFunction<Optional<Forecast>> forecast) {
         for (double t = afternoon.timeline().t(); t <= untilT; t += 5) {
             afternoon.follow(
                     t,
@@ -38,7 +43,7 @@ final class AfternoonTellerTest {
                             OptionalDouble.of(100),
                             Quality.GOOD,
                             Optional.empty(),
-                            Stage.ROLLING_BOIL,
+                            stage,
                             OptionalDouble.empty(),
                             OptionalDouble.of(0.5),
                             forecast.apply(t),
@@ -101,6 +106,55 @@ final class AfternoonTellerTest {
         assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0))
                 .filteredOn(line -> line.text().equals("Test the set"))
                 .allSatisfy(line -> assertThat(line.howLong()).contains(new HowLong(30, 30)));
+    }
+
+    @Test
+    void whatIsOnlyMoreThanSoMuch_isSaidSo_andWhatTellsNothingIsNotKnown() {
+        boils(10, t -> Optional.of(new Forecast(1200, 1500, 500, 5400, 0.01)));
+        List.of("plates", "jars", "canner").forEach(id -> afternoon.prepare(id, 10));
+        assertThat(headline()).isEqualTo("Next: test the set, in more than 5 minutes.");
+        assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0))
+                .filteredOn(line -> line.text().equals("Take it off the heat"))
+                .allSatisfy(line -> assertThat(line.range()).isEmpty())
+                .isNotEmpty();
+        boils(20, t -> Optional.empty());
+        boils(30, t -> Optional.of(new Forecast(1200, 1500, 60, 5400, 0.01)));
+        assertThat(headline()).isEqualTo("Next: test the set.");
+        assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0))
+                .filteredOn(line -> line.text().equals("Test the set"))
+                .noneMatch(NextStep::known)
+                .isNotEmpty();
+    }
+
+    @Test
+    void whileThePanIsOffTheHeat_itNeedNotBeTakenOff() {
+        pan(Stage.TEST_WINDOW, 300, t -> Optional.empty());
+        assertThat(texts()).contains("Test the set", "Take it off the heat");
+        pan(Stage.OFF_THE_HEAT, 360, t -> Optional.empty());
+        assertThat(texts()).contains("Test the set").doesNotContain("Take it off the heat");
+        pan(Stage.TEST_WINDOW, 420, t -> Optional.empty());
+        assertThat(texts()).contains("Take it off the heat");
+    }
+
+    private List<String> texts() {
+        return AfternoonTeller.comingUp(afternoon.timeline(), 0).stream()
+                .map(NextStep::text)
+                .toList();
+    }
+
+    @Test
+    void coldJars_standAsStillToDo_andTakeNoTapFromTheStep() {
+        afternoon.follow(1000, Optional.empty());
+        afternoon.tap("off", 1000);
+        afternoon.skip("spirit", 1010);
+        afternoon.follow(1300, Optional.empty());
+        AfternoonSaying resting = AfternoonTeller.say(afternoon.timeline());
+        assertThat(resting.saying().act()).isEqualTo("Warm the jars now.");
+        assertThat(resting.act().orElseThrow().id()).isEqualTo("rest");
+        assertThat(resting.other().orElseThrow().id()).isEqualTo("jars");
+        assertThat(texts()).contains("Warm the jars");
+        afternoon.tap("fill", 1400);
+        assertThat(texts()).doesNotContain("Warm the jars");
     }
 
     @Test

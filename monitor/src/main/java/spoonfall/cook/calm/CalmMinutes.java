@@ -10,8 +10,11 @@ import java.util.Optional;
  * <p>Not safe for use by several threads.
  */
 final class CalmMinutes {
-    /** Doubt is told at once; that it is gone, when it has been for so long. */
+    /** Doubt is told at once; that it is gone, when it clearly has been for so long. */
     private static final double FINER_AFTER_S = 120;
+
+    /** It is clearly gone where there is no more than this part of what would do. */
+    private static final double CLEARLY = 0.75;
 
     /** A minute more must be almost a whole one. */
     private static final double LATER_MINUTES = 0.9;
@@ -24,47 +27,65 @@ final class CalmMinutes {
     /** A range that ends later does so by tens. */
     private static final long FAR = 30;
 
-    private Grain grain = Grain.MINUTE;
-    private double finerSinceT = Double.NaN;
+    /** A range so wide, of which the end is so many times the beginning, tells only when it begins. */
+    private static final long WIDE = 45;
+
+    private static final long NO_LONGER_WIDE = 35;
+    private static final long WIDE_TIMES = 4;
+
+    private final Stays finer = new Stays(FINER_AFTER_S);
+    private Optional<Grain> grain = Optional.empty();
     private Optional<HowLong> told = Optional.empty();
+    private boolean tooWide;
 
     /** How long from {@code t}, when it is {@code s} seconds ahead within an interval; to be asked in order. */
     HowLong tell(double t, double s, double lowS, double highS) {
-        settle(t, Grain.of(s, highS - lowS));
-        HowLong now = switch (grain) {
+        HowLong now = switch (settle(t, s, highS - lowS)) {
             case MINUTE -> HowLong.about(minute(s));
             case FIVE -> HowLong.about(five(s));
             case RANGE -> range(s, lowS, highS);
         };
         told = Optional.of(now);
-        return now;
+        tooWide =
+                now.most() - now.least() >= (tooWide ? NO_LONGER_WIDE : WIDE) && now.most() >= WIDE_TIMES * now.least();
+        return tooWide ? HowLong.moreThan(now.least()) : now;
     }
 
     /** Nothing is ahead now. */
     void forget() {
-        grain = Grain.MINUTE;
-        finerSinceT = Double.NaN;
+        grain = Optional.empty();
+        finer.forget();
         told = Optional.empty();
+        tooWide = false;
     }
 
-    private void settle(double t, Grain now) {
-        int finer = grain.compareTo(now);
-        if (finer <= 0) {
-            finerSinceT = Double.NaN;
-        } else if (Double.isNaN(finerSinceT)) {
-            finerSinceT = t;
+    private Grain settle(double t, double s, double widthS) {
+        Grain fits = Grain.of(s, widthS);
+        Grain before = grain.orElse(fits);
+        Grain clearly = Grain.of(s, widthS / CLEARLY);
+        boolean stays = finer.at(t, clearly.compareTo(before) < 0);
+        Grain wanted = fits.compareTo(before) > 0 ? fits : stays ? clearly : before;
+        boolean numbers = wanted != Grain.RANGE && before != Grain.RANGE;
+        if (wanted == before || numbers && !isTheSame(wanted, s)) {
+            grain = Optional.of(before);
+            return before;
         }
-        if (finer < 0 || t - finerSinceT >= FINER_AFTER_S) {
-            grain = now;
-            finerSinceT = Double.NaN;
-            told = Optional.empty();
-        }
+        finer.forget();
+        told = told.filter(number -> numbers);
+        grain = Optional.of(wanted);
+        return wanted;
+    }
+
+    /** A number is told more or less precisely from where that changes nothing, or brings it on by the clock: 12 is no 15, nor 10 a 12. */
+    private boolean isTheSame(Grain wanted, double s) {
+        long before = told.orElseThrow().least();
+        return wanted == Grain.FIVE ? before % 5 == 0 : HowLong.minutes(s) <= before;
     }
 
     private long minute(double s) {
         long minutes = HowLong.minutes(s);
         return told.map(HowLong::least)
-                .filter(before -> before > 1 && minutes == before + 1 && s / 60 < before + LATER_MINUTES)
+                .filter(before -> before > 0 && minutes == before + 1 && s / 60 < before + LATER_MINUTES)
                 .orElse(minutes);
     }
 

@@ -33,9 +33,10 @@ final class CalmMinutesTest {
     }
 
     @Test
-    void theLastMinutes_areToldAsTheyAre() {
+    void theLastMinutes_goUpByAlmostAWholeOneOnly_too() {
         assertThat(tell(0, 60, 30)).isEqualTo(about(1));
-        assertThat(tell(0, 91, 30)).isEqualTo(about(2));
+        assertThat(tell(0, 113, 30)).isEqualTo(about(1));
+        assertThat(tell(0, 115, 30)).isEqualTo(about(2));
         assertThat(tell(0, 39, 30)).isEqualTo(about(0));
     }
 
@@ -63,7 +64,53 @@ final class CalmMinutesTest {
         assertThat(tell(100, 1100, 1000)).isEqualTo(between(10, 30));
         assertThat(tell(101, 1100, 300)).isEqualTo(between(10, 30));
         assertThat(tell(220, 980, 300)).isEqualTo(between(10, 20));
-        assertThat(tell(221, 980, 300)).isEqualTo(about(16));
+        assertThat(tell(221, 980, 240)).isEqualTo(about(16));
+    }
+
+    @Test
+    void finerWords_waitForDoubtThatIsClearlyGone() {
+        assertThat(tell(0, 1200, 1000)).isEqualTo(between(10, 30));
+        assertThat(tell(1, 1200, 700)).isEqualTo(between(10, 30));
+        assertThat(tell(600, 1200, 700)).isEqualTo(between(10, 30)); // 840 would do for a number, but not clearly
+        assertThat(tell(601, 1200, 620)).isEqualTo(between(10, 30));
+        assertThat(tell(720, 1200, 620)).isEqualTo(between(10, 30));
+        assertThat(tell(721, 1200, 620)).isEqualTo(about(20));
+    }
+
+    @Test
+    void minutes_areToldByFives_fromTheFiveThatTheyComeTo() {
+        assertThat(tell(0, 780, 200)).isEqualTo(about(13));
+        assertThat(tell(1, 780, 400)).isEqualTo(about(13));
+        assertThat(tell(60, 720, 400)).isEqualTo(about(12));
+        assertThat(tell(180, 600, 400)).isEqualTo(about(10));
+        assertThat(tell(181, 640, 400)).isEqualTo(about(10));
+        assertThat(tell(182, 770, 400)).isEqualTo(about(10));
+    }
+
+    @Test
+    void fives_areToldByMinutes_whereThatIsNoStepBack() {
+        assertThat(tell(0, 740, 500)).isEqualTo(about(10));
+        assertThat(tell(1, 740, 190)).isEqualTo(about(10));
+        assertThat(tell(125, 640, 190)).isEqualTo(about(10)); // 11 would go back
+        assertThat(tell(150, 610, 190)).isEqualTo(about(10));
+        assertThat(tell(210, 550, 190)).isEqualTo(about(9));
+    }
+
+    @Test
+    void aRangeThatTellsNothing_isToldByItsBeginning() {
+        HowLong moreThanFive = new HowLong(5, HowLong.UNKNOWN);
+        assertThat(minutes.tell(0, 1200, 320, 2900)).isEqualTo(moreThanFive);
+        assertThat(minutes.tell(1, 1200, 320, 2300)).isEqualTo(moreThanFive);
+        assertThat(minutes.tell(2, 1200, 320, 1750)).isEqualTo(between(5, 30));
+        assertThat(minutes.tell(3, 1200, 320, 2350)).isEqualTo(between(5, 40));
+        assertThat(moreThanFive.isOpen()).isTrue();
+        assertThat(moreThanFive.isUnknown()).isFalse();
+        assertThat(minutes.tell(4, 1200, 30, 2900).isUnknown()).isTrue();
+    }
+
+    @Test
+    void aRangeThatIsWideButFarAhead_tellsSomething() {
+        assertThat(minutes.tell(0, 3600, 1900, 6000)).isEqualTo(between(30, 100));
     }
 
     @Test

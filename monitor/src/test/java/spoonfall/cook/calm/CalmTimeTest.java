@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * What is news is a judgement (common practice, no source): 45 s, an eighth of the time to go, half of what the interval reaches to
- * either side, or a quarter minute at the end.
+ * either side, or a quarter minute at the end; and that it stays for a quarter minute.
  */
 final class CalmTimeTest {
     private final CalmTime calm = new CalmTime();
@@ -21,27 +21,46 @@ final class CalmTimeTest {
         return new double[] {shown.t(), shown.fromT(), shown.untilT()};
     }
 
+    /** The same when it has been so for a quarter minute. */
+    private double stays(double t, double etaS) {
+        settle(t - 15, etaS + 15);
+        return settle(t, etaS);
+    }
+
     @Test
     void aForecastThatWobbles_staysPut_andNewsMovesIt() {
         assertThat(settle(100, 300)).isEqualTo(400);
-        assertThat(settle(110, 290 + 44)).isEqualTo(400);
-        assertThat(settle(110, 290 - 44)).isEqualTo(400);
-        assertThat(settle(110, 290 + 45)).isEqualTo(445);
-        assertThat(settle(110, 335 - 46)).isEqualTo(399);
+        assertThat(stays(150, 250 + 44)).isEqualTo(400);
+        assertThat(stays(150, 250 - 44)).isEqualTo(400);
+        assertThat(stays(150, 250 + 45)).isEqualTo(445);
+        assertThat(stays(150, 295 - 46)).isEqualTo(399);
+    }
+
+    @Test
+    void news_isBelievedWhenItStays() {
+        assertThat(settle(100, 300)).isEqualTo(400);
+        assertThat(settle(110, 390)).isEqualTo(400);
+        assertThat(settle(124, 376)).isEqualTo(400);
+        assertThat(settle(125, 275)).isEqualTo(400);
+        assertThat(settle(126, 374)).isEqualTo(400);
+        assertThat(settle(140, 360)).isEqualTo(400);
+        assertThat(settle(141, 359)).isEqualTo(500);
     }
 
     @Test
     void farAhead_itTakesAnEighthOfTheTimeToGo() {
         settle(0, 1000);
-        assertThat(settle(0, 1110)).isEqualTo(1000);
-        assertThat(settle(0, 1140)).isEqualTo(1140);
+        assertThat(stays(15, 1110)).isEqualTo(1000);
+        assertThat(stays(15, 1140)).isEqualTo(1155);
     }
 
     @Test
     void whatIsHardlyKnown_takesMoreToMove() {
         assertThat(calm.settle(0, 600, 300, 900).t()).isEqualTo(600);
         assertThat(calm.settle(0, 740, 440, 1040).t()).isEqualTo(600);
-        assertThat(calm.settle(0, 760, 460, 1060).t()).isEqualTo(760);
+        assertThat(calm.settle(15, 740, 440, 1040).t()).isEqualTo(600);
+        assertThat(calm.settle(16, 760, 460, 1060).t()).isEqualTo(600);
+        assertThat(calm.settle(31, 760, 460, 1060).t()).isEqualTo(791);
     }
 
     @Test
@@ -63,10 +82,14 @@ final class CalmTimeTest {
     @Test
     void inTheLastTwoMinutes_aQuarterMinuteIsNews() {
         settle(0, 110);
-        assertThat(settle(0, 119)).isEqualTo(110);
-        assertThat(settle(5, 120)).isEqualTo(110); // two minutes to go are not the last two
-        assertThat(settle(10, 114)).isEqualTo(110);
-        assertThat(settle(10, 115)).isEqualTo(125);
+        assertThat(stays(40, 84)).isEqualTo(110);
+        assertThat(stays(60, 65)).isEqualTo(125);
+    }
+
+    @Test
+    void twoMinutesToGo_areNotTheLastTwo() {
+        settle(0, 110);
+        assertThat(stays(15, 120)).isEqualTo(110);
     }
 
     @Test
