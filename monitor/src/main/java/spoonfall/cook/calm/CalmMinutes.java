@@ -66,7 +66,7 @@ final class CalmMinutes {
         boolean stays = finer.at(t, clearly.compareTo(before) < 0);
         Grain wanted = fits.compareTo(before) > 0 ? fits : stays ? clearly : before;
         boolean numbers = wanted != Grain.RANGE && before != Grain.RANGE;
-        if (wanted == before || numbers && !isTheSame(wanted, s)) {
+        if (wanted == before || (numbers && !isTheSame(wanted, s))) {
             grain = Optional.of(before);
             return before;
         }
