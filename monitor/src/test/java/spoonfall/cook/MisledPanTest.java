@@ -88,6 +88,16 @@ final class MisledPanTest {
         assertThat(cook.raised()).isEmpty();
     }
 
+    /** Much cold sugar takes simmering fruit down by nearly 30 °C, where it stays while that dissolves; a probe in the air falls further. */
+    @ParameterizedTest(name = "by {0} °C: {1}")
+    @CsvSource({"17, false", "28, false", "32, true"})
+    void fruitThatSimmered_fallsFarWhenItsSugarGoesIn(double byC, boolean out) {
+        MadeCook cook = MadeCook.begun().watch(300, t -> 70 + 0.1 * t);
+        cook.watch(300, t -> 100.7 + 0.02 * Math.sin(1.7 * t))
+                .watch(110, t -> 100.7 - byC * Math.min(1, (t - 600) / 20));
+        assertThat(cook.raised().contains(AlarmName.PROBE_OUT_OF_PAN)).isEqualTo(out);
+    }
+
     @Test
     void whatIsReadInTheAir_isNoWayToWhereThePanIs() {
         MadeCook cook = MadeCook.boiling(600).watch(60, t -> 40).watch(30, MadeCook::boilsC);

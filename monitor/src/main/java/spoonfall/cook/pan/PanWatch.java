@@ -193,7 +193,7 @@ public final class PanWatch {
 
     private void look(double t, Signals now, List<CookEvent> events) {
         double panC = forecaster.panC(t, Double.POSITIVE_INFINITY);
-        switch (probe.judge(t, stages.stage(), now, panC, events)) {
+        switch (probe.judge(t, stages.stage(), now, panC, sugar.mayGo(t), events)) {
             case PAN -> watchPan(t, now, events);
             case BACK -> beginAfresh(t);
             case BACK_FROM_STUCK -> {

@@ -37,6 +37,12 @@ final class OutOfPan {
     /** As much sugar as fruit takes it down by 21 °C at most, and where the probe is by some more at first. */
     private static final double SUGAR_COOLS_C = 25;
 
+    /**
+     * A pan that simmered until just now may be given more, up to a third more than it holds: by a balance of heat at 1.25 and 3.9 kJ/kg/K
+     * that takes it down by 24 °C, and by 4 more for the heat that sugar takes up when it dissolves.
+     */
+    private static final double MUCH_SUGAR_COOLS_C = 30;
+
     /** So much likelier than something cold the air must be, as a logarithm. */
     private static final double LIKELIER = 1.5;
 
@@ -94,6 +100,7 @@ final class OutOfPan {
     private double lowestC;
     private double beforeLastT;
     private boolean toComeOff;
+    private boolean mayBeSugar;
 
     OutOfPan(double waterBoilC) {
         this.waterBoilC = waterBoilC;
@@ -114,10 +121,11 @@ final class OutOfPan {
      *
      * @param panC how hot the pan is by what is known of its water, so that a base that was hotter is no height to fall from;
      *     infinite while nothing is known
+     * @param sugarMayGo whether the pan simmered without sugar until just now, so that it may be that which goes in
      */
-    Condition judge(double t, Stage stage, Signals signals, double panC) {
-        // a pan past its set was called off the heat: what falls then is most likely the pan, unless it falls as none
-        // can
+    Condition judge(double t, Stage stage, Signals signals, double panC, boolean sugarMayGo) {
+        // a pan past its set was called off the heat: what falls then is most likely the pan, unless it falls as
+        // none can
         toComeOff = stage == Stage.PAST_GEL_POINT || (toComeOff && stage == Stage.OFF_THE_HEAT);
         boolean nothingFell = beforeC.isEmpty() && Double.isNaN(fellT) && roughPeakC - lastC < ROUGH_FALL_C;
         if (nothingFell) {
@@ -135,6 +143,7 @@ final class OutOfPan {
         if (Double.isNaN(fellT) && (stage == Stage.WAITING || !falls(t, nowC, panC))) {
             return Condition.ABSENT;
         }
+        mayBeSugar |= sugarMayGo;
         ways.read(values, fellFromC, signals.stepC());
         if (stage == Stage.WARMING ? t - fellT >= COLD_S && staysDown(t, nowC) : isOut(t, nowC)) {
             beforeC = OptionalDouble.of(fellFromC);
@@ -158,7 +167,8 @@ final class OutOfPan {
 
     /** Whether it fell further than sugar takes a pan in which there is none, or than some cold water another. */
     private boolean deep(double nowC) {
-        return fellFromC - nowC >= (fellFromC < waterBoilC + NO_SUGAR_C ? SUGAR_COOLS_C : DEEP_FALL_C);
+        double nearWaterC = fellFromC < waterBoilC + NO_SUGAR_C ? SUGAR_COOLS_C : DEEP_FALL_C;
+        return fellFromC - nowC >= (mayBeSugar ? MUCH_SUGAR_COOLS_C : nearWaterC);
     }
 
     /**
@@ -202,6 +212,7 @@ final class OutOfPan {
         fellT = t;
         fellFromC = peakC;
         lowestC = nowC;
+        mayBeSugar = false;
         ways.begin(begunT());
         return true;
     }

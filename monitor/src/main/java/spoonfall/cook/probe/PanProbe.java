@@ -134,9 +134,10 @@ public final class PanProbe {
      * Of what the readings tell in the second that ends; to be asked once in each in which something is read.
      *
      * @param panC how hot the pan is by what is known of its water; infinite while nothing is known
+     * @param sugarMayGo whether the pan simmered without sugar until just now
      */
-    public Sight judge(double t, Stage stage, Signals now, double panC, List<CookEvent> events) {
-        Condition out = pace.shows() ? leaving.judge(t, stage, now, panC) : Condition.ABSENT;
+    public Sight judge(double t, Stage stage, Signals now, double panC, boolean sugarMayGo, List<CookEvent> events) {
+        Condition out = pace.shows() ? leaving.judge(t, stage, now, panC, sugarMayGo) : Condition.ABSENT;
         board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(senses.fallC(now)), events);
         boolean elsewhere = out == Condition.PRESENT || elsewhere();
         if (elsewhere || stuck()) {

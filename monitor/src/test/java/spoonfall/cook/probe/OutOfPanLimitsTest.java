@@ -19,6 +19,7 @@ final class OutOfPanLimitsTest {
     private final OutOfPan leaving = new OutOfPan(100);
     private double stepC = 0.1;
     private double t;
+    private boolean sugarMayGo;
 
     /** Takes one reading after so many seconds. */
     private Condition hear(double afterS, double c) {
@@ -30,7 +31,7 @@ final class OutOfPanLimitsTest {
     private Condition judge(double perMinC) {
         Signals moving = MadeSignals.moving(t, BOILS_C, perMinC);
         Signals now = new Signals(t, BOILS_C, BOILS_C, moving.quick(), moving.steady(), BOILS_C, BOILS_C, stepC);
-        return leaving.judge(t, Stage.ROLLING_BOIL, now, Double.POSITIVE_INFINITY);
+        return leaving.judge(t, Stage.ROLLING_BOIL, now, Double.POSITIVE_INFINITY, sugarMayGo);
     }
 
     /** Boils for a while at so many °C. */
@@ -127,6 +128,40 @@ final class OutOfPanLimitsTest {
         DoubleUnaryOperator colder = s -> 28 * (1 - Math.exp(-s / 8));
         assertThat(out(40, 100.9, colder)).isEqualTo(-1);
         assertThat(new OutOfPanLimitsTest().out(40, 101.1, colder)).isPositive();
+    }
+
+    @ParameterizedTest(name = "from {0} °C, simmered: {1}, by {2} °C: {3}")
+    @CsvSource({
+        "100.5, true, 29.9, false",
+        "100.5, true, 30, true",
+        "100.5, false, 29.9, true",
+        "100.9, true, 29.9, false",
+        "100.9, false, 29.9, true"
+    })
+    void whatSimmeredUntilJustNow_maySugarTakeDownByThirtyDegrees(
+            double fromC, boolean simmered, double byC, boolean out) {
+        sugarMayGo = simmered;
+        assertThat(out(70, fromC, s -> byC) > 0).isEqualTo(out);
+    }
+
+    @Test
+    void whatSimmeredWhenItFell_mayHaveSugarForThatFallOnly() {
+        sugarMayGo = true;
+        assertThat(out(10, 100.9, s -> 20)).isEqualTo(-1);
+        sugarMayGo = false;
+        assertThat(stays(110, 80.9)).isEqualTo(-1);
+        assertThat(stays(20, 100.9)).isEqualTo(-1);
+        assertThat(stays(110, 80.9)).isPositive();
+    }
+
+    /** After how many seconds at that height, at most so many, it is out; -1 if it is not. */
+    private int stays(int forS, double atC) {
+        for (int s = 1; s <= forS; s++) {
+            if (hear(1, atC) == Condition.PRESENT) {
+                return s;
+            }
+        }
+        return -1;
     }
 
     @ParameterizedTest(name = "{0} s: {1}")

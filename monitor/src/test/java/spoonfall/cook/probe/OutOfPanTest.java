@@ -45,7 +45,7 @@ final class OutOfPanTest {
     private Condition judge(double t, double c) {
         Signals moving = MadeSignals.moving(t, c, quickPerMinC);
         Signals now = new Signals(t, c, c, moving.quick(), moving.steady(), c, c, stepC);
-        return leaving.judge(t, stage, now, panC);
+        return leaving.judge(t, stage, now, panC, false);
     }
 
     /** As a thermometer falls towards something so much colder, with a time constant of so many seconds. */
