@@ -16,8 +16,8 @@ export function mountTests(section, sooner, ask) {
   const digits = make('p', { testid: 'test-timer', class: 'test-digits', role: 'timer', 'aria-label': 'Time left for the plate' });
   const note = make('p', { testid: 'test-note', class: 'note' });
   const wrong = make('p', { testid: 'test-error', class: 'error', role: 'status' });
-  const begin = button('Take the pan off the heat, then tap here', 'big', 'test-begin', () => send('POST', 'api/test', { id: newId(), plateS: plateS() }));
-  sooner.addEventListener('click', () => send('POST', 'api/test', { id: newId(), plateS: plateS() }));
+  const begin = button('Take the pan off the heat, then tap here', 'big', 'test-begin', beginTest);
+  sooner.addEventListener('click', beginTest);
   const seconds = secondsChoice();
   const choices = make('div', { class: 'test-choices', testid: 'test-choices' });
   for (const [how, list] of Object.entries(CHOICES)) {
@@ -63,6 +63,10 @@ export function mountTests(section, sooner, ask) {
       fieldset.append(label);
     }
     return fieldset;
+  }
+
+  function beginTest() {
+    return send('POST', 'api/test', { id: newId(), plateS: plateS() });
   }
 
   function plateS() {

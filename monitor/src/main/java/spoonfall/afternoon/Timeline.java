@@ -84,7 +84,12 @@ public record Timeline(
             OptionalDouble endedT,
             By by,
             Optional<Moment> begins,
-            Optional<Moment> ends) {}
+            Optional<Moment> ends) {
+        /** How long until it begins where no more than the least of that is known; empty where more is, or nothing is foreseen. */
+        public Optional<HowLong> beginsInMoreThan() {
+            return begins.flatMap(Moment::howLong).filter(HowLong::isOpen);
+        }
+    }
 
     /**
      * One preparation.

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import spoonfall.afternoon.Timeline;
 import spoonfall.afternoon.Timeline.Moment;
-import spoonfall.cook.calm.HowLong;
 import spoonfall.words.AfternoonSaying;
 
 /**
@@ -39,7 +38,7 @@ public record AfternoonView(Instant startedAt, Timeline timeline, AfternoonSayin
                         line.endedT(),
                         timeline.onlyThePanKnows(line),
                         timeline.isBeingDone(line),
-                        line.begins().flatMap(Moment::howLong).filter(HowLong::isOpen))));
+                        line.beginsInMoreThan())));
         timeline.preparations().forEach(line -> stands.add(List.of(line.preparation(), line.state(), line.doneT())));
         return stands;
     }

@@ -11,7 +11,6 @@ import spoonfall.afternoon.Timeline;
 import spoonfall.afternoon.Timeline.Moment;
 import spoonfall.afternoon.Timeline.PreparationLine;
 import spoonfall.afternoon.Timeline.StepLine;
-import spoonfall.cook.calm.HowLong;
 import spoonfall.kitchen.AfternoonView;
 import spoonfall.kitchen.KitchenChange;
 import spoonfall.words.AfternoonSaying.Act;
@@ -83,10 +82,7 @@ final class AfternoonViews {
         put(node, "begunT", line.begunT());
         put(node, "endedT", line.endedT());
         put(node, timeline.isBeingDone(line) ? Optional.empty() : line.begins().or(line::ends));
-        line.begins()
-                .flatMap(Moment::howLong)
-                .filter(HowLong::isOpen)
-                .ifPresent(how -> node.put("leastMinutes", how.least()));
+        line.beginsInMoreThan().ifPresent(how -> node.put("leastMinutes", how.least()));
         return node;
     }
 

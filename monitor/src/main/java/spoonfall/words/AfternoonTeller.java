@@ -12,7 +12,6 @@ import spoonfall.afternoon.Timeline.Moment;
 import spoonfall.afternoon.Timeline.PreparationLine;
 import spoonfall.afternoon.Timeline.State;
 import spoonfall.afternoon.Timeline.StepLine;
-import spoonfall.cook.calm.HowLong;
 import spoonfall.words.AfternoonSaying.Act;
 
 /** Says how an afternoon stands: what comes next and when, and the one thing to tap. */
@@ -102,7 +101,7 @@ public final class AfternoonTeller {
                 Moment begins = line.begins().orElseThrow();
                 NextStep step = new NextStep(
                         begins.t() - laterS,
-                        range(line.step(), begins, laterS),
+                        range(line, begins, laterS),
                         begins.howLong(),
                         !timeline.onlyThePanKnows(line),
                         name,
@@ -158,10 +157,10 @@ public final class AfternoonTeller {
     }
 
     /** The moment of the set is the one of which the interval is worth reading. */
-    private static Optional<NextStep.Range> range(Step step, Moment begins, double laterS) {
+    private static Optional<NextStep.Range> range(StepLine line, Moment begins, double laterS) {
         boolean sets = begins.forecast()
-                && begins.howLong().filter(HowLong::isOpen).isEmpty()
-                && step.endedBy().filter(Sight.OFF::equals).isPresent();
+                && line.beginsInMoreThan().isEmpty()
+                && line.step().endedBy().filter(Sight.OFF::equals).isPresent();
         return sets
                 ? Optional.of(new NextStep.Range(begins.fromT() - laterS, begins.untilT() - laterS))
                 : Optional.empty();
