@@ -10,10 +10,8 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import spoonfall.afternoon.Timeline.Moment;
 import spoonfall.cook.CookStatus;
-import spoonfall.cook.Forecast;
 import spoonfall.cook.Stage;
 import spoonfall.cook.calm.CalmForecast;
-import spoonfall.cook.calm.CalmTime;
 import spoonfall.cook.calm.Due;
 import spoonfall.cook.calm.Quiet;
 
@@ -36,10 +34,8 @@ public final class Afternoon {
     private final List<Noted> marks = new ArrayList<>();
     private final Map<String, Due> dues = new HashMap<>();
     private final List<Reminder> reminders = new ArrayList<>();
-    private final CalmForecast calm = new CalmForecast();
     private final Quiet quiet = new Quiet();
     private PanWatch watch = new PanWatch();
-    private Optional<Schedule.Outlook> outlook = Optional.empty();
     private boolean isOff;
     private Progress progress;
     private long numbers;
@@ -61,8 +57,9 @@ public final class Afternoon {
      *
      * @param nowT seconds of the afternoon; a time before the latest counts as the latest
      * @param status how the pan is; empty when no cook has begun. Its own seconds are not looked at
+     * @param foretold what is told of the forecast, here and elsewhere, in seconds of the afternoon
      */
-    public void follow(double nowT, Optional<CookStatus> status) {
+    public void follow(double nowT, Optional<CookStatus> status, Optional<CalmForecast.Shown> foretold) {
         t = Math.max(t, nowT);
         Optional<Step> before = progress.current();
         progress.advance(t);
@@ -71,25 +68,10 @@ public final class Afternoon {
         status.ifPresent(pan -> watch.look(t, pan).forEach(this::note));
         status.ifPresent(pan -> quiet.follow(t, pan.stage(), pan.forecast()));
         isOff = status.filter(pan -> pan.stage() == Stage.OFF_THE_HEAT).isPresent();
-        outlook = status.filter(pan -> !isOff) // when it goes back is for the cook to say
-                .flatMap(CookStatus::forecast)
-                .map(this::calmed);
-        if (outlook.isEmpty()) {
-            calm.forget();
-        }
         if (lapsed) {
             sayWhatBegan(before.get());
         }
-        sayWhatIsDue();
-    }
-
-    private Schedule.Outlook calmed(Forecast forecast) {
-        CalmForecast.Shown shown = calm.settle(t, forecast);
-        return new Schedule.Outlook(moment(shown.window()), moment(shown.gel()));
-    }
-
-    private static Moment moment(CalmTime.Shown shown) {
-        return new Moment(shown.t(), shown.fromT(), shown.untilT(), true, Optional.of(shown.howLong()));
+        sayWhatIsDue(schedule(foretold));
     }
 
     /** A new cook has begun in the pan, as after a check of the thermometer: what the probe saw counts no more. */
@@ -178,16 +160,16 @@ public final class Afternoon {
         }
     }
 
-    /** How it stands. */
-    public Timeline timeline() {
-        Schedule schedule = schedule();
-        return new Timeline(
-                t,
-                schedule.steps(),
-                schedule.preparations(),
-                isOff,
-                last().map(noted ->
-                        new Timeline.Undo(noted.number(), noted.mark().words())));
+    /** What can be taken back; empty when nothing can. */
+    public Optional<Timeline.Undo> undo() {
+        return last().map(
+                        noted -> new Timeline.Undo(noted.number(), noted.mark().words()));
+    }
+
+    /** How it stands, when that is told of the forecast in seconds of the afternoon. */
+    public Timeline timeline(Optional<CalmForecast.Shown> foretold) {
+        Schedule schedule = schedule(foretold);
+        return new Timeline(t, schedule.steps(), schedule.preparations(), isOff, undo());
     }
 
     /** What is to be said since this was last asked. */
@@ -197,8 +179,8 @@ public final class Afternoon {
         return taken;
     }
 
-    private Schedule schedule() {
-        return Schedule.of(progress, t, outlook);
+    private Schedule schedule(Optional<CalmForecast.Shown> foretold) {
+        return Schedule.of(progress, t, foretold.filter(pan -> !isOff)); // when it goes back is for the cook to say
     }
 
     private Optional<Noted> last() {
@@ -242,8 +224,7 @@ public final class Afternoon {
         }
     }
 
-    private void sayWhatIsDue() {
-        Schedule schedule = schedule();
+    private void sayWhatIsDue(Schedule schedule) {
         for (Preparation preparation : notes().preparations()) {
             Optional<Moment> begins = schedule.begins(preparation.before());
             boolean ours = preparation.saidBy().isEmpty()

@@ -10,20 +10,13 @@ import spoonfall.afternoon.Timeline.PreparationLine;
 import spoonfall.afternoon.Timeline.State;
 import spoonfall.afternoon.Timeline.StepLine;
 import spoonfall.cook.ReminderName;
+import spoonfall.cook.calm.CalmForecast;
 
 /**
  * When what is expected: forwards from the step that is now, by the forecast where there is one and by the usual minutes
  * elsewhere, and back from the steps to what must be ready for them.
  */
 final class Schedule {
-    /**
-     * What the forecast says, calmed, in seconds of the afternoon.
-     *
-     * @param window when set tests are worth doing
-     * @param set when it sets
-     */
-    record Outlook(Moment window, Moment set) {}
-
     private final Progress progress;
     private final double t;
     private final Map<String, Moment> begins = new HashMap<>();
@@ -34,13 +27,13 @@ final class Schedule {
         this.t = t;
     }
 
-    static Schedule of(Progress progress, double t, Optional<Outlook> outlook) {
+    static Schedule of(Progress progress, double t, Optional<CalmForecast.Shown> foretold) {
         Schedule schedule = new Schedule(progress, t);
-        schedule.plan(outlook);
+        schedule.plan(foretold);
         return schedule;
     }
 
-    private void plan(Optional<Outlook> outlook) {
+    private void plan(Optional<CalmForecast.Shown> foretold) {
         Moment at = Moment.usual(t);
         boolean first = true;
         List<Step> open = progress.notes().steps().stream()
@@ -55,7 +48,7 @@ final class Schedule {
             double takesS = step.kind() == Step.Kind.OPTIONAL ? 0 : step.usualS();
             double sinceT = begunT.orElse(t);
             Moment ends = first ? Moment.usual(sinceT).plus(takesS) : at.plus(takesS);
-            ends = anchored(step, i + 1 < open.size() ? Optional.of(open.get(i + 1)) : Optional.empty(), ends, outlook)
+            ends = anchored(step, i + 1 < open.size() ? Optional.of(open.get(i + 1)) : Optional.empty(), ends, foretold)
                     .notBefore(t);
             if (first && begunT.isPresent()) {
                 nowEnds = Optional.of(ends);
@@ -66,15 +59,17 @@ final class Schedule {
     }
 
     /** The end of a step that the forecast knows better than the notes. */
-    private static Moment anchored(Step step, Optional<Step> next, Moment ends, Optional<Outlook> outlook) {
-        if (outlook.isEmpty()) {
+    private static Moment anchored(Step step, Optional<Step> next, Moment ends, Optional<CalmForecast.Shown> foretold) {
+        if (foretold.isEmpty()) {
             return ends;
         }
         if (next.filter(one -> sees(one.begunBy(), Sight.WINDOW)).isPresent()) {
-            return outlook.get().window();
+            return Moment.foretold(foretold.get().window());
         }
         boolean untilTheSet = next.filter(one -> sees(one.endedBy(), Sight.OFF)).isPresent();
-        return untilTheSet || sees(step.begunBy(), Sight.WINDOW) ? outlook.get().set() : ends;
+        return untilTheSet || sees(step.begunBy(), Sight.WINDOW)
+                ? Moment.foretold(foretold.get().gel())
+                : ends;
     }
 
     private static boolean sees(Optional<Sight> by, Sight sight) {

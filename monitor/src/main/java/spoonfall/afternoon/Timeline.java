@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.cook.calm.CalmTime;
 import spoonfall.cook.calm.HowLong;
 
 /**
@@ -53,6 +54,11 @@ public record Timeline(
         /** One that rests on the usual minutes. */
         static Moment usual(double t) {
             return new Moment(t, t, t, false, Optional.empty());
+        }
+
+        /** One that rests on the forecast. */
+        static Moment foretold(CalmTime.Shown shown) {
+            return new Moment(shown.t(), shown.fromT(), shown.untilT(), true, Optional.of(shown.howLong()));
         }
 
         /** The moment so many seconds later. */

@@ -5,14 +5,13 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.afternoon.Afternoon;
 import spoonfall.afternoon.Reminder;
 import spoonfall.afternoon.Timeline;
-import spoonfall.cook.CookStatus;
+import spoonfall.cook.calm.CalmForecast;
 import spoonfall.log.Diary;
 import spoonfall.words.AfternoonTeller;
 import spoonfall.words.NextStep;
@@ -31,6 +30,7 @@ final class AfternoonBook {
 
     private final KitchenPlan plan;
     private final AfternoonDiary diary;
+    private final PanCook cook;
     private final Deque<Diary.Line> unsaid = new ArrayDeque<>();
     private boolean recalled;
     private @Nullable AfternoonBook before;
@@ -40,12 +40,14 @@ final class AfternoonBook {
     private double t;
     private double followedT = -1;
     private boolean moved;
+    private Optional<CalmForecast.Shown> lastForetold = Optional.empty();
     private AfternoonView told;
 
-    AfternoonBook(KitchenPlan plan, long originNanos, AfternoonDiary diary) {
+    AfternoonBook(KitchenPlan plan, long originNanos, AfternoonDiary diary, PanCook cook) {
         this.plan = plan;
         this.originNanos = originNanos;
         this.diary = diary;
+        this.cook = cook;
         afternoon = new Afternoon(plan.notes());
         startedAt = plan.startedAt().orElseGet(Instant::now);
         diary.begin(plan.notes(), startedAt);
@@ -70,7 +72,7 @@ final class AfternoonBook {
 
     /** A new afternoon, by the notes as the cook has them now; the old one can be had back. */
     void begin(long atNanos) {
-        AfternoonBook old = new AfternoonBook(plan, originNanos, diary.copy());
+        AfternoonBook old = new AfternoonBook(plan, originNanos, diary.copy(), cook);
         old.afternoon = afternoon;
         old.startedAt = startedAt;
         before = old;
@@ -119,7 +121,7 @@ final class AfternoonBook {
 
     /** Whether somebody is in the middle of an afternoon that was taken up. */
     boolean underWay() {
-        return recalled && afternoon.timeline().steps().stream().anyMatch(line -> line.state() == Timeline.State.NOW);
+        return recalled && timeline().steps().stream().anyMatch(line -> line.state() == Timeline.State.NOW);
     }
 
     /** Says again what was said until then. */
@@ -168,7 +170,7 @@ final class AfternoonBook {
 
     /** A set test said that it has set; nothing to do where the notes leave testing out or it was done already. */
     void testedAndSet(long atNanos) {
-        boolean tests = afternoon.timeline().steps().stream()
+        boolean tests = timeline().steps().stream()
                 .anyMatch(line -> line.step().id().equals(TEST)
                         && (line.state() == Timeline.State.NOW || line.state() == Timeline.State.LATER));
         if (tests && unsaid.isEmpty()) {
@@ -179,7 +181,7 @@ final class AfternoonBook {
     /** Takes back; see {@link Afternoon#undo}. */
     void undo(long mark, long atNanos) {
         AfternoonBook old = before;
-        if (mark == NEW_COOK && old != null && afternoon.timeline().undo().isEmpty()) {
+        if (mark == NEW_COOK && old != null && afternoon.undo().isEmpty()) {
             afternoon = old.afternoon;
             originNanos = old.originNanos;
             startedAt = old.startedAt;
@@ -187,15 +189,15 @@ final class AfternoonBook {
             before = null;
             fromItsBeginning();
             now(atNanos);
-        } else if (afternoon.timeline().undo().filter(one -> one.mark() == mark).isPresent()) {
+        } else if (afternoon.undo().filter(one -> one.mark() == mark).isPresent()) {
             moved = true;
             afternoon.undo(mark);
             diary.say(now(atNanos), AfternoonWord.undo());
         }
     }
 
-    /** Looks at the pan, once a second of the afternoon, when it asks how it is; what is to be said because of it. */
-    List<Reminder> follow(long atNanos, Supplier<Optional<CookStatus>> status) {
+    /** Looks at the pan, once a second of the afternoon; what is to be said because of it. */
+    List<Reminder> follow(long atNanos) {
         sayAgainUntil(secondsAt(atNanos));
         double nowT = now(atNanos);
         diary.alive(nowT);
@@ -204,13 +206,22 @@ final class AfternoonBook {
         }
         followedT = Math.floor(nowT);
         moved = true;
-        afternoon.follow(nowT, status.get());
+        afternoon.follow(nowT, cook.status(), foretold());
         return afternoon.takeReminders();
+    }
+
+    private Timeline timeline() {
+        return afternoon.timeline(foretold());
+    }
+
+    private Optional<CalmForecast.Shown> foretold() {
+        return cook.foretold()
+                .map(shown -> shown.later(secondsAt(cook.now().orElseThrow().originNanos())));
     }
 
     /** How it stands. */
     AfternoonView view() {
-        Timeline timeline = afternoon.timeline();
+        Timeline timeline = timeline();
         if (timeline.undo().isEmpty() && before != null) {
             Optional<Timeline.Undo> undo = Optional.of(new Timeline.Undo(NEW_COOK, "A new cook"));
             timeline = new Timeline(timeline.t(), timeline.steps(), timeline.preparations(), timeline.isOff(), undo);
@@ -220,10 +231,12 @@ final class AfternoonBook {
 
     /** How it stands, if a page would be wrong without it. */
     Optional<AfternoonView> news() {
-        if (!moved) {
-            return Optional.empty(); // it is asked with every reading, and to compare costs more than a reading
+        Optional<CalmForecast.Shown> foretold = cook.foretold();
+        if (!moved && foretold.equals(lastForetold)) {
+            return Optional.empty(); // it is asked with every reading, and to compare all costs more than a reading
         }
         moved = false;
+        lastForetold = foretold;
         AfternoonView now = view();
         if (!now.isNewsAfter(told)) {
             return Optional.empty();
@@ -234,6 +247,6 @@ final class AfternoonBook {
 
     /** What comes up, in seconds of a cook that began at {@code cookNanos}. */
     List<NextStep> comingUp(long cookNanos) {
-        return AfternoonTeller.comingUp(afternoon.timeline(), secondsAt(cookNanos));
+        return AfternoonTeller.comingUp(timeline(), secondsAt(cookNanos));
     }
 }

@@ -121,7 +121,6 @@ public final class AfternoonDesk {
             } catch (IllegalArgumentException e) {
                 throw new Refusal(String.valueOf(e.getMessage()), e);
             }
-            pan.tellAfternoon();
             kitchen.publish();
             return pan.afternoon().view();
         });

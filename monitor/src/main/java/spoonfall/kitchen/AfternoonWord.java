@@ -57,7 +57,7 @@ record AfternoonWord(What what, String on, Optional<String> name, Optional<Integ
             case REMOVE -> afternoon.edit(notes -> notes.without(on), "One taken out of the notes", t);
             case ADD_STEP -> afternoon.edit(this::withStep, "Added: " + name.orElseThrow(), t);
             case ADD_PREPARATION -> afternoon.edit(this::withPreparation, "Added: " + name.orElseThrow(), t);
-            case UNDO -> afternoon.timeline().undo().map(Timeline.Undo::mark).ifPresent(afternoon::undo);
+            case UNDO -> afternoon.undo().map(Timeline.Undo::mark).ifPresent(afternoon::undo);
         }
     }
 

@@ -30,18 +30,13 @@ record Cook(
         CookMonitor monitor, Storyteller story, CookRecord record, Climb climb, Instant startedAt, long originNanos) {
 
     static Cook start(CookSettings settings, List<ProbeTrust> trusts, long originNanos, Instant startedAt) {
-        return new Cook(
-                new CookMonitor(settings, originNanos, trusts),
-                story(settings, trusts),
-                new CookRecord(),
-                new Climb(),
-                startedAt,
-                originNanos);
+        CookMonitor monitor = new CookMonitor(settings, originNanos, trusts);
+        monitor.foretell();
+        return new Cook(monitor, story(trusts), new CookRecord(), new Climb(), startedAt, originNanos);
     }
 
-    private static Storyteller story(CookSettings settings, List<ProbeTrust> trusts) {
-        boolean byHand = !trusts.isEmpty() && trusts.get(0).pace() == Pace.BY_HAND;
-        return byHand ? Storyteller.byHand(settings) : new Storyteller(settings);
+    private static Storyteller story(List<ProbeTrust> trusts) {
+        return new Storyteller(trusts.isEmpty() ? Pace.BY_ITSELF : trusts.get(0).pace());
     }
 
     /** Takes a reading of the followed thermometer, corrected, and returns what came of it. */
@@ -101,8 +96,7 @@ record Cook(
         long nowNanos = Math.max(atNanos, originNanos + Math.round(monitor.timeS() * 1e9));
         words.until(nowNanos + 1);
         next.advanceTo(nowNanos);
-        Storyteller story = story(settings, trusts);
-        story.aim(next.tests().aim());
-        return new Cook(next, story, record, climb, startedAt, originNanos);
+        next.foretell();
+        return new Cook(next, story(trusts), record, climb, startedAt, originNanos);
     }
 }

@@ -8,7 +8,6 @@ import java.util.Optional;
 import spoonfall.calibration.Correction;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookEvent;
-import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.estimate.warming.PanPrior;
@@ -122,13 +121,7 @@ public final class CookAgain {
                 CookJson.correction(detail)
                         .ifPresentOrElse(one -> corrections.put(probe, one), () -> corrections.remove(probe));
             }
-            case Words.SET_TEST -> {
-                CookSettings before = monitor.tests().aim();
-                monitor.say(Words.testWord(detail), atNanos).forEach(witness::happened);
-                if (!monitor.tests().aim().equals(before)) {
-                    cook.story().aim(monitor.tests().aim());
-                }
-            }
+            case Words.SET_TEST -> monitor.say(Words.testWord(detail), atNanos).forEach(witness::happened);
             case Words.PLAN -> {
                 prior = PlannedBatch.of(detail).flatMap(PlannedCook::prior);
                 prior.ifPresent(monitor::expect);
@@ -175,9 +168,9 @@ public final class CookAgain {
     private void lookBefore(long millis) {
         for (; nextS * 1000 < millis; nextS++) {
             cook.monitor().advanceTo(cook.nanosAt(nextS * 1000)).forEach(witness::happened);
-            CookStatus status = cook.monitor().status();
-            List<CookAlarm> alarms = cook.monitor().alarms();
-            Outlook told = cook.story().tell(status, alarms, cook.monitor().tests());
+            CookMonitor monitor = cook.monitor();
+            CookStatus status = monitor.status();
+            Outlook told = cook.story().tell(status, monitor.foretold(), monitor.alarms(), monitor.tests());
             witness.saw(status, told.saying());
         }
     }

@@ -33,7 +33,7 @@ final class Pan {
     private final Thermometers thermometers;
     private final ThermometerCheck check;
     private final PanLog log;
-    private final PanCook cook = new PanCook();
+    private final PanCook cook;
     private final PanNews news = new PanNews();
     private final AfternoonBook afternoon;
     private final PanPlan batch;
@@ -57,8 +57,9 @@ final class Pan {
         this.plan = plan;
         this.thermometers = thermometers;
         this.check = check;
+        cook = new PanCook(thermometers);
         log = new PanLog(plan, thermometers, journal);
-        afternoon = new AfternoonBook(plan, originNanos, new AfternoonDiary(journal.afternoon(), plan));
+        afternoon = new AfternoonBook(plan, originNanos, new AfternoonDiary(journal.afternoon(), plan), cook);
         batch = new PanPlan(cook, log, thermometers, new PlanDiary(journal.plan()));
         notes = new PanNotes(cook, log, news);
         teller = new PanTeller(cook, log, news, thermometers, counts);
@@ -170,18 +171,12 @@ final class Pan {
 
     /** The afternoon goes on by what the pan does. */
     void followAfternoon(long atNanos) {
-        for (Reminder reminder : afternoon.follow(atNanos, cook::status)) {
+        for (Reminder reminder : afternoon.follow(atNanos)) {
             double laterS = cook.now()
                     .map(begun -> afternoon.secondsAt(begun.originNanos()))
                     .orElse(0.0);
             teller.remind(reminder, laterS, cook.timeS(atNanos));
         }
-        tellAfternoon();
-    }
-
-    /** Tells how the afternoon stands, if that is news. Such changes are many, and only the newest counts: none is kept. */
-    void tellAfternoon() {
-        afternoon.news().ifPresent(view -> news.addPassing(seq -> new KitchenChange.Afternoon(seq, view)));
     }
 
     /** A thermometer is otherwise from now on. */
@@ -316,8 +311,12 @@ final class Pan {
         }
     }
 
-    /** What nobody was told yet; it is written down first. */
+    /**
+     * What nobody was told yet; it is written down first. How the afternoon stands is told if that is news: such changes are many, and
+     * only the newest counts, so that none is kept.
+     */
     List<KitchenChange> takeChanges() {
+        afternoon.news().ifPresent(view -> news.addPassing(seq -> new KitchenChange.Afternoon(seq, view)));
         log.settle();
         return news.take();
     }

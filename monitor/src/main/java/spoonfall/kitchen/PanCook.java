@@ -4,10 +4,16 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Stage;
+import spoonfall.cook.calm.CalmForecast;
 
 /** The cook that is in a pan, from its first reading on; none before. Used by the kitchen's thread alone. */
 final class PanCook {
+    private final Thermometers thermometers;
     private @Nullable Cook cook;
+
+    PanCook(Thermometers thermometers) {
+        this.thermometers = thermometers;
+    }
 
     /** The cook, if one has begun. */
     Optional<Cook> now() {
@@ -27,6 +33,13 @@ final class PanCook {
     /** How the pan is; empty before the first reading. */
     Optional<CookStatus> status() {
         return now().map(begun -> begun.monitor().status());
+    }
+
+    /** What is told of the forecast, everywhere alike, in seconds of the cook; nothing once the thermometer is gone. */
+    Optional<CalmForecast.Shown> foretold() {
+        return thermometers.first().isGone()
+                ? Optional.empty()
+                : now().flatMap(begun -> begun.monitor().foretold());
     }
 
     /** Whether the cook is at such a stage; never before the first reading. */

@@ -62,12 +62,12 @@ final class PanPicture {
         }
         Cook current = cook.now().get();
         CookMonitor monitor = current.monitor();
-        boolean gone = probe.state() == ProbeState.State.LOST || probe.state() == ProbeState.State.ENDED;
+        boolean gone = thermometers.first().isGone();
         CookStatus status = gone ? monitor.status().stale() : monitor.status();
         List<CookAlarm> alarms = monitor.alarms();
         if (Math.floor(status.t()) > outlookT || news.isFresh() || gone) {
             outlookT = Math.floor(status.t());
-            outlook = current.story().tell(status, alarms, monitor.tests());
+            outlook = current.story().tell(status, cook.foretold(), alarms, monitor.tests());
         }
         Outlook now = outlook.with(afternoon.comingUp(current.originNanos()));
         return view(Optional.of(status), gone ? ProbeWords.gone(probe, now) : now, alarms, others(monitor));

@@ -2,7 +2,6 @@ package spoonfall.kitchen;
 
 import java.util.List;
 import spoonfall.cook.CookEvent;
-import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Stage;
 import spoonfall.cook.TestWord;
@@ -48,16 +47,12 @@ final class PanTests {
 
     private void say(TestWord word, Cook current, long atNanos) {
         CookMonitor monitor = current.monitor();
-        CookSettings before = monitor.tests().aim();
         boolean wasSet = monitor.tests().set();
         List<CookEvent> events = monitor.say(word, atNanos);
         log.said(current, Words.SET_TEST, Words.detail(word));
         teller.happened(events);
         if (!wasSet && monitor.tests().set()) {
             afternoon.testedAndSet(atNanos);
-        }
-        if (!monitor.tests().aim().equals(before)) {
-            current.story().aim(monitor.tests().aim());
         }
     }
 }

@@ -59,6 +59,11 @@ final class Thermometer {
         return state;
     }
 
+    /** Whether it says nothing more for now: it was unplugged, or its recording is over. */
+    boolean isGone() {
+        return state == ProbeState.State.LOST || state == ProbeState.State.ENDED;
+    }
+
     Optional<CalibrationBook.Entry> calibration() {
         return calibration;
     }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
-import spoonfall.cook.Forecast;
+import spoonfall.cook.calm.CalmTime;
 import spoonfall.physics.Syrup;
 import spoonfall.words.Outlook.FanPoint;
 
@@ -22,9 +22,9 @@ final class Fan {
         this.settings = settings;
     }
 
-    /** From now to a little past the gel point; the interval opens from nothing. */
-    List<FanPoint> of(CookStatus status, Forecast forecast) {
-        double etaS = forecast.etaS();
+    /** From now to a little past the gel point, which moves no more often here than in words; the interval opens from nothing. */
+    List<FanPoint> of(CookStatus status, CalmTime.Shown gel) {
+        double etaS = gel.t() - status.t();
         if (etaS < 1 || status.temperatureC().isEmpty()) {
             return List.of();
         }
@@ -36,8 +36,8 @@ final class Fan {
         double targetU = 1 / solids(settings.riseC());
         double startU = 1 / solids(riseC);
         double topC = settings.riseC() + BEYOND_C;
-        double early = etaS / Math.max(forecast.lowS(), etaS / 4);
-        double late = etaS / forecast.highS();
+        double early = etaS / Math.max(gel.fromT() - status.t(), etaS / 4);
+        double late = etaS / (gel.untilT() - status.t());
         List<FanPoint> points = new ArrayList<>();
         for (int i = 0; i <= POINTS; i++) {
             double share = 1.3 * i / POINTS;

@@ -18,6 +18,7 @@ import spoonfall.cook.Forecast;
 import spoonfall.cook.ReminderName;
 import spoonfall.cook.Stage;
 import spoonfall.cook.WentIn;
+import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.lab.Scenario;
 import spoonfall.log.TraceReplay;
 import spoonfall.probe.trace.Trace;
@@ -62,8 +63,8 @@ final class AfternoonTest {
         told.later(6);
         assertThat(told.now()).isEqualTo("cool");
         told.later(12 * 60);
-        assertThat(told.afternoon.timeline().over()).isTrue();
-        assertThat(told.afternoon.timeline().steps()).allMatch(line -> line.state() == State.DONE);
+        assertThat(told.timeline().over()).isTrue();
+        assertThat(told.timeline().steps()).allMatch(line -> line.state() == State.DONE);
     }
 
     @Test
@@ -165,13 +166,13 @@ final class AfternoonTest {
     @Test
     void ofAPanThatCools_nothingIsForeseen_thoughItWouldBeThereSoonIfItWentBack() {
         Told told = usual().climb(20, 15);
-        Timeline climbing = told.afternoon.timeline();
+        Timeline climbing = told.timeline();
         assertThat(climbing.onlyThePanKnows(told.step("test"))).isFalse();
         Forecast onceBack = new Forecast(60, 360, 300, 420, 0.01);
         told.pan(Told.pan(Stage.OFF_THE_HEAT, 0.5, Optional.of(onceBack), WentIn.NOTHING), 1);
-        assertThat(told.afternoon.timeline().onlyThePanKnows(told.step("test"))).isTrue();
+        assertThat(told.timeline().onlyThePanKnows(told.step("test"))).isTrue();
         told.pan(Told.pan(Stage.ROLLING_BOIL, 0.5, Optional.of(onceBack), WentIn.NOTHING), 1);
-        assertThat(told.afternoon.timeline().onlyThePanKnows(told.step("test"))).isFalse();
+        assertThat(told.timeline().onlyThePanKnows(told.step("test"))).isFalse();
     }
 
     @Test
@@ -203,7 +204,7 @@ final class AfternoonTest {
         assertThat(told.step("test").begunT())
                 .as("what the probe saw while it did not matter")
                 .hasValue(300);
-        assertThat(told.afternoon.timeline().undo())
+        assertThat(told.timeline().undo())
                 .hasValueSatisfying(undo -> assertThat(undo.words()).isEqualTo("it is close to setting"));
         told.undo();
         assertThat(told.now()).as("what the probe saw can be taken back").isEqualTo("boil");
@@ -216,7 +217,7 @@ final class AfternoonTest {
         Told told = offTheHeat().tap("spirit");
         told.later(11).tap("fill").tap("fill");
         assertThat(told.now()).isEqualTo("wipe");
-        long mark = told.afternoon.timeline().undo().orElseThrow().mark();
+        long mark = told.timeline().undo().orElseThrow().mark();
         told.afternoon.undo(mark);
         told.afternoon.undo(mark);
         assertThat(told.now()).isEqualTo("fill");
@@ -321,16 +322,17 @@ final class AfternoonTest {
     void aSimulatedCook_isFollowed_andAgreesWithItsReminders() {
         Trace trace = Cooks.trace(Scenario.CLEAN, 1);
         TraceReplay replay = new TraceReplay(trace, Cooks.settings(trace));
+        replay.monitor().foretell();
         Afternoon afternoon = new Afternoon(UsualAfternoon.notes());
         List<String> agreed = new ArrayList<>();
         while (replay.hasNext()) {
             List<CookEvent> events = replay.next();
-            afternoon.follow(
-                    replay.monitor().timeS(), Optional.of(replay.monitor().status()));
+            CookMonitor monitor = replay.monitor();
+            afternoon.follow(monitor.timeS(), Optional.of(monitor.status()), monitor.foretold());
             for (CookEvent event : events) {
                 if (event instanceof CookEvent.Reminded said && said.reminder() != ReminderName.STIR) {
                     String id = said.reminder() == ReminderName.CHILL_PLATES ? "plates" : "jars";
-                    afternoon.timeline().preparations().stream()
+                    afternoon.timeline(monitor.foretold()).preparations().stream()
                             .filter(line -> line.preparation().id().equals(id))
                             .forEach(line -> {
                                 // what is shown stays put for longer than the forecast that reminds
@@ -341,9 +343,9 @@ final class AfternoonTest {
             }
         }
         assertThat(agreed).containsExactlyInAnyOrder("plates", "jars");
-        afternoon.follow(
-                replay.monitor().timeS() + 240, Optional.of(replay.monitor().status()));
-        Timeline end = afternoon.timeline();
+        CookMonitor last = replay.monitor();
+        afternoon.follow(last.timeS() + 240, Optional.of(last.status()), last.foretold());
+        Timeline end = afternoon.timeline(last.foretold());
         assertThat(end.steps().stream()
                         .filter(line -> line.state() == State.DONE)
                         .map(line -> line.step().id()))

@@ -8,11 +8,14 @@ import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
 import spoonfall.cook.Stage;
 import spoonfall.cook.WentIn;
+import spoonfall.cook.calm.CalmForecast;
 import spoonfall.probe.Quality;
 
 /** An afternoon whose pan does what the test says, second by second. */
 final class Told {
     final Afternoon afternoon;
+    private final CalmForecast calm = new CalmForecast();
+    private Optional<CalmForecast.Shown> foretold = Optional.empty();
     private double t;
 
     Told(BatchNotes notes) {
@@ -44,9 +47,18 @@ final class Told {
 
     Told pan(CookStatus status, double minutes) {
         for (double until = t + minutes * 60; t < until; t++) {
-            afternoon.follow(t, Optional.of(status));
+            follow(status);
         }
         return this;
+    }
+
+    private void follow(CookStatus status) {
+        foretold = calm.settle(t, status.forecast(), OptionalDouble.empty());
+        afternoon.follow(t, Optional.of(status), foretold);
+    }
+
+    Timeline timeline() {
+        return afternoon.timeline(foretold);
     }
 
     /** It boils for so many minutes towards a set that is then still {@code leftMinutes} ahead. */
@@ -55,7 +67,7 @@ final class Told {
         for (double until = t + minutes * 60; t < until; t++) {
             double leftS = setT - t;
             Forecast forecast = new Forecast(Math.max(0, leftS - 300), leftS, 0.8 * leftS, 1.3 * leftS, 0.01);
-            afternoon.follow(t, Optional.of(pan(Stage.ROLLING_BOIL, 0.5, Optional.of(forecast), WentIn.NOTHING)));
+            follow(pan(Stage.ROLLING_BOIL, 0.5, Optional.of(forecast), WentIn.NOTHING));
         }
         return this;
     }
@@ -63,7 +75,8 @@ final class Told {
     /** Nobody watches for so many minutes. */
     Told later(double minutes) {
         for (double until = t + minutes * 60; t < until; t++) {
-            afternoon.follow(t, Optional.empty());
+            foretold = Optional.empty();
+            afternoon.follow(t, Optional.empty(), foretold);
         }
         return this;
     }
@@ -74,24 +87,24 @@ final class Told {
     }
 
     String now() {
-        return afternoon.timeline().now().map(line -> line.step().id()).orElse("");
+        return timeline().now().map(line -> line.step().id()).orElse("");
     }
 
     StepLine step(String id) {
-        return afternoon.timeline().steps().stream()
+        return timeline().steps().stream()
                 .filter(line -> line.step().id().equals(id))
                 .findFirst()
                 .orElseThrow();
     }
 
     PreparationLine preparation(String id) {
-        return afternoon.timeline().preparations().stream()
+        return timeline().preparations().stream()
                 .filter(line -> line.preparation().id().equals(id))
                 .findFirst()
                 .orElseThrow();
     }
 
     void undo() {
-        afternoon.timeline().undo().ifPresent(undo -> afternoon.undo(undo.mark()));
+        afternoon.undo().ifPresent(undo -> afternoon.undo(undo.mark()));
     }
 }

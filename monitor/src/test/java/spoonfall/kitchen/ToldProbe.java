@@ -54,6 +54,15 @@ public final class ToldProbe implements Probe {
         }
     }
 
+    /** Says {@code temperatureC} so many seconds after its beginning. */
+    void sayAt(double temperatureC, double seconds) {
+        ProbeListener hears = listener;
+        if (hears != null) {
+            long atNanos = startNanos + Math.round(seconds * 1e9);
+            hears.reading(Reading.good(name, atNanos, temperatureC, "" + temperatureC));
+        }
+    }
+
     /** Is unplugged. */
     public void lose() {
         ProbeListener hears = listener;

@@ -18,6 +18,7 @@ import spoonfall.cook.AlarmName;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.Cooks;
 import spoonfall.cook.Forecast;
+import spoonfall.cook.Pace;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.Stage;
 import spoonfall.cook.monitor.CookMonitor;
@@ -84,13 +85,14 @@ final class LessonMakerTest {
         Trace trace = Cooks.trace(Scenario.STALL, 4);
         Lesson lesson = LessonMaker.of(stored(trace));
         TraceReplay replay = new TraceReplay(trace, Cooks.settings(trace));
-        Storyteller story = new Storyteller(Cooks.settings(trace));
+        Storyteller story = new Storyteller(Pace.BY_ITSELF);
         List<Saying> said = new ArrayList<>();
         CookMonitor monitor = replay.monitor();
+        monitor.foretell();
         while (replay.hasNext()) { // a reading a second, told as the live pan tells them
             replay.next();
             if (monitor.timeS() >= said.size()) {
-                said.add(story.tell(monitor.status(), monitor.alarms(), monitor.tests())
+                said.add(story.tell(monitor.status(), monitor.foretold(), monitor.alarms(), monitor.tests())
                         .saying());
             }
         }

@@ -8,20 +8,28 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;
 import spoonfall.afternoon.Afternoon;
+import spoonfall.afternoon.Timeline;
 import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Forecast;
 import spoonfall.cook.Stage;
 import spoonfall.cook.WentIn;
+import spoonfall.cook.calm.CalmForecast;
 import spoonfall.cook.calm.HowLong;
 import spoonfall.probe.Quality;
 
 /** What is said of an afternoon. */
 final class AfternoonTellerTest {
     private final Afternoon afternoon = new Afternoon(UsualAfternoon.notes());
+    private final CalmForecast calm = new CalmForecast();
+    private Optional<CalmForecast.Shown> foretold = Optional.empty();
+
+    private Timeline timeline() {
+        return afternoon.timeline(foretold);
+    }
 
     private String headline() {
-        return AfternoonTeller.say(afternoon.timeline()).saying().state();
+        return AfternoonTeller.say(timeline()).saying().state();
     }
 
     private void boils(double untilT, double setT) {
@@ -35,7 +43,8 @@ final class AfternoonTellerTest {
     }
 
     private void pan(Stage stage, double untilT, DoubleFunction<Optional<Forecast>> forecast) {
-        for (double t = afternoon.timeline().t(); t <= untilT; t += 5) {
+        for (double t = timeline().t(); t <= untilT; t += 5) {
+            foretold = calm.settle(t, forecast.apply(t), OptionalDouble.empty());
             afternoon.follow(
                     t,
                     Optional.of(new CookStatus(
@@ -48,7 +57,8 @@ final class AfternoonTellerTest {
                             OptionalDouble.of(0.5),
                             forecast.apply(t),
                             WentIn.NOTHING,
-                            false)));
+                            false)),
+                    foretold);
         }
     }
 
@@ -56,7 +66,7 @@ final class AfternoonTellerTest {
     void theSentence_saysWhatComesNextAndWhen() {
         assertThat(headline()).isEqualTo("First: soften the peel.");
         boils(600, 2700);
-        AfternoonSaying saying = AfternoonTeller.say(afternoon.timeline());
+        AfternoonSaying saying = AfternoonTeller.say(timeline());
         assertThat(saying.saying().state()).isEqualTo("Next: test the set, in about 30 minutes.");
         assertThat(saying.saying().act()).isEmpty();
         assertThat(saying.act().orElseThrow().label()).isEqualTo("It is time to test");
@@ -65,13 +75,12 @@ final class AfternoonTellerTest {
     @Test
     void whatMustBePrepared_isTheOneActBeforeAnythingElse() {
         boils(1560, 2700);
-        AfternoonSaying saying = AfternoonTeller.say(afternoon.timeline());
+        AfternoonSaying saying = AfternoonTeller.say(timeline());
         assertThat(saying.saying().act()).isEqualTo("Put the plates in the freezer now.");
         assertThat(saying.act().orElseThrow().does()).isEqualTo("prepared");
         assertThat(saying.other().orElseThrow().id()).isEqualTo("boil");
         afternoon.prepare("plates", 1560);
-        assertThat(AfternoonTeller.say(afternoon.timeline()).act().orElseThrow().id())
-                .isEqualTo("boil");
+        assertThat(AfternoonTeller.say(timeline()).act().orElseThrow().id()).isEqualTo("boil");
     }
 
     @Test
@@ -80,30 +89,30 @@ final class AfternoonTellerTest {
         afternoon.skip("spirit", 110);
         assertThat(headline()).isEqualTo("Next: fill the jars, in about 10 minutes.");
         afternoon.prepare("canner", 110);
-        afternoon.follow(120, Optional.empty());
+        afternoon.follow(120, Optional.empty(), Optional.empty());
         afternoon.tap("rest", 130);
         assertThat(headline()).isEqualTo("Now: fill the jars.");
         afternoon.tap("process", 400);
         assertThat(headline()).isEqualTo("Next: lift the jars out to cool, in about 5 minutes.");
         afternoon.tap("rest-jars", 700);
         assertThat(headline()).isEqualTo("Lift the jars out to cool: until {clock:43900}.");
-        afternoon.follow(50_000, Optional.empty());
+        afternoon.follow(50_000, Optional.empty(), Optional.empty());
         assertThat(headline()).isEqualTo("The afternoon is over.");
     }
 
     @Test
     void whenToTest_isNotKnown_whileThePanBoilsWithoutAForecast() {
-        assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0)).allMatch(NextStep::known);
+        assertThat(AfternoonTeller.comingUp(timeline(), 0)).allMatch(NextStep::known);
         boils(300, t -> Optional.empty());
-        assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0))
+        assertThat(AfternoonTeller.comingUp(timeline(), 0))
                 .filteredOn(line -> !line.known())
                 .extracting(NextStep::text)
                 .contains("Test the set")
                 .doesNotContain("Warm the jars", "Heat the canner");
         assertThat(headline()).isEqualTo("Next: test the set.");
         boils(600, 2700);
-        assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0)).allMatch(NextStep::known);
-        assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0))
+        assertThat(AfternoonTeller.comingUp(timeline(), 0)).allMatch(NextStep::known);
+        assertThat(AfternoonTeller.comingUp(timeline(), 0))
                 .filteredOn(line -> line.text().equals("Test the set"))
                 .allSatisfy(line -> assertThat(line.howLong()).contains(new HowLong(30, 30)));
     }
@@ -113,14 +122,14 @@ final class AfternoonTellerTest {
         boils(10, t -> Optional.of(new Forecast(1200, 1500, 500, 5400, 0.01)));
         List.of("plates", "jars", "canner").forEach(id -> afternoon.prepare(id, 10));
         assertThat(headline()).isEqualTo("Next: test the set, in more than 5 minutes.");
-        assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0))
+        assertThat(AfternoonTeller.comingUp(timeline(), 0))
                 .filteredOn(line -> line.text().equals("Take it off the heat"))
                 .allSatisfy(line -> assertThat(line.range()).isEmpty())
                 .isNotEmpty();
         boils(20, t -> Optional.empty());
         boils(30, t -> Optional.of(new Forecast(1200, 1500, 60, 5400, 0.01)));
         assertThat(headline()).isEqualTo("Next: test the set.");
-        assertThat(AfternoonTeller.comingUp(afternoon.timeline(), 0))
+        assertThat(AfternoonTeller.comingUp(timeline(), 0))
                 .filteredOn(line -> line.text().equals("Test the set"))
                 .noneMatch(NextStep::known)
                 .isNotEmpty();
@@ -137,18 +146,18 @@ final class AfternoonTellerTest {
     }
 
     private List<String> texts() {
-        return AfternoonTeller.comingUp(afternoon.timeline(), 0).stream()
+        return AfternoonTeller.comingUp(timeline(), 0).stream()
                 .map(NextStep::text)
                 .toList();
     }
 
     @Test
     void coldJars_standAsStillToDo_andTakeNoTapFromTheStep() {
-        afternoon.follow(1000, Optional.empty());
+        afternoon.follow(1000, Optional.empty(), Optional.empty());
         afternoon.tap("off", 1000);
         afternoon.skip("spirit", 1010);
-        afternoon.follow(1300, Optional.empty());
-        AfternoonSaying resting = AfternoonTeller.say(afternoon.timeline());
+        afternoon.follow(1300, Optional.empty(), Optional.empty());
+        AfternoonSaying resting = AfternoonTeller.say(timeline());
         assertThat(resting.saying().act()).isEqualTo("Warm the jars now.");
         assertThat(resting.act().orElseThrow().id()).isEqualTo("rest");
         assertThat(resting.other().orElseThrow().id()).isEqualTo("jars");
@@ -161,13 +170,13 @@ final class AfternoonTellerTest {
     void whatComesUp_isAtMostFiveLinesInOrder_withOneNext() {
         for (double untilT = 0; untilT < 2400; untilT += 60) {
             boils(untilT, 2700);
-            var lines = AfternoonTeller.comingUp(afternoon.timeline(), 10);
+            var lines = AfternoonTeller.comingUp(timeline(), 10);
             assertThat(lines).hasSizeBetween(1, 5);
             assertThat(lines.stream().filter(line -> line.state() == NextStep.State.NEXT))
                     .hasSize(1);
             assertThat(lines.stream().map(NextStep::t)).isSorted();
         }
-        var lines = AfternoonTeller.comingUp(afternoon.timeline(), 10);
+        var lines = AfternoonTeller.comingUp(timeline(), 10);
         assertThat(lines).extracting(NextStep::text).contains("Boil it hard", "Test the set");
         assertThat(lines.stream().filter(line -> line.text().equals("Take it off the heat")))
                 .allSatisfy(line -> assertThat(line.range()).isPresent());

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Cooks;
+import spoonfall.cook.Pace;
 import spoonfall.cook.Stage;
 import spoonfall.cook.WaterBoil;
 import spoonfall.cook.WentIn;
@@ -37,12 +38,14 @@ final class StorytellerTest {
 
     private static List<Said> story(Trace trace, CookSettings settings) {
         TraceReplay replay = new TraceReplay(trace, settings);
-        Storyteller teller = new Storyteller(settings);
+        CookMonitor monitor = replay.monitor();
+        monitor.foretell();
+        Storyteller teller = new Storyteller(Pace.BY_ITSELF);
         List<Said> said = new ArrayList<>();
         while (replay.hasNext()) {
             replay.next();
-            CookMonitor monitor = replay.monitor();
-            said.add(new Said(monitor.timeS(), teller.tell(monitor.status(), monitor.alarms(), monitor.tests())));
+            Outlook told = teller.tell(monitor.status(), monitor.foretold(), monitor.alarms(), monitor.tests());
+            said.add(new Said(monitor.timeS(), told));
         }
         return said;
     }
@@ -147,8 +150,9 @@ final class StorytellerTest {
                 wasClose);
         CookSettings settings = CookSettings.defaults();
         SetTestsNow untested = new SetTestsNow(List.of(), settings, settings.riseC(), OptionalDouble.empty());
-        Saying saying =
-                new Storyteller(settings).tell(warming, List.of(), untested).saying();
+        Saying saying = new Storyteller(Pace.BY_ITSELF)
+                .tell(warming, Optional.empty(), List.of(), untested)
+                .saying();
         assertThat(saying.state()).isEqualTo("Warming up.");
         assertThat(saying.note()).isEqualTo(note);
     }
@@ -169,8 +173,9 @@ final class StorytellerTest {
                 .stale();
         CookSettings settings = CookSettings.defaults();
         SetTestsNow untested = new SetTestsNow(List.of(), settings, settings.riseC(), OptionalDouble.empty());
-        Saying saying =
-                new Storyteller(settings).tell(silent, List.of(), untested).saying();
+        Saying saying = new Storyteller(Pace.BY_ITSELF)
+                .tell(silent, Optional.empty(), List.of(), untested)
+                .saying();
         assertThat(saying.state()).isEqualTo("No word from the probe since {clock:60}.");
         assertThat(saying.act()).isEqualTo("Last seen {temp:98.2}.");
     }

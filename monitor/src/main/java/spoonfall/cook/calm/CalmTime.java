@@ -27,7 +27,11 @@ public final class CalmTime {
      * @param untilT late end of it
      * @param howLong how long until then
      */
-    public record Shown(double t, double fromT, double untilT, HowLong howLong) {}
+    public record Shown(double t, double fromT, double untilT, HowLong howLong) {
+        Shown later(double s) {
+            return new Shown(t + s, fromT + s, untilT + s, howLong);
+        }
+    }
 
     private record Spot(double t, double fromT, double untilT) {}
 

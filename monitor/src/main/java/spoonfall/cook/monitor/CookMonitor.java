@@ -17,6 +17,7 @@ import spoonfall.cook.TestWord;
 import spoonfall.cook.Unrecorded;
 import spoonfall.cook.alarm.AlarmBoard;
 import spoonfall.cook.alarm.AlarmText;
+import spoonfall.cook.calm.CalmForecast;
 import spoonfall.cook.pan.PanWatch;
 import spoonfall.cook.probe.OtherProbes;
 import spoonfall.cook.probe.PanProbe;
@@ -52,6 +53,8 @@ public final class CookMonitor {
     private long nowMillis;
     private long lastSecond = -1;
     private Optional<Unrecorded> unrecorded = Optional.empty();
+    private Optional<CalmForecast> calm = Optional.empty();
+    private Optional<CalmForecast.Shown> foretold = Optional.empty();
 
     /**
      * A cook in which nothing has happened.
@@ -85,6 +88,23 @@ public final class CookMonitor {
      */
     public void expect(PanPrior prior) {
         pan.expect(prior);
+    }
+
+    /**
+     * From now on it says what to tell of the forecast. Whoever tells nobody does without: to forecast anew every second costs
+     * more than all else that is done in it.
+     */
+    public void foretell() {
+        calm = Optional.of(new CalmForecast());
+        settle(timeS());
+    }
+
+    /**
+     * The forecast as it is to be told, in seconds of the cook: settled at the end of every second and after every word on a set test, so
+     * that all who tell of it say the same, live or again. Empty when there is none, or nobody asked to have it foretold.
+     */
+    public Optional<CalmForecast.Shown> foretold() {
+        return foretold;
     }
 
     /** What the cook is measured against. */
@@ -156,6 +176,7 @@ public final class CookMonitor {
         nowMillis = Math.max(nowMillis, millisAt(atNanos));
         lastSecond = Math.max(lastSecond, nowMillis / 1000);
         pan.probe().watch().listenSince(timeS());
+        settle(timeS());
         events.add(new CookEvent.CameBack(timeS(), timeS() - leftT));
         return events;
     }
@@ -218,7 +239,12 @@ public final class CookMonitor {
      */
     public List<CookEvent> say(TestWord word, long atNanos) {
         List<CookEvent> events = advanceTo(atNanos);
+        CookSettings before = pan.tests().aim();
         talk.say(timeS(), nowMillis, word, events);
+        if (!pan.tests().aim().equals(before)) {
+            calm = calm.map(old -> new CalmForecast()); // what was told was of another rise
+        }
+        settle(timeS());
         return events;
     }
 
@@ -264,5 +290,10 @@ public final class CookMonitor {
         if (second % STATUS_EVERY_S == 0) {
             events.add(new CookEvent.StatusTaken(pan.status(t)));
         }
+        settle(t);
+    }
+
+    private void settle(double t) {
+        foretold = calm.flatMap(settled -> settled.settle(t, pan.forecast(t), talk.nextInS(t)));
     }
 }

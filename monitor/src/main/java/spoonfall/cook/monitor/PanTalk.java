@@ -52,10 +52,14 @@ public final class PanTalk {
     /** How the set tests stand. */
     SetTestsNow tests(double t) {
         SetTests tests = watch.tests();
-        OptionalDouble nextInS = watch.status(t).forecast().isPresent()
-                ? watch.forecaster().untilS(t, tests.nextRiseC())
+        return new SetTestsNow(tests.all(), tests.aim(), tests.nextRiseC(), nextInS(t));
+    }
+
+    /** Seconds until the next set test is due, by the forecast; empty when that is not known. */
+    OptionalDouble nextInS(double t) {
+        return watch.forecast(t).isPresent()
+                ? watch.forecaster().untilS(t, watch.tests().nextRiseC())
                 : OptionalDouble.empty();
-        return new SetTestsNow(tests.all(), tests.aim(), tests.nextRiseC(), nextInS);
     }
 
     private void enter(double t, boolean changed, List<CookEvent> events) {

@@ -122,7 +122,6 @@ public final class PanWatch {
 
     /** How the pan is at {@code t}. */
     public CookStatus status(double t) {
-        boolean fresh = probe.watch().freshAt(t);
         Optional<Signals> live = probe.live(t);
         boolean boiling = stages.stage().boiling();
         OptionalDouble level = live.map(s -> OptionalDouble.of(s.levelC())).orElse(OptionalDouble.empty());
@@ -141,8 +140,8 @@ public final class PanWatch {
                 told,
                 rate,
                 solids,
-                fresh && !tests.paused() ? forecast(t) : Optional.empty(),
-                fresh ? wentIn() : WentIn.NOTHING,
+                forecast(t),
+                probe.watch().freshAt(t) ? wentIn() : WentIn.NOTHING,
                 stages.wasClose());
     }
 
@@ -158,7 +157,12 @@ public final class PanWatch {
         return stages.reachedWindow() || tests.set();
     }
 
-    private Optional<Forecast> forecast(double t) {
+    /** When it will set, as it is told at {@code t}; empty while nobody can know. */
+    public Optional<Forecast> forecast(double t) {
+        return probe.watch().freshAt(t) && !tests.paused() ? foreseen(t) : Optional.empty();
+    }
+
+    private Optional<Forecast> foreseen(double t) {
         boolean seen = !probe.misled() || probe.outOfPan(); // the pan goes on meanwhile
         boolean climbing = stages.stage().boiling() && !board.present(AlarmName.STALLED) && seen;
         Optional<Forecast> forecast = climbing ? forecaster.forecast(t) : Optional.empty();
