@@ -66,7 +66,7 @@ public final class Beginning {
         double readDoubtC = Math.hypot(baseSigmaC, SCALE_DOUBT * riseC);
         FirstGuess read = FirstGuess.of(u, warming, t);
         FirstGuess guess = read.with(plan, readDoubtC / -curve.riseSlopeC(u));
-        told = warming.known(t) || !guess.equals(read);
+        told = read.byWarming() || !guess.equals(read);
         bank.begin(
                 new double[] {guess.u(), guess.v(), 0, Inverting.firstScale(), PACE},
                 new double[] {guess.uDoubt(), guess.vDoubt(), baseSigmaC, SCALE_DOUBT, PACE_DOUBT},

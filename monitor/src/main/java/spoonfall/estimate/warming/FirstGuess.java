@@ -26,13 +26,20 @@ record FirstGuess(double u, double uDoubt, double v, double vDoubt, double vPerU
 
     /** By the reading and, if it was seen to warm, by that. */
     static FirstGuess of(double readU, Warming warming, double t) {
-        if (warming.known(t)) {
-            Warming.Promise promise = warming.promise(t);
-            double v = promise.v(readU);
-            return new FirstGuess(readU, U_DOUBT, v, v * promise.doubt(), promise.vPerU());
-        }
-        double v = Math.max(LEAST_V, (readU - SETS_AT_U) / USUAL_MIN);
-        return new FirstGuess(readU, U_DOUBT, v, v * V_DOUBT, 0);
+        return warming.promise(t).map(promise -> of(readU, promise)).orElseGet(() -> {
+            double v = Math.max(LEAST_V, (readU - SETS_AT_U) / USUAL_MIN);
+            return new FirstGuess(readU, U_DOUBT, v, v * V_DOUBT, 0);
+        });
+    }
+
+    private static FirstGuess of(double readU, Warming.Promise promise) {
+        double v = promise.v(readU);
+        return new FirstGuess(readU, U_DOUBT, v, v * promise.doubt(), promise.vPerU());
+    }
+
+    /** Whether the warming told the pace. */
+    boolean byWarming() {
+        return vPerU > 0;
     }
 
     /**

@@ -1,5 +1,7 @@
 package spoonfall.estimate.warming;
 
+import java.util.Optional;
+
 /**
  * What the warming pan tells of the water that will leave: the heat that warmed it by so much a minute will drive off
  * {@code heat / latent heat}. Heat capacity of a sugar solution: 4.187 (1 - 0.57 solids) kJ/(kg K), common practice, no
@@ -64,28 +66,30 @@ public final class Warming {
         line.observe(t, riseC, perMinC);
     }
 
-    /** Whether it tells anything at {@code t}: it warmed for long enough and lately, or a long way before it simmered. */
-    boolean known(double t) {
-        return lately(t) || line.longAgoPerMinC() > 0;
-    }
-
     private boolean lately(double t) {
         return t - lastT <= FORGETS_S && line.seconds() >= LEAST_SECONDS;
     }
 
-    /** What the warming until {@code t} tells of the boil; to be asked when it is {@link #known}. */
-    Promise promise(double t) {
-        if (!lately(t)) {
-            return ofLongAgo();
-        }
+    /** What the warming until {@code t} tells of the boil; nothing unless it warmed for long enough and lately, or a long way before it simmered. */
+    Optional<Promise> promise(double t) {
+        boolean lately = lately(t);
         double shortOfLong = line.shortOfLong();
-        return shortOfLong > 0 && line.longAgoPerMinC() > 0
-                ? ofLately(SHORT_WAY_DOUBT * shortOfLong).with(ofLongAgo())
-                : ofLately(0);
+        if (lately && shortOfLong == 0) {
+            return Optional.of(ofLately(0));
+        }
+        Optional<Promise> longAgo = ofLongAgo(line.longAgoPerMinC());
+        if (!lately) {
+            return longAgo;
+        }
+        return Optional.of(
+                longAgo.map(before -> ofLately(SHORT_WAY_DOUBT * shortOfLong).with(before))
+                        .orElseGet(() -> ofLately(0)));
     }
 
-    private Promise ofLongAgo() {
-        return new Promise(LESS_LONG_AGO * vPerU(line.longAgoPerMinC()), LONG_AGO_DOUBT);
+    private static Optional<Promise> ofLongAgo(double perMinC) {
+        return perMinC > 0
+                ? Optional.of(new Promise(LESS_LONG_AGO * vPerU(perMinC), LONG_AGO_DOUBT))
+                : Optional.empty();
     }
 
     private Promise ofLately(double shortWayDoubt) {

@@ -38,13 +38,13 @@ final class WarmingTest {
 
     @Test
     void warming_isKnownAfterTenSeconds_andForgottenAfterTenMinutes() {
-        assertThat(warming.known(0)).isFalse();
+        assertThat(warming.promise(0)).isEmpty();
         for (int second = 0; second < 10; second++) {
             warming.observe(second, -22 + second / 15.0, 4);
         }
-        assertThat(warming.known(9)).isTrue();
-        assertThat(warming.known(609)).isTrue();
-        assertThat(warming.known(610)).isFalse();
+        assertThat(warming.promise(9)).isPresent();
+        assertThat(warming.promise(609)).isPresent();
+        assertThat(warming.promise(610)).isEmpty();
     }
 
     /** Slow pans lose as much to vapour and sides as fast ones: a larger part of their heat. */
@@ -60,8 +60,8 @@ final class WarmingTest {
         Warming other = new Warming();
         new WarmingPan(KG, SOLIDS, other::observe).warm(2);
         pan.warm(0.7);
-        assertThat(other.promise(pan.t).doubt()).isBetween(0.06, 0.065);
-        assertThat(warming.promise(pan.t).doubt()).isBetween(0.07, 0.08);
+        assertThat(other.promise(pan.t).orElseThrow().doubt()).isBetween(0.06, 0.065);
+        assertThat(warming.promise(pan.t).orElseThrow().doubt()).isBetween(0.07, 0.08);
     }
 
     @ParameterizedTest(name = "to {0} kW")
@@ -70,7 +70,7 @@ final class WarmingTest {
         pan.warm(atC -> atC < -13 ? 1.2 : thenKw);
         assertThat(gramsPerMin()).isCloseTo(26.6 * thenKw, within(26.6 * thenKw * 0.05));
         double turned = Math.log(thenKw / 1.2);
-        assertThat(warming.promise(pan.t).doubt()).isBetween(Math.min(0.5, 0.6 * turned * turned), 0.5);
+        assertThat(warming.promise(pan.t).orElseThrow().doubt()).isBetween(Math.min(0.5, 0.6 * turned * turned), 0.5);
     }
 
     /** On for half of each minute: paces of 45 s are turned up and down all the time. */
@@ -79,7 +79,7 @@ final class WarmingTest {
     void aBurnerThatSwitches_isNotTakenForAKnob(int phaseS) {
         pan.warm(atC -> (pan.t + phaseS) % 60 < 30 ? 2 : 0);
         assertThat(gramsPerMin()).isCloseTo(26.6, within(2.6));
-        assertThat(warming.promise(pan.t).doubt()).isBetween(0.07, 0.2);
+        assertThat(warming.promise(pan.t).orElseThrow().doubt()).isBetween(0.07, 0.2);
     }
 
     /** It rests for forty seconds ten degrees below the boil: what came after that is not its heat. */
@@ -93,14 +93,14 @@ final class WarmingTest {
             return pan.t < restsUntilT[0] ? 0 : 3;
         });
         assertThat(gramsPerMin()).isBetween(0.5 * 3 * 26.6, 3 * 26.6);
-        assertThat(warming.promise(pan.t).doubt()).isGreaterThan(0.15);
+        assertThat(warming.promise(pan.t).orElseThrow().doubt()).isGreaterThan(0.15);
     }
 
     @Test
     void whatWarmsForAFewDegrees_isDoubted() {
         pan.riseC = -7;
         pan.warm(2);
-        assertThat(warming.promise(pan.t).doubt()).isGreaterThan(0.2);
+        assertThat(warming.promise(pan.t).orElseThrow().doubt()).isGreaterThan(0.2);
     }
 
     /** A probe that is put in late climbs to the pan in no time. */
@@ -119,7 +119,7 @@ final class WarmingTest {
         pan.warm(0.7);
         pan.nearTheBoil(10);
         assertThat(gramsPerMin()).isCloseTo(26.6 * 10 / pan.perMinC(1), within(1.0));
-        assertThat(warming.promise(pan.t).doubt()).isCloseTo(0.5, within(0.01));
+        assertThat(warming.promise(pan.t).orElseThrow().doubt()).isCloseTo(0.5, within(0.01));
     }
 
     @ParameterizedTest(name = "{0} °C a minute")
@@ -127,10 +127,10 @@ final class WarmingTest {
     void aPanThatWarmsOnAsBefore_isKnownByWhatItDidBefore(double perMinC) {
         pan.warm(1);
         double before = gramsPerMin();
-        double doubt = warming.promise(pan.t).doubt();
+        double doubt = warming.promise(pan.t).orElseThrow().doubt();
         pan.nearTheBoil(perMinC);
         assertThat(gramsPerMin()).isEqualTo(before);
-        assertThat(warming.promise(pan.t).doubt()).isEqualTo(doubt);
+        assertThat(warming.promise(pan.t).orElseThrow().doubt()).isEqualTo(doubt);
     }
 
     /** It switches on just there, as it did before. */
@@ -165,9 +165,9 @@ final class WarmingTest {
         pan.warm(1.2);
         double atOnce = gramsPerMin();
         pan.t += 1200;
-        assertThat(warming.known(pan.t)).isTrue();
+        assertThat(warming.promise(pan.t)).isPresent();
         assertThat(gramsPerMin()).isBetween(0.75 * atOnce, atOnce);
-        assertThat(warming.promise(pan.t).doubt()).isEqualTo(0.5);
+        assertThat(warming.promise(pan.t).orElseThrow().doubt()).isEqualTo(0.5);
     }
 
     /** Its sugar goes in, melts over a low flame, and takes the pan eight degrees below the boil. */
@@ -181,8 +181,8 @@ final class WarmingTest {
         pan.t += 900;
         pan.riseC = -8;
         pan.warm(0.8);
-        Warming.Promise alone = other.promise(sugared.t);
-        Warming.Promise both = warming.promise(pan.t);
+        Warming.Promise alone = other.promise(sugared.t).orElseThrow();
+        Warming.Promise both = warming.promise(pan.t).orElseThrow();
         assertThat(both.vPerU() / alone.vPerU()).isBetween(1.1, 1.5);
         assertThat(both.doubt()).isBetween(2 * alone.doubt(), 0.4);
     }
@@ -192,12 +192,12 @@ final class WarmingTest {
         for (double riseC = -39; riseC < -5; riseC += 1) {
             warming.observe(pan.t++, riseC, 60);
         }
-        assertThat(warming.known(pan.t)).isTrue();
-        assertThat(warming.known(pan.t + 700)).isFalse();
+        assertThat(warming.promise(pan.t)).isPresent();
+        assertThat(warming.promise(pan.t + 700)).isEmpty();
     }
 
     /** What it will boil away. */
     private double gramsPerMin() {
-        return 1000 * warming.promise(pan.t).v(1 / SOLIDS) * KG * SOLIDS;
+        return 1000 * warming.promise(pan.t).orElseThrow().v(1 / SOLIDS) * KG * SOLIDS;
     }
 }
