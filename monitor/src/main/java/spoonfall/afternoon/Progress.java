@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** How far an afternoon is: what its marks, taken in order, make of its notes. */
 final class Progress {
@@ -14,6 +15,14 @@ final class Progress {
 
         boolean over() {
             return endedT.isPresent();
+        }
+
+        /** When it began, or was passed over. */
+        Optional<Double> since() {
+            return Stream.of(begunT, endedT)
+                    .flatMapToDouble(OptionalDouble::stream)
+                    .boxed()
+                    .findFirst();
         }
 
         Way begun(double t, By by) {

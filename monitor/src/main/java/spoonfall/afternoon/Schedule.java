@@ -9,7 +9,6 @@ import spoonfall.afternoon.Timeline.Moment;
 import spoonfall.afternoon.Timeline.PreparationLine;
 import spoonfall.afternoon.Timeline.State;
 import spoonfall.afternoon.Timeline.StepLine;
-import spoonfall.cook.ReminderName;
 import spoonfall.cook.calm.CalmForecast;
 
 /**
@@ -111,20 +110,16 @@ final class Schedule {
         return new PreparationLine(preparation, state, doneT, due.map(moment -> moment.notBefore(t)), false);
     }
 
-    /** Jars that are still cold when the preserve has set must be hot when it is ladled into them. */
+    /** Since when the step that it was for goes on, where it is still to be done. */
     private Optional<Moment> late(Preparation preparation) {
-        Optional<Step> before = progress.notes().step(preparation.before());
-        boolean jars =
-                preparation.saidBy().filter(ReminderName.WARM_JARS::equals).isPresent();
-        boolean filled = progress.notes()
-                .step(UsualAfternoon.FILL)
-                .filter(step -> !progress.way(step).over())
-                .isEmpty();
-        if (!jars || filled || before.isEmpty()) {
-            return Optional.empty();
-        }
-        Progress.Way way = progress.way(before.get());
-        OptionalDouble sinceT = way.begunT().isPresent() ? way.begunT() : way.endedT();
-        return sinceT.isPresent() ? Optional.of(Moment.usual(sinceT.getAsDouble())) : Optional.empty();
+        BatchNotes notes = progress.notes();
+        return preparation
+                .until()
+                .flatMap(notes::step)
+                .filter(until -> !progress.way(until).over())
+                .flatMap(until -> notes.step(preparation.before()))
+                .map(progress::way)
+                .flatMap(Progress.Way::since)
+                .map(Moment::usual);
     }
 }

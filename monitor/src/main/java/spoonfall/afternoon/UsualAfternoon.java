@@ -12,9 +12,6 @@ import spoonfall.cook.ReminderName;
  * Canning, AIB 539). The minutes of processing only plan the afternoon: the tested recipe and the jars' timer decide.
  */
 public final class UsualAfternoon {
-    /** The step after which no jar need be warm. */
-    static final String FILL = "fill";
-
     private static final String SPIRIT = "Only if you use one: off the heat, away from flames.";
 
     private UsualAfternoon() {}
@@ -63,7 +60,7 @@ public final class UsualAfternoon {
                                 "It has rested",
                                 "It thickens a little, so that the peel does not float."),
                         step(
-                                FILL,
+                                "fill",
                                 "Fill the jars",
                                 10,
                                 Kind.TOLD,
@@ -114,10 +111,19 @@ public final class UsualAfternoon {
                                 "Put the plates in the freezer",
                                 ReminderName.CHILL_PLATES,
                                 "test",
+                                null,
                                 "The plates are in"),
-                        reminded("jars", "Warm the jars", ReminderName.WARM_JARS, "off", "The jars are warming"),
+                        // jars that are still cold when it has set must be hot when it is ladled into them
+                        reminded(
+                                "jars", "Warm the jars", ReminderName.WARM_JARS, "off", "fill", "The jars are warming"),
                         new Preparation(
-                                "canner", "Heat the canner", 30, "process", Optional.empty(), "The canner is on")));
+                                "canner",
+                                "Heat the canner",
+                                30,
+                                "process",
+                                Optional.empty(),
+                                Optional.empty(),
+                                "The canner is on")));
     }
 
     private static Step step(
@@ -133,7 +139,9 @@ public final class UsualAfternoon {
                 id, name, minutes, kind, Optional.ofNullable(begunBy), Optional.ofNullable(endedBy), doneLabel, note);
     }
 
-    private static Preparation reminded(String id, String name, ReminderName by, String before, String doneLabel) {
-        return new Preparation(id, name, (int) Math.round(by.leadS() / 60), before, Optional.of(by), doneLabel);
+    private static Preparation reminded(
+            String id, String name, ReminderName by, String before, @Nullable String until, String doneLabel) {
+        int minutes = (int) Math.round(by.leadS() / 60);
+        return new Preparation(id, name, minutes, before, Optional.ofNullable(until), Optional.of(by), doneLabel);
     }
 }
