@@ -9,6 +9,7 @@ import spoonfall.calibration.Correction;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookStatus;
+import spoonfall.cook.calm.CalmForecast;
 import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.estimate.warming.PanPrior;
 import spoonfall.log.CookBasis;
@@ -52,9 +53,10 @@ public final class CookAgain {
          * A whole second of the cook has passed.
          *
          * @param status how the pan was
+         * @param foretold what was told of the forecast
          * @param saying what was said
          */
-        void saw(CookStatus status, Saying saying);
+        void saw(CookStatus status, Optional<CalmForecast.Shown> foretold, Saying saying);
 
         /** Nobody watched between two seconds of the cook. */
         void away(double fromT, double untilT);
@@ -171,7 +173,7 @@ public final class CookAgain {
             CookMonitor monitor = cook.monitor();
             CookStatus status = monitor.status();
             Outlook told = cook.story().tell(status, monitor.foretold(), monitor.alarms(), monitor.tests());
-            witness.saw(status, told.saying());
+            witness.saw(status, monitor.foretold(), told.saying());
         }
     }
 }

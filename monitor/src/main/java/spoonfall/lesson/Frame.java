@@ -2,8 +2,8 @@ package spoonfall.lesson;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import spoonfall.cook.Forecast;
 import spoonfall.cook.Stage;
+import spoonfall.cook.calm.CalmTime;
 import spoonfall.words.Saying;
 
 /**
@@ -13,6 +13,6 @@ import spoonfall.words.Saying;
  * @param temperatureC the pan's temperature in °C
  * @param stage where the cook was
  * @param saying what was said, with marks
- * @param forecast when it was to set
+ * @param sets when it was to set, as it was told
  */
-public record Frame(double t, OptionalDouble temperatureC, Stage stage, Saying saying, Optional<Forecast> forecast) {}
+public record Frame(double t, OptionalDouble temperatureC, Stage stage, Saying saying, Optional<CalmTime.Shown> sets) {}

@@ -10,6 +10,8 @@ import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Stage;
+import spoonfall.cook.calm.CalmForecast;
+import spoonfall.cook.calm.CalmTime;
 import spoonfall.kitchen.CookAgain;
 import spoonfall.log.store.StoredCook;
 import spoonfall.words.Saying;
@@ -71,12 +73,13 @@ public final class LessonMaker implements CookAgain.Witness {
     }
 
     @Override
-    public void saw(CookStatus status, Saying saying) {
+    public void saw(CookStatus status, Optional<CalmForecast.Shown> foretold, Saying saying) {
         long second = Math.round(status.t());
         sayings.put(second, saying);
         stage = status.stage();
         if (second % everyS == 0 && frames.size() < MOST_FRAMES) {
-            frames.add(new Frame(status.t(), status.temperatureC(), stage, saying, status.forecast()));
+            Optional<CalmTime.Shown> sets = foretold.map(CalmForecast.Shown::gel);
+            frames.add(new Frame(status.t(), status.temperatureC(), stage, saying, sets));
         }
     }
 

@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import spoonfall.cook.Forecast;
+import spoonfall.cook.calm.CalmTime;
 import spoonfall.lesson.Frame;
 import spoonfall.lesson.Lesson;
 import spoonfall.lesson.Moment;
@@ -53,14 +53,16 @@ final class LessonViews {
                 frame.temperatureC().isPresent()
                         ? OptionalDouble.of(frame.temperatureC().getAsDouble() - waterBoilC)
                         : OptionalDouble.empty());
-        put(node, "etaS", forecast(frame, Forecast::etaS));
-        put(node, "etaLowS", forecast(frame, Forecast::lowS));
-        put(node, "etaHighS", forecast(frame, Forecast::highS));
+        put(node, "etaS", ahead(frame, CalmTime.Shown::t));
+        put(node, "etaLowS", ahead(frame, CalmTime.Shown::fromT));
+        put(node, "etaHighS", ahead(frame, CalmTime.Shown::untilT));
         return node;
     }
 
-    private static OptionalDouble forecast(Frame frame, ToDoubleFunction<Forecast> part) {
-        return frame.forecast().stream().mapToDouble(part).findFirst();
+    private static OptionalDouble ahead(Frame frame, ToDoubleFunction<CalmTime.Shown> moment) {
+        return frame.sets().stream()
+                .mapToDouble(sets -> Math.max(0, moment.applyAsDouble(sets) - frame.t()))
+                .findFirst();
     }
 
     private static ObjectNode moment(Moment moment) {

@@ -17,10 +17,10 @@ import org.junit.jupiter.api.io.TempDir;
 import spoonfall.cook.AlarmName;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.Cooks;
-import spoonfall.cook.Forecast;
 import spoonfall.cook.Pace;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.Stage;
+import spoonfall.cook.calm.CalmTime;
 import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.lab.Scenario;
 import spoonfall.log.CookBasis;
@@ -102,7 +102,7 @@ final class LessonMakerTest {
                 .filter(frame -> said.get((int) frame.t()).equals(frame.saying()))
                 .count();
         assertThat(same).isEqualTo(lesson.frames().size());
-        assertThat(lesson.frames()).anyMatch(frame -> frame.forecast().isPresent());
+        assertThat(lesson.frames()).anyMatch(frame -> frame.sets().isPresent());
     }
 
     @Test
@@ -174,7 +174,7 @@ final class LessonMakerTest {
         StoredCook typed = byHand(trace);
         Lesson lesson = LessonMaker.of(typed);
         assertThat(lesson.frames()).isSortedAccordingTo(Comparator.comparingDouble(Frame::t));
-        assertThat(lesson.frames()).anyMatch(frame -> frame.forecast().isPresent());
+        assertThat(lesson.frames()).anyMatch(frame -> frame.sets().isPresent());
         assertThat(lesson.frames()).anyMatch(frame -> frame.stage() == Stage.ROLLING_BOIL);
         assertThat(lesson.frames())
                 .as("a minute and a half between two readings is no silence")
@@ -227,11 +227,11 @@ final class LessonMakerTest {
     }
 
     private static double firstWidthS(Lesson lesson) {
-        Forecast first = lesson.frames().stream()
-                .flatMap(frame -> frame.forecast().stream())
+        CalmTime.Shown first = lesson.frames().stream()
+                .flatMap(frame -> frame.sets().stream())
                 .findFirst()
                 .orElseThrow();
-        return first.highS() - first.lowS();
+        return first.untilT() - first.fromT();
     }
 
     @Test
