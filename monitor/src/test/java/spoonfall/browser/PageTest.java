@@ -82,7 +82,7 @@ final class PageTest {
     void textAtTwiceTheSize_isAllThere() {
         serve(Scenario.CLEAN, 900);
         Page page = SERVED.page(640, 900, ColorScheme.LIGHT);
-        assertThat(part(page, "sentence-act")).hasText("Set tests in 5 to 15 minutes.");
+        assertThat(part(page, "sentence-act")).hasText("Set tests in 5 to 20 minutes.");
         page.evaluate("document.documentElement.style.fontSize = '225%'");
         Browsers.nothingSticksOut(page);
         assertThat(part(page, "sentence-act")).isVisible();
