@@ -15,7 +15,7 @@ import spoonfall.learn.Batch;
 import spoonfall.learn.Diagnosis;
 import spoonfall.log.memory.BatchMemory;
 import spoonfall.web.LearnViews;
-import spoonfall.web.Views;
+import spoonfall.web.WireJson;
 import spoonfall.words.Plain;
 
 /** {@code spoonfall diagnose}: why a batch set as it did, by its record, and what to do with it. */
@@ -54,7 +54,7 @@ final class DiagnoseCommand implements Callable<Integer> {
         Diagnosis diagnosis = memory.diagnosis(id, how, what);
         PrintWriter out = Output.of(spec);
         if (json) {
-            out.println(Views.text(LearnViews.of(diagnosis)));
+            out.println(WireJson.text(LearnViews.of(diagnosis)));
             return 0;
         }
         out.println("Cook " + id + ". " + Plain.text(diagnosis.headline()));

@@ -19,7 +19,7 @@ import spoonfall.log.memory.BatchFile;
 import spoonfall.log.memory.BatchMemory;
 import spoonfall.log.memory.BookOutcomes;
 import spoonfall.web.LearnViews;
-import spoonfall.web.Views;
+import spoonfall.web.WireJson;
 import spoonfall.words.Plain;
 
 /** {@code spoonfall learn}: what the batches so far teach, and what to aim at next. */
@@ -61,7 +61,7 @@ final class LearnCommand implements Callable<Integer> {
         Learning learning = memory(data.folder()).learning();
         PrintWriter out = Output.of(spec);
         if (json) {
-            out.println(Views.text(fruit == null ? LearnViews.of(learning) : LearnViews.of(learning, fruit)));
+            out.println(WireJson.text(fruit == null ? LearnViews.of(learning) : LearnViews.of(learning, fruit)));
             return 0;
         }
         if (learning.batches().isEmpty()) {

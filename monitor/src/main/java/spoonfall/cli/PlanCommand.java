@@ -29,7 +29,7 @@ import spoonfall.plan.BatchPlan;
 import spoonfall.plan.Scaling;
 import spoonfall.plan.TypedSetup;
 import spoonfall.web.PlanViews;
-import spoonfall.web.Views;
+import spoonfall.web.WireJson;
 
 /** {@code spoonfall plan}: what comes of a batch, before it is cooked. */
 @Command(
@@ -137,7 +137,7 @@ final class PlanCommand implements Callable<Integer> {
         Optional<Scaling> scaling = Optional.ofNullable(scale).map(times -> Scaling.of(plan, Scaling.times(times)));
         if (json) {
             ObjectNode node = scaling.map(PlanViews::of).orElseGet(() -> PlanViews.of(plan));
-            out.println(Views.text(node));
+            out.println(WireJson.text(node));
             return;
         }
         name.ifPresent(out::println);

@@ -12,7 +12,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import spoonfall.probe.serial.SerialPorts;
-import spoonfall.web.Views;
+import spoonfall.web.WireJson;
 
 /** {@code spoonfall ports}: the serial ports of this machine. */
 @Command(name = "ports", description = "List the serial ports, and say which can be used.")
@@ -42,7 +42,7 @@ final class PortsCommand implements Callable<Integer> {
         }
         List<SerialPorts.Port> ports = SerialPorts.list();
         if (json) {
-            ports.forEach(port -> out.println(Views.text(object(port))));
+            ports.forEach(port -> out.println(WireJson.text(object(port))));
             return 0;
         }
         if (ports.isEmpty()) {

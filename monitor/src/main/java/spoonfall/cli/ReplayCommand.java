@@ -23,6 +23,7 @@ import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;
 import spoonfall.units.Quantities;
 import spoonfall.web.Views;
+import spoonfall.web.WireJson;
 
 /** {@code spoonfall replay}: runs a recorded cook through the monitor. */
 @Command(
@@ -76,7 +77,7 @@ final class ReplayCommand implements Callable<Integer> {
         EventLines lines = new EventLines(out);
         Consumer<CookEvent> sink = event -> {
             if (json) {
-                out.println(Views.text(Views.event(event, settings)));
+                out.println(WireJson.text(Views.event(event, settings)));
             } else {
                 lines.print(event);
             }

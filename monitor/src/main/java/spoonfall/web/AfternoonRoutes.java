@@ -50,7 +50,7 @@ final class AfternoonRoutes {
     }
 
     private void undo(Context ctx) {
-        JsonNode mark = TrustRoutes.body(ctx, List.of("mark")).path("mark");
+        JsonNode mark = Asked.body(ctx, List.of("mark")).path("mark");
         if (!mark.isIntegralNumber() || !mark.canConvertToLong()) {
             throw new Refusal("\"mark\" is needed: the number that the afternoon's undo has");
         }
@@ -61,31 +61,31 @@ final class AfternoonRoutes {
         ctx.header("Cache-Control", "no-store");
         ctx.header("Content-Disposition", "attachment; filename=\"batch-notes.toml\"");
         ctx.contentType("application/toml; charset=utf-8")
-                .result(NotesText.of(WebServer.answer(desk(ctx).notes())));
+                .result(NotesText.of(Answers.of(desk(ctx).notes())));
     }
 
     private void change(Context ctx) {
-        JsonNode asked = TrustRoutes.body(ctx, List.of("tap", "name", "minutes"));
+        JsonNode asked = Asked.body(ctx, List.of("tap", "name", "minutes"));
         told(
                 ctx,
                 desk(ctx)
                         .change(
-                                TrustRoutes.text(asked, "tap"),
+                                Asked.text(asked, "tap"),
                                 ctx.pathParam("id"),
-                                TrustRoutes.text(asked, "name"),
+                                Asked.text(asked, "name"),
                                 minutes(asked)));
     }
 
     private void addNote(Context ctx) {
-        JsonNode asked = TrustRoutes.body(ctx, List.of("tap", "name", "minutes", "after", "before"));
-        String name = TrustRoutes.text(asked, "name").orElseThrow(() -> new Refusal("say what is to be done"));
+        JsonNode asked = Asked.body(ctx, List.of("tap", "name", "minutes", "after", "before"));
+        String name = Asked.text(asked, "name").orElseThrow(() -> new Refusal("say what is to be done"));
         int minutes = minutes(asked).orElseThrow(() -> new Refusal("\"minutes\" is needed, a whole number"));
-        Optional<String> after = TrustRoutes.text(asked, "after");
-        Optional<String> before = TrustRoutes.text(asked, "before");
+        Optional<String> after = Asked.text(asked, "after");
+        Optional<String> before = Asked.text(asked, "before");
         if (after.isPresent() == before.isPresent()) {
             throw new Refusal("say which step it comes \"after\", or which step it must be ready \"before\"");
         }
-        Optional<String> tap = TrustRoutes.text(asked, "tap");
+        Optional<String> tap = Asked.text(asked, "tap");
         told(
                 ctx,
                 after.map(step -> desk(ctx).addStep(tap, name, minutes, step))
@@ -94,7 +94,7 @@ final class AfternoonRoutes {
 
     /** The id that the page gave a tap, by which one that arrives twice is known; a call without a body has none. */
     private static Optional<String> tapId(Context ctx) {
-        return ctx.body().isEmpty() ? Optional.empty() : TrustRoutes.text(TrustRoutes.body(ctx, List.of("tap")), "tap");
+        return ctx.body().isEmpty() ? Optional.empty() : Asked.text(Asked.body(ctx, List.of("tap")), "tap");
     }
 
     private static Optional<Integer> minutes(JsonNode asked) {
@@ -110,7 +110,7 @@ final class AfternoonRoutes {
 
     private static void told(Context ctx, CompletableFuture<AfternoonView> answer) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
-        node.set("afternoon", AfternoonViews.of(WebServer.answer(answer)));
-        WebServer.json(ctx, 200, node);
+        node.set("afternoon", AfternoonViews.of(Answers.of(answer)));
+        Answers.json(ctx, 200, node);
     }
 }

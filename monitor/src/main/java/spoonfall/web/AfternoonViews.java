@@ -32,7 +32,7 @@ final class AfternoonViews {
         return NODES.objectNode()
                 .put("type", "reminder")
                 .put("seq", change.seq())
-                .put("t", Views.rounded(change.t()))
+                .put("t", WireJson.rounded(change.t()))
                 .put("reminder", change.name())
                 .put("text", change.text());
     }
@@ -42,7 +42,7 @@ final class AfternoonViews {
         Timeline timeline = view.timeline();
         ObjectNode node = NODES.objectNode()
                 .put("startedAtMs", view.startedAt().toEpochMilli())
-                .put("t", Views.rounded(timeline.t()));
+                .put("t", WireJson.rounded(timeline.t()));
         node.putObject("say")
                 .put("state", view.saying().saying().state())
                 .put("act", view.saying().saying().act())
@@ -105,14 +105,14 @@ final class AfternoonViews {
         boolean forecast = due.filter(Moment::forecast).isPresent();
         node.put("forecast", forecast);
         if (forecast) {
-            node.put("fromT", Views.rounded(due.orElseThrow().fromT()));
-            node.put("untilT", Views.rounded(due.orElseThrow().untilT()));
+            node.put("fromT", WireJson.rounded(due.orElseThrow().fromT()));
+            node.put("untilT", WireJson.rounded(due.orElseThrow().untilT()));
         }
     }
 
     private static void put(ObjectNode node, String name, OptionalDouble value) {
         if (value.isPresent()) {
-            node.put(name, Views.rounded(value.getAsDouble()));
+            node.put(name, WireJson.rounded(value.getAsDouble()));
         } else {
             node.putNull(name);
         }

@@ -37,7 +37,7 @@ final class AlarmRoutes {
     }
 
     private static int minutes(Context ctx) {
-        JsonNode minutes = TrustRoutes.body(ctx, List.of("minutes")).path("minutes");
+        JsonNode minutes = Asked.body(ctx, List.of("minutes")).path("minutes");
         if (!minutes.isIntegralNumber() || !minutes.canConvertToInt()) {
             throw new Refusal("\"minutes\" is needed, a whole number from 1 to " + CookMonitor.MOST_MINUTES_ASIDE);
         }
@@ -45,13 +45,13 @@ final class AlarmRoutes {
     }
 
     private static void told(Context ctx, CompletableFuture<Optional<CookAlarm>> answer) {
-        Optional<CookAlarm> alarm = WebServer.answer(answer);
+        Optional<CookAlarm> alarm = Answers.of(answer);
         if (alarm.isEmpty()) {
-            WebServer.error(ctx, 404, "no alarm of this cook has that name");
+            Answers.error(ctx, 404, "no alarm of this cook has that name");
             return;
         }
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.set("alarm", Views.alarm(alarm.get()));
-        WebServer.json(ctx, 200, node);
+        Answers.json(ctx, 200, node);
     }
 }

@@ -35,11 +35,11 @@ final class BookRoutes {
     }
 
     void add(RoutesConfig routes) {
-        routes.get("/api/book", ctx -> WebServer.json(ctx, 200, BookViews.list(book().list(query(ctx)))));
-        routes.get("/api/book/{id}", known(ctx -> WebServer.json(ctx, 200, BookViews.page(book().page(id(ctx))))));
+        routes.get("/api/book", ctx -> Answers.json(ctx, 200, BookViews.list(book().list(query(ctx)))));
+        routes.get("/api/book/{id}", known(ctx -> Answers.json(ctx, 200, BookViews.page(book().page(id(ctx))))));
         routes.get(
                 "/api/book/{id}/climb",
-                known(ctx -> WebServer.json(ctx, 200, BookViews.climb(book().page(id(ctx)), MOST_POINTS))));
+                known(ctx -> Answers.json(ctx, 200, BookViews.climb(book().page(id(ctx)), MOST_POINTS))));
         routes.get("/api/book/{id}/picture.svg", known(this::picture));
         routes.post("/api/book/{id}/outcome", known(this::outcome));
         new PhotoRoutes(this::book).add(routes);
@@ -48,9 +48,9 @@ final class BookRoutes {
     }
 
     private void outcome(Context ctx) {
-        JsonNode asked = TrustRoutes.body(ctx, OUTCOME);
+        JsonNode asked = Asked.body(ctx, OUTCOME);
         OutcomeWords words = OutcomeWords.of(
-                TrustRoutes.needed(asked, "after", "day"),
+                Asked.needed(asked, "after", "day"),
                 words(asked, "set").filter(set -> !set.isEmpty()),
                 tastes(asked),
                 words(asked, "words"),
@@ -58,7 +58,7 @@ final class BookRoutes {
                 jars(asked));
         ObjectNode said = BookViews.said(book().say(id(ctx), words));
         said.set("plan", BookViews.plan(book().page(id(ctx))));
-        WebServer.json(ctx, 200, said);
+        Answers.json(ctx, 200, said);
     }
 
     private void picture(Context ctx) {

@@ -65,24 +65,24 @@ final class DoorRoutes {
     private void state(Context ctx) {
         if (door.isHere(ctx)) {
             network.ifPresent(served -> served.devices().refresh());
-            WebServer.json(ctx, 200, views.here(network, clockMillis.getAsLong()));
+            Answers.json(ctx, 200, views.here(network, clockMillis.getAsLong()));
         } else {
-            WebServer.json(ctx, 200, DoorViews.outside(Door.device(ctx).orElseThrow()));
+            Answers.json(ctx, 200, DoorViews.outside(Door.device(ctx).orElseThrow()));
         }
     }
 
     private void open(Context ctx) {
         NetworkDoor served = managed(ctx);
-        Role role = understood(TrustRoutes.needed(TrustRoutes.body(ctx, List.of("role")), "role", "viewer"));
+        Role role = understood(Asked.needed(Asked.body(ctx, List.of("role")), "role", "viewer"));
         PairingCode code = desk.open(role, clockMillis.getAsLong());
         LOG.info("a code was made for a {}", code.role().wireName());
-        WebServer.json(ctx, 201, views.here(Optional.of(served), clockMillis.getAsLong()));
+        Answers.json(ctx, 201, views.here(Optional.of(served), clockMillis.getAsLong()));
     }
 
     private void forget(Context ctx) {
         NetworkDoor served = managed(ctx);
         desk.forget();
-        WebServer.json(ctx, 200, views.here(Optional.of(served), clockMillis.getAsLong()));
+        Answers.json(ctx, 200, views.here(Optional.of(served), clockMillis.getAsLong()));
     }
 
     private void pair(Context ctx) {
@@ -90,9 +90,9 @@ final class DoorRoutes {
             throw new Refusal("this machine needs no code");
         }
         NetworkDoor served = network.orElseThrow(() -> new Refusal(NO_NETWORK));
-        JsonNode asked = TrustRoutes.body(ctx, List.of("code", "name"));
-        String typed = TrustRoutes.needed(asked, "code", "the letters and digits that the other page shows");
-        String name = checkedName(TrustRoutes.needed(asked, "name", "Kitchen tablet"));
+        JsonNode asked = Asked.body(ctx, List.of("code", "name"));
+        String typed = Asked.needed(asked, "code", "the letters and digits that the other page shows");
+        String name = checkedName(Asked.needed(asked, "name", "Kitchen tablet"));
         String client = Clients.named(ctx.req().getRemoteAddr());
         PairingDesk.Outcome outcome = desk.enter(typed, client, clockMillis.getAsLong());
         if (outcome instanceof PairingDesk.Outcome.Opened opened) {
@@ -121,7 +121,7 @@ final class DoorRoutes {
                         "Set-Cookie",
                         Door.cookieName(served) + "=" + paired.token() + "; Path=/; Max-Age=" + COOKIE_LIFE.toSeconds()
                                 + "; HttpOnly; SameSite=Strict" + (served.tls().isPresent() ? "; Secure" : ""));
-        WebServer.json(ctx, 201, DoorViews.outside(paired.device()));
+        Answers.json(ctx, 201, DoorViews.outside(paired.device()));
     }
 
     private void revoke(Context ctx) {
@@ -134,7 +134,7 @@ final class DoorRoutes {
             throw new Refusal("the device is shut out until Spoonfall stops, but " + e.getMessage(), e);
         }
         LOG.info("\"{}\" was revoked", gone.name());
-        WebServer.json(ctx, 200, views.here(Optional.of(served), clockMillis.getAsLong()));
+        Answers.json(ctx, 200, views.here(Optional.of(served), clockMillis.getAsLong()));
     }
 
     /** The door, for whoever may say who comes in: this machine alone. */

@@ -35,31 +35,31 @@ final class HandRoutes {
     }
 
     private void type(Context ctx) {
-        JsonNode body = TrustRoutes.body(ctx, List.of("id", "temperatureC", "reading", "sure"));
+        JsonNode body = Asked.body(ctx, List.of("id", "temperatureC", "reading", "sure"));
         JsonNode sure = body.path("sure");
         if (!sure.isMissingNode() && !sure.isBoolean()) {
             throw new Refusal("\"sure\" must be true or false");
         }
-        HandAnswer answer = WebServer.answer(asked.apply(ctx).hands().type(id(body), typed(body), sure.booleanValue()));
+        HandAnswer answer = Answers.of(asked.apply(ctx).hands().type(id(body), typed(body), sure.booleanValue()));
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         if (answer instanceof HandAnswer.Asked back) {
             node.set("question", HandViews.question(back.question()));
-            WebServer.json(ctx, 409, node.put("error", back.question().text()));
+            Answers.json(ctx, 409, node.put("error", back.question().text()));
         } else if (answer instanceof HandAnswer.Taken taken) {
             node.set("taken", HandViews.entry(taken.entry()));
-            WebServer.json(ctx, 200, node);
+            Answers.json(ctx, 200, node);
         } else {
-            WebServer.json(ctx, 200, node.putNull("taken"));
+            Answers.json(ctx, 200, node.putNull("taken"));
         }
     }
 
     private void takeBack(Context ctx) {
-        Optional<KitchenState> state = WebServer.answer(asked.apply(ctx).hands().takeBack(ctx.pathParam("id")));
+        Optional<KitchenState> state = Answers.of(asked.apply(ctx).hands().takeBack(ctx.pathParam("id")));
         if (state.isEmpty()) {
-            WebServer.error(ctx, 404, "no reading of that id was typed");
+            Answers.error(ctx, 404, "no reading of that id was typed");
             return;
         }
-        WebServer.json(ctx, 200, snapshots.of(state.get()));
+        Answers.json(ctx, 200, snapshots.of(state.get()));
     }
 
     private static String id(JsonNode asked) {

@@ -17,7 +17,7 @@ final class HandViews {
 
     /** How the readings stand. */
     static ObjectNode hand(HandView hand) {
-        ObjectNode node = NODES.objectNode().put("probe", hand.probe()).put("everyS", Views.rounded(hand.everyS()));
+        ObjectNode node = NODES.objectNode().put("probe", hand.probe()).put("everyS", WireJson.rounded(hand.everyS()));
         node.put("due", hand.due());
         hand.last().ifPresentOrElse(last -> node.set("last", entry(last)), () -> node.putNull("last"));
         return node;
@@ -28,9 +28,9 @@ final class HandViews {
         return NODES.objectNode()
                 .put("id", entry.id())
                 .put("reading", entry.typed().wire())
-                .put("temperatureC", Views.rounded(entry.typed().temperatureC()))
-                .put("t", Views.rounded(entry.t()))
-                .put("takeBackUntilT", Views.rounded(entry.t() + HandDesk.TAKE_BACK_S));
+                .put("temperatureC", WireJson.rounded(entry.typed().temperatureC()))
+                .put("t", WireJson.rounded(entry.t()))
+                .put("takeBackUntilT", WireJson.rounded(entry.t() + HandDesk.TAKE_BACK_S));
     }
 
     /** What is asked back. */

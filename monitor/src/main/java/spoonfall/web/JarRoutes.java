@@ -54,13 +54,13 @@ final class JarRoutes {
     }
 
     private void time(Context ctx) {
-        JarBatch batch = batch(TrustRoutes.body(ctx, BATCH));
+        JarBatch batch = batch(Asked.body(ctx, BATCH));
         JarLoad load = understood(() -> JarLoad.of(batch, 1));
-        WebServer.json(ctx, 200, JarViews.time(load.time()));
+        Answers.json(ctx, 200, JarViews.time(load.time()));
     }
 
     private void load(Context ctx) {
-        JsonNode asked = TrustRoutes.body(ctx, LOAD);
+        JsonNode asked = Asked.body(ctx, LOAD);
         JarBatch batch = batch(asked);
         int jars = whole(asked, "jars");
         JarLoad load = understood(() -> JarLoad.of(batch, jars));
@@ -68,15 +68,15 @@ final class JarRoutes {
     }
 
     private void tap(Context ctx) {
-        JsonNode asked = TrustRoutes.body(ctx, List.of("tap", "does"));
-        String does = TrustRoutes.needed(asked, "does", "boils");
+        JsonNode asked = Asked.body(ctx, List.of("tap", "does"));
+        String does = Asked.needed(asked, "does", "boils");
         CannerTap tap = understood(() -> CannerTap.named(does));
         told(ctx, desk.tap(tapId(asked), tap));
     }
 
     private void seal(Context ctx) {
-        JsonNode asked = TrustRoutes.body(ctx, List.of("tap", "jar", "sealed"));
-        Seal seal = TrustRoutes.text(asked, "sealed")
+        JsonNode asked = Asked.body(ctx, List.of("tap", "jar", "sealed"));
+        Seal seal = Asked.text(asked, "sealed")
                 .map(text -> switch (text) {
                     case "yes" -> Seal.SEALED;
                     case "no" -> Seal.UNSEALED;
@@ -88,11 +88,11 @@ final class JarRoutes {
     }
 
     private void putAway(Context ctx) {
-        told(ctx, desk.putAway(tapId(TrustRoutes.body(ctx, List.of("tap"))), number(ctx)));
+        told(ctx, desk.putAway(tapId(Asked.body(ctx, List.of("tap"))), number(ctx)));
     }
 
     private void undo(Context ctx) {
-        JsonNode mark = TrustRoutes.body(ctx, List.of("mark")).path("mark");
+        JsonNode mark = Asked.body(ctx, List.of("mark")).path("mark");
         if (!mark.isIntegralNumber() || !mark.canConvertToLong()) {
             throw new Refusal("\"mark\" is needed: the number that \"undo\" has");
         }
@@ -100,34 +100,34 @@ final class JarRoutes {
     }
 
     private void acknowledge(Context ctx) {
-        Optional<CannerAlarm> alarm = WebServer.answer(desk.acknowledge(ctx.pathParam("id")));
+        Optional<CannerAlarm> alarm = Answers.of(desk.acknowledge(ctx.pathParam("id")));
         if (alarm.isEmpty()) {
-            WebServer.error(ctx, 404, "no alarm of the jars has that name");
+            Answers.error(ctx, 404, "no alarm of the jars has that name");
             return;
         }
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.set("alarm", JarViews.alarm(alarm.get()));
-        WebServer.json(ctx, 200, node);
+        Answers.json(ctx, 200, node);
     }
 
     private static JarBatch batch(JsonNode asked) {
         Typed typed = new Typed(
-                TrustRoutes.text(asked, "food"),
-                TrustRoutes.text(asked, "elevation"),
-                TrustRoutes.text(asked, "jar"),
-                TrustRoutes.text(asked, "sterilised"),
-                TrustRoutes.text(asked, "canner"),
-                TrustRoutes.text(asked, "recipeTime"),
-                TrustRoutes.text(asked, "recipeElevation"),
-                TrustRoutes.text(asked, "headspace"),
-                TrustRoutes.text(asked, "ph"),
-                TrustRoutes.text(asked, "tested"));
+                Asked.text(asked, "food"),
+                Asked.text(asked, "elevation"),
+                Asked.text(asked, "jar"),
+                Asked.text(asked, "sterilised"),
+                Asked.text(asked, "canner"),
+                Asked.text(asked, "recipeTime"),
+                Asked.text(asked, "recipeElevation"),
+                Asked.text(asked, "headspace"),
+                Asked.text(asked, "ph"),
+                Asked.text(asked, "tested"));
         return understood(typed::batch);
     }
 
     /** The id that the page gave a tap, by which one that arrives twice is known. */
     private static String tapId(JsonNode asked) {
-        return TrustRoutes.needed(asked, "tap", "k3f9-1");
+        return Asked.needed(asked, "tap", "k3f9-1");
     }
 
     private static int whole(JsonNode asked, String name) {
@@ -156,6 +156,6 @@ final class JarRoutes {
     }
 
     private static void told(Context ctx, CompletableFuture<CannerDesk.News> answer) {
-        WebServer.json(ctx, 200, JarViews.of(WebServer.answer(answer)));
+        Answers.json(ctx, 200, JarViews.of(Answers.of(answer)));
     }
 }

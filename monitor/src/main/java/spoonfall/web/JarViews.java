@@ -21,7 +21,7 @@ final class JarViews {
     static ObjectNode of(CannerDesk.News news) {
         CannerView view = news.view();
         ObjectNode node = NODES.objectNode().put("type", "jars");
-        node.put("phase", view.phase().wireName()).put("t", Views.rounded(view.t()));
+        node.put("phase", view.phase().wireName()).put("t", WireJson.rounded(view.t()));
         node.put("zeroAtMs", news.zeroAt().toEpochMilli());
         put(node, "remainingS", view.remainingS());
         put(node, "dueT", view.dueT());
@@ -61,7 +61,7 @@ final class JarViews {
                 .put("alarm", alarm.name().wireName())
                 .put("state", alarm.state().wireName())
                 .put("priority", alarm.name().priority().wireName())
-                .put("raisedT", Views.rounded(alarm.raisedT()))
+                .put("raisedT", WireJson.rounded(alarm.raisedT()))
                 .put("title", alarm.title())
                 .put("act", alarm.act());
     }
@@ -75,7 +75,7 @@ final class JarViews {
     private static ObjectNode load(JarLoad load) {
         ObjectNode node = time(load.time());
         describe(node, load);
-        return node.put("waterBoilC", Views.rounded(load.waterBoilC()));
+        return node.put("waterBoilC", WireJson.rounded(load.waterBoilC()));
     }
 
     private static ObjectNode onShelf(CannerView.OnShelf one) {
@@ -83,10 +83,10 @@ final class JarViews {
         node.put("number", one.jars().number());
         describe(node, one.jars().load());
         node.put("phase", one.phase().wireName()).put("text", one.text());
-        node.put("loadedT", Views.rounded(one.jars().loadedT()));
-        node.put("liftedT", Views.rounded(one.jars().liftedT()));
-        node.put("checkT", Views.rounded(one.jars().checkT()));
-        node.put("reprocessUntilT", Views.rounded(one.jars().reprocessUntilT()));
+        node.put("loadedT", WireJson.rounded(one.jars().loadedT()));
+        node.put("liftedT", WireJson.rounded(one.jars().liftedT()));
+        node.put("checkT", WireJson.rounded(one.jars().checkT()));
+        node.put("reprocessUntilT", WireJson.rounded(one.jars().reprocessUntilT()));
         ArrayNode seals = node.putArray("seals");
         one.jars().seals().forEach(seal -> seals.add(seal.wireName()));
         return node;
@@ -101,7 +101,7 @@ final class JarViews {
 
     private static void put(ObjectNode node, String name, OptionalDouble value) {
         if (value.isPresent()) {
-            node.put(name, Views.rounded(value.getAsDouble()));
+            node.put(name, WireJson.rounded(value.getAsDouble()));
         } else {
             node.putNull(name);
         }

@@ -47,21 +47,18 @@ final class LearnRoutes {
 
     private void learn(Context ctx) {
         Optional<String> fruit = asked(ctx, "fruit");
-        double riseC = WebServer.answer(pan.apply(ctx).state())
-                .pan()
-                .basis()
-                .settings()
-                .riseC();
+        double riseC =
+                Answers.of(pan.apply(ctx).state()).pan().basis().settings().riseC();
         ObjectNode node = done(() -> fruit.map(name -> LearnViews.of(memory().learning(), name))
                 .orElseGet(() -> LearnViews.of(memory().learning()).put("riseC", riseC)));
-        WebServer.json(ctx, 200, node);
+        Answers.json(ctx, 200, node);
     }
 
     private void diagnosis(Context ctx) {
         long id = number(ctx.pathParam("id"));
         Optional<String> set = asked(ctx, "set");
         Optional<String> fruit = asked(ctx, "fruit");
-        WebServer.json(
+        Answers.json(
                 ctx,
                 200,
                 LearnViews.of(done(() -> set.isEmpty() && fruit.isEmpty()
@@ -70,7 +67,7 @@ final class LearnRoutes {
     }
 
     private void take(Context ctx) {
-        JsonNode riseC = TrustRoutes.body(ctx, List.of("riseC")).path("riseC");
+        JsonNode riseC = Asked.body(ctx, List.of("riseC")).path("riseC");
         if (!riseC.isNumber()) {
             throw new Refusal("\"riseC\" is needed, a number of °C above boiling water, such as 4.6");
         }
@@ -78,7 +75,7 @@ final class LearnRoutes {
     }
 
     private void recook(Context ctx) {
-        JsonNode of = TrustRoutes.body(ctx, List.of("of")).path("of");
+        JsonNode of = Asked.body(ctx, List.of("of")).path("of");
         if (!of.isIntegralNumber() || !of.canConvertToLong()) {
             throw new Refusal("\"of\" is needed, the number of the earlier cook, such as 12");
         }
@@ -90,7 +87,7 @@ final class LearnRoutes {
     }
 
     private void told(Context ctx, CompletableFuture<KitchenState> answer) {
-        WebServer.json(ctx, 200, snapshots.of(WebServer.answer(answer)));
+        Answers.json(ctx, 200, snapshots.of(Answers.of(answer)));
     }
 
     private static Optional<String> asked(Context ctx, String name) {

@@ -36,7 +36,7 @@ final class LessonRoutes {
             }
             Lesson lesson = LessonMaker.of(cook);
             double waterBoilC = StoredTrace.settings(cook).waterBoil().temperatureC();
-            WebServer.json(ctx, 200, LessonViews.lesson(cook, lesson, waterBoilC));
+            Answers.json(ctx, 200, LessonViews.lesson(cook, lesson, waterBoilC));
         } finally {
             one.unlock();
         }

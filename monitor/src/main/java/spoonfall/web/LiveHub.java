@@ -41,7 +41,7 @@ final class LiveHub implements KitchenListener {
             if (session.isOpen()) {
                 board.between(() -> {
                     if (latestSnapshot.isEmpty()) {
-                        latestSnapshot = Views.text(snapshots.of(state));
+                        latestSnapshot = WireJson.text(snapshots.of(state));
                     }
                     client.change(latestSnapshot);
                     clients.put(session, client);
@@ -53,7 +53,7 @@ final class LiveHub implements KitchenListener {
 
     /** How the jars stand, by the canner's thread: the latest counts, and every page hears it in order. */
     synchronized void jars(CannerDesk.News news) {
-        latestJars = Views.text(JarViews.of(news));
+        latestJars = WireJson.text(JarViews.of(news));
         clients.values().forEach(client -> client.change(latestJars));
     }
 
@@ -78,7 +78,7 @@ final class LiveHub implements KitchenListener {
         latestSnapshot = "";
         if (!clients.isEmpty()) {
             board.between(() -> {
-                String text = Views.text(snapshots.of(state));
+                String text = WireJson.text(snapshots.of(state));
                 clients.values().forEach(client -> client.change(text));
             });
         }
@@ -94,7 +94,7 @@ final class LiveHub implements KitchenListener {
     public void changed(KitchenChange change) {
         latestSnapshot = "";
         if (!clients.isEmpty()) {
-            String text = Views.text(Views.change(change));
+            String text = WireJson.text(Views.change(change));
             clients.values().forEach(client -> client.change(text));
         }
     }
@@ -103,7 +103,7 @@ final class LiveHub implements KitchenListener {
     public void pan(PanView view) {
         latestSnapshot = "";
         if (!clients.isEmpty()) {
-            String text = Views.text(Views.status(view));
+            String text = WireJson.text(Views.status(view));
             clients.values().forEach(client -> client.status(text, view.heardNanos()));
         }
     }

@@ -25,7 +25,7 @@ final class NetworkShare {
         threads.setThreadLimit(MOST_THREADS);
         threads.include(NetworkShare::isNetwork);
         EagerContentHandler bodies = new EagerContentHandler(
-                threads, new RetainedContentLoaderFactory(WebServer.LARGEST_REQUEST_BYTES + 1L, OVERHEAD_BYTES, false));
+                threads, new RetainedContentLoaderFactory(Asked.LARGEST_BYTES + 1L, OVERHEAD_BYTES, false));
         bodies.include(NetworkShare::isNetwork);
         SizeLimitHandler sizes = new Sizes();
         sizes.setHandler(bodies);
@@ -40,13 +40,13 @@ final class NetworkShare {
     /** A photo is let through to the door, which knows who sent it before a byte of it is read. */
     private static final class Sizes extends SizeLimitHandler {
         Sizes() {
-            super(WebServer.LARGEST_REQUEST_BYTES, -1);
+            super(Asked.LARGEST_BYTES, -1);
         }
 
         @Override
         public boolean handle(Request request, Response response, Callback callback) throws Exception {
             int most = PhotoRoutes.mostBytes(request.getMethod(), Request.getPathInContext(request));
-            return most > WebServer.LARGEST_REQUEST_BYTES
+            return most > Asked.LARGEST_BYTES
                     ? getHandler().handle(request, response, callback)
                     : super.handle(request, response, callback);
         }

@@ -118,7 +118,7 @@ final class PanBoard {
         if (!changed.isEmpty() || !canner.equals(toldCanner)) {
             toldCanner = canner;
             message.set("canner", canner.<JsonNode>map(node -> node).orElse(NullNode.instance));
-            String text = Views.text(message);
+            String text = WireJson.text(message);
             readers.forEach(reader -> reader.accept(text));
             gathers = true;
             scheduler.get().schedule(this::publishGathered, GATHER_MILLIS, TimeUnit.MILLISECONDS);

@@ -35,7 +35,7 @@ final class PhotoRoutes {
     /** As many bytes may come with a request: a photo's where one is taken in. */
     static int mostBytes(String method, String path) {
         boolean photo = method.equals("POST") && TAKES.matcher(path).matches();
-        return photo ? PhotoMaker.MOST_BYTES : WebServer.LARGEST_REQUEST_BYTES;
+        return photo ? PhotoMaker.MOST_BYTES : Asked.LARGEST_BYTES;
     }
 
     private void take(Context ctx) {
@@ -46,7 +46,7 @@ final class PhotoRoutes {
             // one byte more than fits is enough to know that it does not
             Photo photo = maker.remade(ctx.bodyInputStream().readNBytes(PhotoMaker.MOST_BYTES + 1));
             BookPhoto added = kept.add(id, photo.digest(), photo.width(), photo.height(), photo.jpeg());
-            WebServer.json(ctx, 201, view(added));
+            Answers.json(ctx, 201, view(added));
         } catch (PhotoException e) {
             throw new Refusal(String.valueOf(e.getMessage()), e);
         } catch (IOException e) {
@@ -66,7 +66,7 @@ final class PhotoRoutes {
         if (!book.get().removePhoto(BookRoutes.number(ctx, "id"), BookRoutes.number(ctx, "photo"))) {
             throw new NotFoundResponse("there is no such photo in the book");
         }
-        WebServer.json(ctx, 200, JsonNodeFactory.instance.objectNode());
+        Answers.json(ctx, 200, JsonNodeFactory.instance.objectNode());
     }
 
     /** A photo for the page. */

@@ -44,16 +44,16 @@ final class PlanRoutes {
     void add(RoutesConfig routes, String base) {
         routes.get(
                 base + "/plan",
-                ctx -> told(ctx, WebServer.answer(pan.apply(ctx).plans().state())));
+                ctx -> told(ctx, Answers.of(pan.apply(ctx).plans().state())));
         routes.get(base + "/plan/foods", this::foods);
-        routes.post(base + "/plan", ctx -> WebServer.json(ctx, 200, asked(ctx)));
+        routes.post(base + "/plan", ctx -> Answers.json(ctx, 200, asked(ctx)));
         routes.post(base + "/plan/cook", ctx -> {
             PlannedBatch batch = PlannedBatch.of(plan(ctx).scaled());
-            told(ctx, WebServer.answer(pan.apply(ctx).plans().cook(Optional.of(batch))));
+            told(ctx, Answers.of(pan.apply(ctx).plans().cook(Optional.of(batch))));
         });
         routes.delete(
                 base + "/plan/cook",
-                ctx -> told(ctx, WebServer.answer(pan.apply(ctx).plans().cook(Optional.empty()))));
+                ctx -> told(ctx, Answers.of(pan.apply(ctx).plans().cook(Optional.empty()))));
         routes.post(base + "/plan/filled", this::filled);
     }
 
@@ -69,7 +69,7 @@ final class PlanRoutes {
         for (CookUnit unit : CookUnit.values()) {
             units.add(unit.wireName());
         }
-        WebServer.json(ctx, 200, node);
+        Answers.json(ctx, 200, node);
     }
 
     private ObjectNode asked(Context ctx) {
@@ -78,15 +78,15 @@ final class PlanRoutes {
     }
 
     private Scaling plan(Context ctx) {
-        JsonNode asked = TrustRoutes.body(ctx, BATCH);
+        JsonNode asked = Asked.body(ctx, BATCH);
         Kitchen kitchen = pan.apply(ctx);
-        CookSettings settings = WebServer.answer(kitchen.state()).pan().basis().settings();
+        CookSettings settings = Answers.of(kitchen.state()).pan().basis().settings();
         TypedSetup typed = new TypedSetup(
-                TrustRoutes.text(asked, "pan"),
-                TrustRoutes.text(asked, "power"),
-                TrustRoutes.text(asked, "kettle"),
-                TrustRoutes.text(asked, "ph"),
-                TrustRoutes.text(asked, "jar"));
+                Asked.text(asked, "pan"),
+                Asked.text(asked, "power"),
+                Asked.text(asked, "kettle"),
+                Asked.text(asked, "ph"),
+                Asked.text(asked, "jar"));
         List<Ingredient> ingredients = ingredients(asked.path("ingredients"));
         try {
             BatchPlan once = BatchPlan.of(
@@ -97,7 +97,7 @@ final class PlanRoutes {
                             settings.riseC(),
                             pantry.hob(kitchen.plan().pan())));
             return Scaling.of(
-                    once, TrustRoutes.text(asked, "times").map(Scaling::times).orElse(1.0));
+                    once, Asked.text(asked, "times").map(Scaling::times).orElse(1.0));
         } catch (IllegalArgumentException e) {
             throw new Refusal(String.valueOf(e.getMessage()), e);
         }
@@ -117,9 +117,9 @@ final class PlanRoutes {
                             where + "\"" + name + "\" is not known here; it can be " + String.join(", ", ROW));
                 }
             });
-            String amount = TrustRoutes.needed(row, "amount", "3/4");
-            Optional<String> unit = TrustRoutes.text(row, "unit");
-            String food = TrustRoutes.needed(row, "food", "orange peel");
+            String amount = Asked.needed(row, "amount", "3/4");
+            Optional<String> unit = Asked.text(row, "unit");
+            String food = Asked.needed(row, "food", "orange peel");
             try {
                 Amount measured = unit.map(one -> Amount.of(amount, one)).orElseGet(() -> Amount.of(amount));
                 ingredients.add(new Ingredient(measured, pantry.foods().named(food)));
@@ -131,13 +131,13 @@ final class PlanRoutes {
     }
 
     private void filled(Context ctx) {
-        JsonNode jars = TrustRoutes.body(ctx, List.of("jars")).path("jars");
+        JsonNode jars = Asked.body(ctx, List.of("jars")).path("jars");
         if (!jars.isIntegralNumber() || !jars.canConvertToInt()) {
             throw new Refusal("\"jars\" is needed, a whole number, such as 6");
         }
         Kitchen kitchen = pan.apply(ctx);
-        boolean first = WebServer.answer(kitchen.plans().state()).filled().isEmpty();
-        PlanState state = WebServer.answer(kitchen.plans().filled(jars.intValue()));
+        boolean first = Answers.of(kitchen.plans().state()).filled().isEmpty();
+        PlanState state = Answers.of(kitchen.plans().filled(jars.intValue()));
         if (first) {
             pantry.learn(kitchen.plan().pan(), state.waterKgPerMin());
         }
@@ -153,6 +153,6 @@ final class PlanRoutes {
         node.set("suggested", PlanViews.suggested(pantry.suggested(), pantry.setup()));
         pantry.hob(pan.apply(ctx).plan().pan())
                 .ifPresentOrElse(hob -> node.set("hob", PlanViews.hob(hob)), () -> node.putNull("hob"));
-        WebServer.json(ctx, 200, node);
+        Answers.json(ctx, 200, node);
     }
 }

@@ -35,9 +35,9 @@ public final class PlanViews {
         ObjectNode out = node.putObject("out");
         out.set("finishedKg", range(plan.finishedKg()));
         out.put("solids", thousandths(plan.finishSolids()))
-                .put("gelPointC", Views.rounded(plan.setup().gelPointC()));
-        out.put("riseC", Views.rounded(plan.setup().riseC()))
-                .put("waterBoilC", Views.rounded(plan.setup().waterBoilC()));
+                .put("gelPointC", WireJson.rounded(plan.setup().gelPointC()));
+        out.put("riseC", WireJson.rounded(plan.setup().riseC()))
+                .put("waterBoilC", WireJson.rounded(plan.setup().waterBoilC()));
         ObjectNode jars = range(plan.jars());
         jars.put("jar", plan.setup().jar().name())
                 .put("many", plan.setup().jar().many())
@@ -138,7 +138,7 @@ public final class PlanViews {
         point.minutes().ifPresentOrElse(it -> node.put("minutes", hundredths(it)), () -> node.putNull("minutes"));
         return node.put("waterOffKg", grams(point.waterOffKg()))
                 .put("solids", thousandths(point.solids()))
-                .put("temperatureC", Views.rounded(point.temperatureC()));
+                .put("temperatureC", WireJson.rounded(point.temperatureC()));
     }
 
     /** A figure with its doubt. */

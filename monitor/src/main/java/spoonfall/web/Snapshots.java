@@ -40,7 +40,7 @@ final class Snapshots {
         node.set("basis", TrustViews.basis(state.pan().basis()));
         addSyrup(node.putArray("syrup"), settings);
         node.set("status", Views.status(state.pan()));
-        NoteRoutes.put(node, state.notes());
+        NoteViews.put(node, state.notes());
         node.set("afternoon", AfternoonViews.of(state.afternoon()));
         ArrayNode alarms = node.putArray("alarms");
         state.pan().alarms().forEach(alarm -> alarms.add(Views.alarm(alarm)));
@@ -48,8 +48,8 @@ final class Snapshots {
         state.changes().forEach(change -> events.add(Views.change(change)));
         ArrayNode climb = node.putArray("climb");
         state.climb().forEach(point -> {
-            ArrayNode pair = climb.addArray().add(Views.rounded(point.t()));
-            point.temperatureC().ifPresentOrElse(c -> pair.add(Views.rounded(c)), pair::addNull);
+            ArrayNode pair = climb.addArray().add(WireJson.rounded(point.t()));
+            point.temperatureC().ifPresentOrElse(c -> pair.add(WireJson.rounded(c)), pair::addNull);
         });
         board.addTo(node);
         return node;
@@ -59,7 +59,7 @@ final class Snapshots {
     static void addSyrup(ArrayNode syrup, CookSettings settings) {
         for (double riseC = 0; riseC <= settings.riseC() + 2; riseC += STEP_C) {
             double solids = Syrup.solids(settings.waterBoil().pressurePa(), riseC, Syrup.TYPICAL_INVERTED);
-            syrup.addArray().add(Views.rounded(riseC)).add(Views.rounded(solids));
+            syrup.addArray().add(WireJson.rounded(riseC)).add(WireJson.rounded(solids));
         }
     }
 }

@@ -34,7 +34,7 @@ final class TestRoutes {
     }
 
     private void begin(Context ctx) {
-        JsonNode asked = TrustRoutes.body(ctx, List.of("id", "plateS"));
+        JsonNode asked = Asked.body(ctx, List.of("id", "plateS"));
         JsonNode plateS = asked.path("plateS");
         if (!plateS.isMissingNode() && !plateS.isNumber()) {
             throw new Refusal("\"plateS\" must be a number of seconds from 60 to 120");
@@ -43,7 +43,7 @@ final class TestRoutes {
     }
 
     private void seen(Context ctx) {
-        JsonNode asked = TrustRoutes.body(ctx, List.of("id", "sheet", "plate", "verdict"));
+        JsonNode asked = Asked.body(ctx, List.of("id", "sheet", "plate", "verdict"));
         List<TestAnswer.Kind> told = Arrays.stream(TestAnswer.Kind.values())
                 .filter(kind -> asked.has(kind.wireName()))
                 .toList();
@@ -78,7 +78,6 @@ final class TestRoutes {
         } catch (IllegalArgumentException e) {
             throw new Refusal(String.valueOf(e.getMessage()), e);
         }
-        WebServer.json(
-                ctx, 200, snapshots.of(WebServer.answer(pan.apply(ctx).tests().say(said))));
+        Answers.json(ctx, 200, snapshots.of(Answers.of(pan.apply(ctx).tests().say(said))));
     }
 }

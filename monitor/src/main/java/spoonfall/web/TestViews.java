@@ -18,13 +18,13 @@ final class TestViews {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("open", now.open().map(SetTest::id).orElse(null)).put("set", now.set());
         CookSettings aim = now.aim();
-        node.put("nextRiseC", Views.rounded(now.nextRiseC()));
-        node.put("nextC", Views.rounded(aim.waterBoil().temperatureC() + now.nextRiseC()));
-        Views.put(node, "nextInS", now.nextInS());
+        node.put("nextRiseC", WireJson.rounded(now.nextRiseC()));
+        node.put("nextC", WireJson.rounded(aim.waterBoil().temperatureC() + now.nextRiseC()));
+        WireJson.put(node, "nextInS", now.nextInS());
         node.putObject("aim")
-                .put("riseC", Views.rounded(aim.riseC()))
-                .put("gelPointC", Views.rounded(aim.gelPointC()))
-                .put("windowFromC", Views.rounded(aim.windowFromC()));
+                .put("riseC", WireJson.rounded(aim.riseC()))
+                .put("gelPointC", WireJson.rounded(aim.gelPointC()))
+                .put("windowFromC", WireJson.rounded(aim.windowFromC()));
         ArrayNode list = node.putArray("list");
         now.tests().forEach(test -> list.add(test(test)));
         return node;
@@ -33,7 +33,7 @@ final class TestViews {
     /** What changed about a test. */
     static ObjectNode event(CookEvent.TestChanged event) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
-        node.put("type", "test").put("t", Views.rounded(event.t()));
+        node.put("type", "test").put("t", WireJson.rounded(event.t()));
         node.put("change", event.change().wireName()).set("test", test(event.test()));
         return node;
     }
@@ -42,14 +42,14 @@ final class TestViews {
         ObjectNode node = JsonNodeFactory.instance
                 .objectNode()
                 .put("id", test.id())
-                .put("beganT", Views.rounded(test.beganT()))
-                .put("plateDueT", Views.rounded(test.plateDueT()));
-        Views.put(node, "temperatureC", test.temperatureC());
-        Views.put(node, "riseC", test.riseC());
-        Views.put(node, "solids", test.solids());
+                .put("beganT", WireJson.rounded(test.beganT()))
+                .put("plateDueT", WireJson.rounded(test.plateDueT()));
+        WireJson.put(node, "temperatureC", test.temperatureC());
+        WireJson.put(node, "riseC", test.riseC());
+        WireJson.put(node, "solids", test.solids());
         if (test.seen().isPresent()) {
             TestAnswer answer = test.seen().get().answer();
-            node.put("seenT", Views.rounded(test.seen().get().t()));
+            node.put("seenT", WireJson.rounded(test.seen().get().t()));
             return node.put("how", answer.kind().wireName())
                     .put("seen", answer.wireName())
                     .put("set", answer.set());

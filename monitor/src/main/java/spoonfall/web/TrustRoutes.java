@@ -1,13 +1,9 @@
 package spoonfall.web;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import spoonfall.cook.WaterBoil;
@@ -21,10 +17,6 @@ import spoonfall.kitchen.TypedBase;
 
 /** The calls that check a thermometer and say where water boils. Each answers with the snapshot afterwards. */
 final class TrustRoutes {
-    private static final ObjectMapper MAPPER = new ObjectMapper();
-    private static final int LONGEST_REPEATED = 100;
-    private static final int LONGEST_TEXT = 100;
-
     private final Kitchens kitchens;
     private final Function<Context, Kitchen> pan;
     private final Snapshots snapshots;
@@ -47,14 +39,14 @@ final class TrustRoutes {
     }
 
     private void start(Context ctx) {
-        JsonNode asked = body(ctx, List.of("probe", "in"));
-        String probe = needed(asked, "probe", "pan");
-        CheckView.In in = CheckView.In.named(needed(asked, "in", "boiling-water"));
+        JsonNode asked = Asked.body(ctx, List.of("probe", "in"));
+        String probe = Asked.needed(asked, "probe", "pan");
+        CheckView.In in = CheckView.In.named(Asked.needed(asked, "in", "boiling-water"));
         told(ctx, checks(ctx).startCheck(probe, in));
     }
 
     private void keep(Context ctx) {
-        String as = needed(body(ctx, List.of("as")), "as", "water-boil");
+        String as = Asked.needed(Asked.body(ctx, List.of("as")), "as", "water-boil");
         told(
                 ctx,
                 switch (as) {
@@ -65,18 +57,19 @@ final class TrustRoutes {
     }
 
     private void undo(Context ctx) {
-        told(ctx, checks(ctx).undoCalibration(needed(body(ctx, List.of("probe")), "probe", "pan")));
+        told(ctx, checks(ctx).undoCalibration(Asked.needed(Asked.body(ctx, List.of("probe")), "probe", "pan")));
     }
 
     private void declare(Context ctx) {
-        JsonNode asked = body(ctx, List.of("elevation", "pressure", "where"));
-        WaterBoil boil = TypedBase.waterBoil(text(asked, "elevation"), text(asked, "pressure"), text(asked, "where"));
+        JsonNode asked = Asked.body(ctx, List.of("elevation", "pressure", "where"));
+        WaterBoil boil = TypedBase.waterBoil(
+                Asked.text(asked, "elevation"), Asked.text(asked, "pressure"), Asked.text(asked, "where"));
         Kitchen mine = pan.apply(ctx);
         List<CompletableFuture<KitchenState>> others = kitchens.all().stream()
                 .filter(other -> other != mine)
                 .map(other -> other.checks().declare(boil))
                 .toList();
-        others.forEach(WebServer::answer);
+        others.forEach(Answers::of);
         told(ctx, mine.checks().declare(boil));
     }
 
@@ -85,47 +78,6 @@ final class TrustRoutes {
     }
 
     private void told(Context ctx, CompletableFuture<KitchenState> answer) {
-        WebServer.json(ctx, 200, snapshots.of(WebServer.answer(answer)));
-    }
-
-    /** The JSON object that was sent, which has no other members than those known. */
-    static ObjectNode body(Context ctx, List<String> known) {
-        try {
-            if (MAPPER.readTree(ctx.body()) instanceof ObjectNode asked) {
-                asked.fieldNames().forEachRemaining(name -> {
-                    if (!known.contains(name)) {
-                        throw new Refusal(
-                                "\"" + brief(name) + "\" is not known here; it can be " + String.join(", ", known));
-                    }
-                });
-                return asked;
-            }
-        } catch (JsonProcessingException e) {
-            throw new Refusal("that is no JSON: " + brief(e.getOriginalMessage()), e);
-        }
-        throw new Refusal("a JSON object is needed, with " + String.join(", ", known));
-    }
-
-    /** What was sent, or repeats it, is not sent back whole. */
-    private static String brief(String words) {
-        return words.length() <= LONGEST_REPEATED ? words : words.substring(0, LONGEST_REPEATED) + "…";
-    }
-
-    /** A text that must have been sent. */
-    static String needed(JsonNode asked, String name, String example) {
-        return text(asked, name)
-                .orElseThrow(() -> new Refusal("\"" + name + "\" is needed, such as \"" + example + "\""));
-    }
-
-    /** A text that may have been sent; blank is none. */
-    static Optional<String> text(JsonNode asked, String name) {
-        JsonNode node = asked.path(name);
-        if (node.isMissingNode() || node.isNull()) {
-            return Optional.empty();
-        }
-        if (!node.isTextual() || node.textValue().length() > LONGEST_TEXT) {
-            throw new Refusal("\"" + name + "\" must be a text of at most " + LONGEST_TEXT + " characters");
-        }
-        return Optional.of(node.textValue().strip()).filter(text -> !text.isEmpty());
+        Answers.json(ctx, 200, snapshots.of(Answers.of(answer)));
     }
 }

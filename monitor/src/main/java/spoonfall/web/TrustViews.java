@@ -32,15 +32,15 @@ final class TrustViews {
 
     private static ObjectNode calibration(Calibrated made) {
         return NODES.objectNode()
-                .put("offsetC", Views.rounded(made.offsetC()))
+                .put("offsetC", WireJson.rounded(made.offsetC()))
                 .put("at", made.at().toString())
                 .put("conditions", made.conditions())
                 .put("points", made.points())
-                .put("half95C", Views.rounded(made.half95C()))
-                .put("noiseC", Views.rounded(made.noiseC()))
-                .put("driftC", Views.rounded(made.driftC()))
-                .put("referenceDoubtC", Views.rounded(made.referenceC()))
-                .put("classC", Views.rounded(made.classC()));
+                .put("half95C", WireJson.rounded(made.half95C()))
+                .put("noiseC", WireJson.rounded(made.noiseC()))
+                .put("driftC", WireJson.rounded(made.driftC()))
+                .put("referenceDoubtC", WireJson.rounded(made.referenceC()))
+                .put("classC", WireJson.rounded(made.classC()));
     }
 
     /** What another probe in the pan says. */
@@ -55,18 +55,18 @@ final class TrustViews {
         CookSettings settings = basis.settings();
         WaterBoil boil = settings.waterBoil();
         ObjectNode node = NODES.objectNode()
-                .put("waterBoilC", Views.rounded(boil.temperatureC()))
+                .put("waterBoilC", WireJson.rounded(boil.temperatureC()))
                 .put("from", boil.from().wireName())
                 .put("detail", boil.detail())
-                .put("doubtC", Views.rounded(boil.doubtC()))
-                .put("riseC", Views.rounded(settings.riseC()))
-                .put("gelPointC", Views.rounded(settings.gelPointC()))
-                .put("windowFromC", Views.rounded(settings.windowFromC()));
+                .put("doubtC", WireJson.rounded(boil.doubtC()))
+                .put("riseC", WireJson.rounded(settings.riseC()))
+                .put("gelPointC", WireJson.rounded(settings.gelPointC()))
+                .put("windowFromC", WireJson.rounded(settings.windowFromC()));
         basis.measuredAt()
                 .ifPresentOrElse(at -> node.put("measuredAtMs", at.toEpochMilli()), () -> node.putNull("measuredAtMs"));
         put(node, "probeDoubtC", basis.probeDoubtC());
         put(node, "elevationM", basis.declared().elevationM());
-        return node.put("totalDoubtC", Views.rounded(basis.totalDoubtC()));
+        return node.put("totalDoubtC", WireJson.rounded(basis.totalDoubtC()));
     }
 
     /** How a check stands. */
@@ -80,7 +80,7 @@ final class TrustViews {
         ArrayNode points = node.putArray("points");
         check.points()
                 .forEach(point ->
-                        points.addArray().add(Views.rounded(point.s())).add(Views.rounded(point.temperatureC())));
+                        points.addArray().add(WireJson.rounded(point.s())).add(WireJson.rounded(point.temperatureC())));
         put(node, "referenceC", check.referenceC());
         put(node, "pointC", check.pointC());
         put(node, "correctionC", check.correctionC());
@@ -92,7 +92,7 @@ final class TrustViews {
 
     private static void put(ObjectNode node, String name, OptionalDouble value) {
         if (value.isPresent()) {
-            node.put(name, Views.rounded(value.getAsDouble()));
+            node.put(name, WireJson.rounded(value.getAsDouble()));
         } else {
             node.putNull(name);
         }

@@ -1,14 +1,10 @@
 package spoonfall.web;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.cook.CookAlarm;
@@ -28,32 +24,22 @@ import spoonfall.words.Plain;
 /** The JSON of docs/live-channel.md, for the page, for the terminal and for whoever else reads it. */
 public final class Views {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-    private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private Views() {}
-
-    /** A node as one line of text. */
-    public static String text(ObjectNode node) {
-        try {
-            return MAPPER.writeValueAsString(node);
-        } catch (JsonProcessingException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
 
     /** A status without what is said of it. */
     public static ObjectNode status(CookStatus status, CookSettings settings) {
         ObjectNode node = NODES.objectNode();
         double waterBoilC = settings.waterBoil().temperatureC();
-        node.put("type", "status").put("t", rounded(status.t()));
-        put(node, "temperatureC", status.temperatureC());
-        node.put("waterBoilC", rounded(waterBoilC)).put("gelPointC", rounded(settings.gelPointC()));
+        node.put("type", "status").put("t", WireJson.rounded(status.t()));
+        WireJson.put(node, "temperatureC", status.temperatureC());
+        node.put("waterBoilC", WireJson.rounded(waterBoilC)).put("gelPointC", WireJson.rounded(settings.gelPointC()));
         node.put("stage", status.stage().wireName());
-        put(node, "ratePerMinC", status.ratePerMinC());
-        put(node, "solids", status.solids());
-        put(node, "etaS", status.forecast().map(Forecast::etaS));
-        put(node, "etaLowS", status.forecast().map(Forecast::lowS));
-        put(node, "etaHighS", status.forecast().map(Forecast::highS));
+        WireJson.put(node, "ratePerMinC", status.ratePerMinC());
+        WireJson.put(node, "solids", status.solids());
+        WireJson.put(node, "etaS", status.forecast().map(Forecast::etaS));
+        WireJson.put(node, "etaLowS", status.forecast().map(Forecast::lowS));
+        WireJson.put(node, "etaHighS", status.forecast().map(Forecast::highS));
         return node;
     }
 
@@ -72,10 +58,10 @@ public final class Views {
         ArrayNode fan = node.putArray("fan");
         outlook.fan()
                 .forEach(point -> fan.addArray()
-                        .add(rounded(point.t()))
-                        .add(rounded(point.lowC()))
-                        .add(rounded(point.midC()))
-                        .add(rounded(point.highC())));
+                        .add(WireJson.rounded(point.t()))
+                        .add(WireJson.rounded(point.lowC()))
+                        .add(WireJson.rounded(point.midC()))
+                        .add(WireJson.rounded(point.highC())));
         ArrayNode steps = node.putArray("comingUp");
         outlook.comingUp().forEach(step -> steps.add(step(step)));
         ArrayNode others = node.putArray("others");
@@ -96,32 +82,33 @@ public final class Views {
         for (String name : List.of("etaS", "etaLowS", "etaHighS", "windowEtaS")) {
             node.putNull(name);
         }
-        node.put("waterBoilC", rounded(settings.waterBoil().temperatureC()));
-        return node.put("gelPointC", rounded(settings.gelPointC()));
+        node.put("waterBoilC", WireJson.rounded(settings.waterBoil().temperatureC()));
+        return node.put("gelPointC", WireJson.rounded(settings.gelPointC()));
     }
 
     private static ObjectNode statusForPage(CookStatus status, CookSettings settings) {
         ObjectNode node = status(status, settings);
-        put(node, "seenC", status.seen().map(CookStatus.Seen::temperatureC));
-        put(node, "seenT", status.seen().map(CookStatus.Seen::t));
+        WireJson.put(node, "seenC", status.seen().map(CookStatus.Seen::temperatureC));
+        WireJson.put(node, "seenT", status.seen().map(CookStatus.Seen::t));
         node.put("fresh", status.fresh());
         node.put("quality", status.quality().wireName());
         OptionalDouble temperatureC = status.temperatureC();
         if (temperatureC.isPresent()) {
             double riseC = temperatureC.getAsDouble() - settings.waterBoil().temperatureC();
-            node.put("riseC", rounded(riseC)).put("toGoC", rounded(settings.riseC() - riseC));
+            node.put("riseC", WireJson.rounded(riseC)).put("toGoC", WireJson.rounded(settings.riseC() - riseC));
         } else {
             node.putNull("riseC").putNull("toGoC");
         }
-        put(node, "windowEtaS", status.forecast().map(Forecast::windowS));
+        WireJson.put(node, "windowEtaS", status.forecast().map(Forecast::windowS));
         return node;
     }
 
     private static ObjectNode step(NextStep step) {
         ObjectNode node = NODES.objectNode();
-        node.put("t", rounded(step.t()));
+        node.put("t", WireJson.rounded(step.t()));
         step.range()
-                .ifPresent(range -> node.put("fromT", rounded(range.fromT())).put("untilT", rounded(range.untilT())));
+                .ifPresent(range -> node.put("fromT", WireJson.rounded(range.fromT()))
+                        .put("untilT", WireJson.rounded(range.untilT())));
         if (!step.known()) {
             node.put("known", false);
         }
@@ -142,10 +129,10 @@ public final class Views {
                 .put("state", alarm.state().wireName())
                 .put("priority", alarm.name().priority().wireName())
                 .put("prompt", alarm.name().isPrompt())
-                .put("raisedT", rounded(alarm.raisedT()))
+                .put("raisedT", WireJson.rounded(alarm.raisedT()))
                 .put("title", alarm.title())
                 .put("act", alarm.act());
-        put(node, "shelvedUntilT", alarm.shelvedUntilT());
+        WireJson.put(node, "shelvedUntilT", alarm.shelvedUntilT());
         return node.put(
                 "suppressedBy", alarm.suppressedBy().map(Suppression::wireName).orElse(null));
     }
@@ -159,25 +146,25 @@ public final class Views {
             return AfternoonViews.change(reminded);
         }
         if (change instanceof KitchenChange.Noted noted) {
-            return NoteRoutes.change(noted);
+            return NoteViews.change(noted);
         }
         ObjectNode node = NODES.objectNode();
         if (change instanceof KitchenChange.Probe probe) {
-            node.put("type", "probe").put("seq", change.seq()).put("t", rounded(probe.t()));
+            node.put("type", "probe").put("seq", change.seq()).put("t", WireJson.rounded(probe.t()));
             node.set("probe", TrustViews.probe(probe.probe()));
         } else if (change instanceof KitchenChange.Cook cook) {
             if (cook.event() instanceof CookEvent.AlarmChanged event) {
-                node.put("type", "alarm").put("seq", change.seq()).put("t", rounded(event.t()));
+                node.put("type", "alarm").put("seq", change.seq()).put("t", WireJson.rounded(event.t()));
                 node.put("change", event.change().wireName()).set("alarm", alarm(event.alarm()));
             } else if (cook.event() instanceof CookEvent.StageEntered event) {
-                node.put("type", "stage").put("seq", change.seq()).put("t", rounded(event.t()));
+                node.put("type", "stage").put("seq", change.seq()).put("t", WireJson.rounded(event.t()));
                 node.put("stage", event.stage().wireName());
             } else if (cook.event() instanceof CookEvent.Reminded event) {
-                node.put("type", "reminder").put("seq", change.seq()).put("t", rounded(event.t()));
+                node.put("type", "reminder").put("seq", change.seq()).put("t", WireJson.rounded(event.t()));
                 node.put("reminder", event.reminder().wireName()).put("text", event.text());
             } else if (cook.event() instanceof CookEvent.CameBack event) {
-                node.put("type", "came-back").put("seq", change.seq()).put("t", rounded(event.t()));
-                node.put("forS", rounded(event.forS())).put("text", Away.text(event.t(), event.forS()));
+                node.put("type", "came-back").put("seq", change.seq()).put("t", WireJson.rounded(event.t()));
+                node.put("forS", WireJson.rounded(event.forS())).put("text", Away.text(event.t(), event.forS()));
             } else if (cook.event() instanceof CookEvent.TestChanged event) {
                 node.put("seq", change.seq()).setAll(TestViews.event(event));
             }
@@ -197,12 +184,12 @@ public final class Views {
         ObjectNode node = NODES.objectNode();
         if (event instanceof CookEvent.StageEntered entered) {
             return node.put("type", "stage")
-                    .put("t", rounded(entered.t()))
+                    .put("t", WireJson.rounded(entered.t()))
                     .put("stage", entered.stage().wireName());
         }
         if (event instanceof CookEvent.Reminded reminded) {
             return node.put("type", "reminder")
-                    .put("t", rounded(reminded.t()))
+                    .put("t", WireJson.rounded(reminded.t()))
                     .put("reminder", reminded.reminder().wireName())
                     .put("text", Plain.text(reminded.text()));
         }
@@ -211,7 +198,7 @@ public final class Views {
         }
         if (event instanceof CookEvent.AlarmChanged changed) {
             CookAlarm alarm = changed.alarm();
-            node.put("type", "alarm").put("t", rounded(changed.t()));
+            node.put("type", "alarm").put("t", WireJson.rounded(changed.t()));
             node.put("alarm", alarm.name().wireName())
                     .put("change", changed.change().wireName());
             node.put("priority", alarm.name().priority().wireName());
@@ -219,21 +206,5 @@ public final class Views {
             node.put("text", text);
         }
         return node;
-    }
-
-    static double rounded(double value) {
-        return Math.round(value * 1000) / 1000.0;
-    }
-
-    static void put(ObjectNode node, String name, OptionalDouble value) {
-        if (value.isPresent()) {
-            node.put(name, rounded(value.getAsDouble()));
-        } else {
-            node.putNull(name);
-        }
-    }
-
-    private static void put(ObjectNode node, String name, Optional<Double> value) {
-        put(node, name, value.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
     }
 }

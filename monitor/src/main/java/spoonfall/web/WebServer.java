@@ -10,16 +10,11 @@ import io.javalin.http.HttpResponseException;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.websocket.WsContext;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
-import java.security.SecureRandom;
 import java.time.Duration;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.eclipse.jetty.server.Server;
@@ -38,21 +33,12 @@ import spoonfall.probe.trace.Trace;
 /** The service: the page, its data and its live channel. */
 public final class WebServer implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(WebServer.class);
-    /** The longest body of a request. */
-    static final int LARGEST_REQUEST_BYTES = 4096;
-
     private static final int STOP_MILLIS = 1500;
-    private static final long ANSWER_SECONDS = 5;
-
-    /** Closes the live channel of a page that asks for a pan that is not there. */
-    private static final int NO_SUCH_PAN = 4404;
 
     private final Kitchens kitchens;
     private final AskedPan asked;
-    private final PanBoard board;
-    private final Snapshots snapshots;
+    private final LiveChannel live;
     private final PrometheusMeterRegistry registry = Metrics.registry();
-    private final Map<Kitchen, LiveHub> hubs = new LinkedHashMap<>();
     private final Optional<NetworkDoor> network;
     private final Optional<Guests> guests;
     private final Javalin javalin;
@@ -96,15 +82,8 @@ public final class WebServer implements AutoCloseable {
         guests = network.map(door -> new Guests(door.devices()));
         asked = new AskedPan(kitchens);
         Supplier<Scheduler> scheduler = () -> jetty().getScheduler(); // runs once the service has started
-        board = new PanBoard(kitchens, scheduler);
-        snapshots = new Snapshots(runName(), board);
-        LiveCounts counts = new LiveCounts(registry);
-        WaitingPages waiting = new WaitingPages(scheduler);
-        for (Kitchen kitchen : kitchens.all()) {
-            hubs.put(kitchen, new LiveHub(kitchen, snapshots, board, counts, waiting));
-        }
-        Metrics.watchPages(
-                registry, () -> hubs.values().stream().mapToInt(LiveHub::size).sum());
+        live = new LiveChannel(kitchens, scheduler, registry);
+        Metrics.watchPages(registry, live::pages);
         javalin = Javalin.create(config -> configure(config, host, port));
     }
 
@@ -119,10 +98,8 @@ public final class WebServer implements AutoCloseable {
         } catch (RuntimeException e) {
             throw PortTakenException.in(e).orElseThrow(() -> e);
         }
-        board.listen();
         kitchens.all().forEach(kitchen -> kitchen.listen(new Metrics(registry, kitchen)));
-        hubs.forEach(Kitchen::listen);
-        hubs.values().forEach(hub -> kitchens.jars().listen(hub::jars));
+        live.listen();
     }
 
     /** The port it listens on. */
@@ -164,7 +141,7 @@ public final class WebServer implements AutoCloseable {
             factory.setMaxTextMessageSize(1024);
             factory.setMaxBinaryMessageSize(1024);
         });
-        config.http.maxRequestSize = LARGEST_REQUEST_BYTES;
+        config.http.maxRequestSize = Asked.LARGEST_BYTES;
         config.staticFiles.add(files -> {
             files.directory = "/dashboard";
             files.location = Location.CLASSPATH;
@@ -195,16 +172,17 @@ public final class WebServer implements AutoCloseable {
             ws.onBinaryMessage(ctx -> ctx.closeSession(1008, "nothing is expected here"));
         });
         config.routes.exception(
-                HttpResponseException.class, (e, ctx) -> error(ctx, e.getStatus(), String.valueOf(e.getMessage())));
-        config.routes.exception(Refusal.class, (e, ctx) -> error(ctx, 400, String.valueOf(e.getMessage())));
+                HttpResponseException.class,
+                (e, ctx) -> Answers.error(ctx, e.getStatus(), String.valueOf(e.getMessage())));
+        config.routes.exception(Refusal.class, (e, ctx) -> Answers.error(ctx, 400, String.valueOf(e.getMessage())));
         config.routes.exception(Exception.class, (e, ctx) -> {
             LOG.warn("{} {} failed: {}", ctx.method(), ctx.path(), e.toString());
-            error(ctx, 503, "Spoonfall could not answer just now; try again");
+            Answers.error(ctx, 503, "Spoonfall could not answer just now; try again");
         });
         config.routes.error(404, ctx -> {
             if (ctx.path().startsWith("/api/")
                     && !String.valueOf(ctx.res().getContentType()).contains("json")) {
-                error(ctx, 404, "there is nothing at " + ctx.path());
+                Answers.error(ctx, 404, "there is nothing at " + ctx.path());
             }
         });
     }
@@ -213,45 +191,41 @@ public final class WebServer implements AutoCloseable {
     private void addPan(RoutesConfig routes, String base) {
         routes.get(
                 base + "/state",
-                ctx -> json(ctx, 200, snapshots.of(answer(asked.apply(ctx).state()))));
+                ctx -> Answers.json(
+                        ctx,
+                        200,
+                        live.snapshots().of(Answers.of(asked.apply(ctx).state()))));
         routes.get(base + "/trace", this::trace);
         new AlarmRoutes(asked).add(routes, base);
         routes.post(
                 base + "/cook",
-                ctx -> json(ctx, 201, snapshots.of(answer(asked.apply(ctx).newCook()))));
-        new TrustRoutes(kitchens, asked, snapshots).add(routes, base);
-        new TestRoutes(asked, snapshots).add(routes, base);
-        new HandRoutes(asked, snapshots).add(routes, base);
+                ctx -> Answers.json(
+                        ctx,
+                        201,
+                        live.snapshots().of(Answers.of(asked.apply(ctx).newCook()))));
+        new TrustRoutes(kitchens, asked, live.snapshots()).add(routes, base);
+        new TestRoutes(asked, live.snapshots()).add(routes, base);
+        new HandRoutes(asked, live.snapshots()).add(routes, base);
         new NoteRoutes(asked).add(routes, base);
         new AfternoonRoutes(asked).add(routes, base);
-        new LearnRoutes(kitchens, asked, snapshots).add(routes, base);
+        new LearnRoutes(kitchens, asked, live.snapshots()).add(routes, base);
         new PlanRoutes(kitchens.pantry(), asked).add(routes, base);
     }
 
-    /** A page follows the pan that it names, or the first. */
     private void join(WsContext ctx) {
         guests.ifPresent(channels -> channels.joined(ctx));
-        hub(ctx).ifPresentOrElse(
-                        hub -> hub.join(ctx.session),
-                        () -> ctx.closeSession(
-                                NO_SUCH_PAN, AskedPan.unknown(kitchens, String.valueOf(ctx.queryParam("pan")))));
+        live.join(ctx);
     }
 
     private void part(WsContext ctx) {
         guests.ifPresent(channels -> channels.left(ctx.session));
-        hub(ctx).ifPresent(hub -> hub.leave(ctx.session));
-    }
-
-    private Optional<LiveHub> hub(WsContext ctx) {
-        String pan = ctx.queryParam("pan");
-        Optional<Kitchen> kitchen = pan == null ? Optional.of(kitchens.first()) : kitchens.named(pan);
-        return kitchen.map(hubs::get);
+        live.part(ctx);
     }
 
     private void trace(Context ctx) {
         Kitchen kitchen = asked.apply(ctx);
-        KitchenState state = answer(kitchen.state());
-        CookRecord record = answer(kitchen.record());
+        KitchenState state = Answers.of(kitchen.state());
+        CookRecord record = Answers.of(kitchen.record());
         Trace trace = RecordedTrace.of(
                 record, state.pan().basis().settings(), kitchen.plan().batch(), state.startedAt(), state.notes());
         if (ctx.queryParamMap().containsKey("metadata")) {
@@ -268,36 +242,6 @@ public final class WebServer implements AutoCloseable {
         if (!up) {
             node.put("error", "the kitchen's thread has stopped; restart Spoonfall");
         }
-        json(ctx, up ? 200 : 503, node);
-    }
-
-    /** Answers with an error that people can read. */
-    static void error(Context ctx, int status, String message) {
-        json(ctx, status, JsonNodeFactory.instance.objectNode().put("error", message));
-    }
-
-    /** Answers with JSON that must not be kept. */
-    static void json(Context ctx, int status, ObjectNode node) {
-        ctx.status(status).header("Cache-Control", "no-store");
-        ctx.contentType("application/json").result(Views.text(node));
-    }
-
-    /** What the kitchen answers; its {@link Refusal} as it is. */
-    static <T> T answer(CompletableFuture<T> question) {
-        try {
-            return question.get(ANSWER_SECONDS, TimeUnit.SECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("interrupted while the kitchen was asked", e);
-        } catch (ExecutionException | TimeoutException e) {
-            if (e.getCause() instanceof Refusal refusal) {
-                throw refusal;
-            }
-            throw new IllegalStateException("the kitchen did not answer", e);
-        }
-    }
-
-    private static String runName() {
-        return Long.toString(new SecureRandom().nextLong(1L << 40), 36);
+        Answers.json(ctx, up ? 200 : 503, node);
     }
 }

@@ -66,7 +66,7 @@ final class PhotoDoorTest {
         String cook = door.pair("cook", "Phone");
         String viewer = door.pair("viewer", "Hall tablet");
         byte[] png = png();
-        assertThat(png).hasSizeGreaterThan(WebServer.LARGEST_REQUEST_BYTES * 50);
+        assertThat(png).hasSizeGreaterThan(Asked.LARGEST_BYTES * 50);
         HttpResponse<byte[]> taken = door.file("POST", PHOTOS, png, cook);
         assertThat(taken.statusCode()).as(words(taken)).isEqualTo(201);
         HttpResponse<byte[]> seen = door.file("GET", PHOTOS + "/1", new byte[0], viewer);

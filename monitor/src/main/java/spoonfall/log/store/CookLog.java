@@ -33,9 +33,6 @@ import spoonfall.probe.trace.TraceInfo;
  * writes the same file. What cannot be done is an {@link IllegalArgumentException} that says why and the way out.
  */
 public final class CookLog implements AutoCloseable {
-    /** Cooks that came from traces are kept apart from those of a pan, which may be gone on with. */
-    static final String IMPORTED = "(imported)";
-
     private static final Logger LOG = LoggerFactory.getLogger(CookLog.class);
 
     private final Path file;
@@ -98,12 +95,12 @@ public final class CookLog implements AutoCloseable {
         Instant startedAt = trace.info().startedAt().orElseGet(Instant::now);
         String key = UUID.randomUUID().toString();
         return database.handle().inTransaction(handle -> {
-            int number = store.lastNumber(IMPORTED) + 1;
+            int number = store.lastNumber(CookStore.IMPORTED) + 1;
             PanWriter writer = new PanWriter(
                     key,
                     new CookHeader(
                             number,
-                            IMPORTED,
+                            CookStore.IMPORTED,
                             "",
                             trace.info().title(),
                             trace.info().provenance(),
@@ -152,7 +149,7 @@ public final class CookLog implements AutoCloseable {
      * @return where it is kept
      */
     public long take(WholeCook cook) {
-        return database.handle().inTransaction(handle -> cook.write(handle, store.lastNumber(IMPORTED) + 1));
+        return database.handle().inTransaction(handle -> cook.write(handle, store.lastNumber(CookStore.IMPORTED) + 1));
     }
 
     /** A cook of that number, to be taken elsewhere with all that was said of it. */

@@ -17,6 +17,9 @@ import spoonfall.log.CookNote;
 
 /** Reads cooks out of an open file, lists and deletes them. */
 final class CookStore {
+    /** Cooks that came from traces are kept apart from those of a pan, which may be gone on with. */
+    static final String IMPORTED = "(imported)";
+
     private final Handle handle;
 
     CookStore(Handle handle) {

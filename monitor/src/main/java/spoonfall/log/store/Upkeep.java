@@ -44,7 +44,7 @@ final class Upkeep {
     private Optional<Runnable> due(Handle handle, Instant now) {
         List<CookLine> cooks = new CookStore(handle)
                 .list().stream()
-                        .filter(cook -> !cook.pan().equals(CookLog.IMPORTED))
+                        .filter(cook -> !cook.pan().equals(CookStore.IMPORTED))
                         .sorted(Comparator.comparingLong(CookLine::id).reversed()) // clocks may have been wrong
                         .toList();
         Set<String> pans = new HashSet<>();

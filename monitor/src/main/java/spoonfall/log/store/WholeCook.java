@@ -122,7 +122,7 @@ public record WholeCook(
     long write(Handle handle, int number) {
         CookHeader apart = new CookHeader(
                 number,
-                CookLog.IMPORTED,
+                CookStore.IMPORTED,
                 header.kitchen(),
                 header.batch(),
                 header.source(),
