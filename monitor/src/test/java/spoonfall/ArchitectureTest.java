@@ -1,7 +1,9 @@
 package spoonfall;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
@@ -12,6 +14,16 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import spoonfall.estimate.warming.PanPrior;
+import spoonfall.log.store.book.OutcomeRows;
+import spoonfall.log.store.book.PhotoRows;
+import spoonfall.log.store.cook.CookStore;
+import spoonfall.log.store.cook.Moment;
+import spoonfall.log.store.upkeep.UpkeepLine;
+import spoonfall.web.book.LearnViews;
+import spoonfall.web.door.NetworkDoor;
+import spoonfall.web.plan.PlanViews;
+import spoonfall.web.view.Views;
+import spoonfall.web.wire.WireJson;
 
 /** Packages depend downwards only. */
 @AnalyzeClasses(packages = "spoonfall", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -20,9 +32,9 @@ final class ArchitectureTest {
     static final ArchRule DOWNWARDS = layeredArchitecture()
             .consideringOnlyDependenciesInLayers()
             .layer("cli")
-            .definedBy("spoonfall.cli")
+            .definedBy("spoonfall.cli..")
             .layer("web")
-            .definedBy("spoonfall.web")
+            .definedBy("spoonfall.web..")
             .layer("door")
             .definedBy("spoonfall.door..")
             .layer("announce")
@@ -170,6 +182,31 @@ final class ArchitectureTest {
             .dependOnClassesThat(resideInAPackage("spoonfall.estimate..").and(not(type(PanPrior.class))));
 
     @ArchTest
+    static final ArchRule HOW_THE_RECORD_IS_KEPT_IS_NOBODY_ELSES_BUSINESS = noClasses()
+            .that()
+            .resideOutsideOfPackage("spoonfall.log.store..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage(
+                            "spoonfall.log.store.file",
+                            "spoonfall.log.store.chunk",
+                            "spoonfall.log.store.write",
+                            "spoonfall.log.store.diary",
+                            "spoonfall.log.store.upkeep")
+                    .and(not(belongToAnyOf(UpkeepLine.class)))
+                    .or(belongToAnyOf(CookStore.class, Moment.class, OutcomeRows.class, PhotoRows.class)));
+
+    /** Commands begin a service, and print what its pages are shown. */
+    @ArchTest
+    static final ArchRule OF_THE_WEB_OTHERS_KNOW_THE_SERVICE_AND_WHAT_IS_SHOWN_ALONE = noClasses()
+            .that()
+            .resideOutsideOfPackage("spoonfall.web..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("spoonfall.web..")
+                    .and(not(resideInAPackage("spoonfall.web")))
+                    .and(not(belongToAnyOf(
+                            NetworkDoor.class, WireJson.class, Views.class, PlanViews.class, LearnViews.class))));
+
+    @ArchTest
     static final ArchRule THE_COOK_IS_PURE = noClasses()
             .that()
             .resideInAnyPackage(
@@ -246,9 +283,9 @@ final class ArchitectureTest {
             .resideInAnyPackage(
                     "spoonfall.cook..",
                     "spoonfall.kitchen..",
-                    "spoonfall.web",
+                    "spoonfall.web..",
                     "spoonfall.words",
-                    "spoonfall.log",
+                    "spoonfall.log..",
                     "spoonfall.physics",
                     "spoonfall.alarm");
 }

@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import spoonfall.cli.option.CommandException;
+import spoonfall.cli.option.Output;
 
 /** {@code spoonfall licences}: the parts that Spoonfall comes with, and the licence of each. */
 @Command(

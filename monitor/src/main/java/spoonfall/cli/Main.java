@@ -8,6 +8,24 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
+import spoonfall.cli.door.DevicesCommand;
+import spoonfall.cli.lab.EvaluateCommand;
+import spoonfall.cli.lab.ScienceCommand;
+import spoonfall.cli.lab.SimulateCommand;
+import spoonfall.cli.learn.DiagnoseCommand;
+import spoonfall.cli.learn.LearnCommand;
+import spoonfall.cli.log.BackupCommand;
+import spoonfall.cli.log.LogCommand;
+import spoonfall.cli.option.CommandException;
+import spoonfall.cli.option.Logging;
+import spoonfall.cli.plan.JarsCommand;
+import spoonfall.cli.plan.PlanCommand;
+import spoonfall.cli.probe.CalibrateCommand;
+import spoonfall.cli.probe.PortsCommand;
+import spoonfall.cli.serve.DemoCommand;
+import spoonfall.cli.serve.ReplayCommand;
+import spoonfall.cli.serve.ServeCommand;
+import spoonfall.cli.serve.WarmUpCommand;
 
 /** The program {@code spoonfall}: finds the command and runs it. */
 @Command(

@@ -1,4 +1,4 @@
-/** The command line: commands and the wiring of everything else. Nothing depends on this package. */
+/** The command line: finds the command. Depends on the packages of commands below; nothing depends on this one. */
 @NullMarked
 package spoonfall.cli;
 

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import spoonfall.log.Diary;
 import spoonfall.log.memory.BatchMemory;
-import spoonfall.log.store.BatchBook;
+import spoonfall.log.store.book.BatchBook;
 
 /** The pans of one kitchen, each with its own {@link Kitchen} at work on it, and the canner if it has a thermometer. */
 public final class Kitchens implements AutoCloseable {

@@ -13,7 +13,7 @@ import spoonfall.cook.Stage;
 import spoonfall.cook.calm.CalmForecast;
 import spoonfall.cook.calm.CalmTime;
 import spoonfall.kitchen.CookAgain;
-import spoonfall.log.store.StoredCook;
+import spoonfall.log.store.cook.StoredCook;
 import spoonfall.words.Saying;
 
 /** Makes a lesson of a cook that is over: what was seen and said comes of going through it again, what happened out of its record. */

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import spoonfall.cook.CookAlarm;
-import spoonfall.log.store.StoredCook;
+import spoonfall.log.store.cook.StoredCook;
 import spoonfall.words.Saying;
 
 /** The moments of a cook, from what its record says happened. */

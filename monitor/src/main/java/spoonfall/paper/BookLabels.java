@@ -5,8 +5,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.OptionalInt;
 import spoonfall.log.CookHeader;
-import spoonfall.log.store.BatchBook;
-import spoonfall.log.store.BookPage;
+import spoonfall.log.store.book.BatchBook;
+import spoonfall.log.store.book.BookPage;
 
 /** What the book knows for the labels of a batch. */
 public final class BookLabels {

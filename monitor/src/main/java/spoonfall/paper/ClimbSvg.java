@@ -4,8 +4,8 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import spoonfall.book.RiseLine;
 import spoonfall.cook.CookSettings;
-import spoonfall.log.store.BookPage;
-import spoonfall.log.store.BookTest;
+import spoonfall.log.store.book.BookPage;
+import spoonfall.log.store.book.BookTest;
 import spoonfall.words.Plain;
 
 /** The climb of a cook as an SVG that stands by itself: height is the rise above the water boil. */

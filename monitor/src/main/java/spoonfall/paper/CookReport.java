@@ -14,11 +14,11 @@ import spoonfall.book.Outcome;
 import spoonfall.book.Taste;
 import spoonfall.log.CookNote;
 import spoonfall.log.planned.PlannedBatch;
-import spoonfall.log.store.BatchBook;
-import spoonfall.log.store.BookEvent;
-import spoonfall.log.store.BookPage;
-import spoonfall.log.store.BookPhoto;
-import spoonfall.log.store.BookTest;
+import spoonfall.log.store.book.BatchBook;
+import spoonfall.log.store.book.BookEvent;
+import spoonfall.log.store.book.BookPage;
+import spoonfall.log.store.book.BookPhoto;
+import spoonfall.log.store.book.BookTest;
 import spoonfall.plan.Yield;
 import spoonfall.words.Plain;
 

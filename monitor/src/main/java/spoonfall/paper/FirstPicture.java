@@ -8,8 +8,8 @@ import java.util.Locale;
 import java.util.Optional;
 import spoonfall.book.RiseLine;
 import spoonfall.cook.CookSettings;
-import spoonfall.log.store.BookPage;
-import spoonfall.log.store.BookTest;
+import spoonfall.log.store.book.BookPage;
+import spoonfall.log.store.book.BookTest;
 import spoonfall.physics.Syrup;
 
 /**

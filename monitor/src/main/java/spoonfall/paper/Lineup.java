@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import spoonfall.book.CookMarks;
-import spoonfall.log.store.BookPage;
+import spoonfall.log.store.book.BookPage;
 
 /**
  * What a picture of one cook, or of two, spans: minutes from the first one's beginning, or from a mark that both have.

@@ -23,12 +23,22 @@ import org.eclipse.jetty.util.thread.Scheduler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenState;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.Refusal;
-import spoonfall.log.CookRecord;
-import spoonfall.log.RecordedTrace;
-import spoonfall.probe.trace.Trace;
+import spoonfall.web.book.BookRoutes;
+import spoonfall.web.book.LearnRoutes;
+import spoonfall.web.door.Door;
+import spoonfall.web.door.DoorRoutes;
+import spoonfall.web.door.Guests;
+import spoonfall.web.door.Listeners;
+import spoonfall.web.door.NetworkDoor;
+import spoonfall.web.jars.JarRoutes;
+import spoonfall.web.live.LiveChannel;
+import spoonfall.web.pan.PanRoutes;
+import spoonfall.web.plan.PlanRoutes;
+import spoonfall.web.wire.Answers;
+import spoonfall.web.wire.Asked;
+import spoonfall.web.wire.AskedPan;
 
 /** The service: the page, its data and its live channel. */
 public final class WebServer implements AutoCloseable {
@@ -189,25 +199,7 @@ public final class WebServer implements AutoCloseable {
 
     /** The calls on a pan, below a path. */
     private void addPan(RoutesConfig routes, String base) {
-        routes.get(
-                base + "/state",
-                ctx -> Answers.json(
-                        ctx,
-                        200,
-                        live.snapshots().of(Answers.of(asked.apply(ctx).state()))));
-        routes.get(base + "/trace", this::trace);
-        new AlarmRoutes(asked).add(routes, base);
-        routes.post(
-                base + "/cook",
-                ctx -> Answers.json(
-                        ctx,
-                        201,
-                        live.snapshots().of(Answers.of(asked.apply(ctx).newCook()))));
-        new TrustRoutes(kitchens, asked, live.snapshots()).add(routes, base);
-        new TestRoutes(asked, live.snapshots()).add(routes, base);
-        new HandRoutes(asked, live.snapshots()).add(routes, base);
-        new NoteRoutes(asked).add(routes, base);
-        new AfternoonRoutes(asked).add(routes, base);
+        new PanRoutes(kitchens, asked, live.snapshots()).add(routes, base);
         new LearnRoutes(kitchens, asked, live.snapshots()).add(routes, base);
         new PlanRoutes(kitchens.pantry(), asked).add(routes, base);
     }
@@ -220,19 +212,6 @@ public final class WebServer implements AutoCloseable {
     private void part(WsContext ctx) {
         guests.ifPresent(channels -> channels.left(ctx.session));
         live.part(ctx);
-    }
-
-    private void trace(Context ctx) {
-        Kitchen kitchen = asked.apply(ctx);
-        KitchenState state = Answers.of(kitchen.state());
-        CookRecord record = Answers.of(kitchen.record());
-        Trace trace = RecordedTrace.of(
-                record, state.pan().basis().settings(), kitchen.plan().batch(), state.startedAt(), state.notes());
-        if (ctx.queryParamMap().containsKey("metadata")) {
-            ctx.contentType("application/csvm+json").result(trace.metadata("trace"));
-        } else {
-            ctx.contentType("text/csv; charset=utf-8").result(trace.csv());
-        }
     }
 
     private void health(Context ctx) {

@@ -1,6 +1,6 @@
 /**
- * HTTP and WebSocket: the page, the state, the live channel and the metrics of a kitchen. Depends on the
- * kitchen and what it shows; what is said on the wire is in docs/live-channel.md.
+ * HTTP and WebSocket: the service, its page and its metrics. Depends on the kitchen and what it shows; what is said on the
+ * wire is in docs/live-channel.md, and made in the packages below.
  */
 @NullMarked
 package spoonfall.web;

@@ -20,8 +20,8 @@ import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.ToldProbe;
 import spoonfall.lab.Scenario;
 import spoonfall.log.Diary;
-import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.CookLog;
+import spoonfall.log.store.book.BatchBook;
 import spoonfall.probe.trace.Trace;
 import spoonfall.web.WebServer;
 

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spoonfall.cli.option.Logging;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.door.DeviceBook;
@@ -29,8 +30,8 @@ import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.ToldProbe;
-import spoonfall.web.NetworkDoor;
 import spoonfall.web.WebServer;
+import spoonfall.web.door.NetworkDoor;
 
 /** Neither a code nor a token gets into the log, however much is said there. */
 final class NoSecretsInLogsTest {

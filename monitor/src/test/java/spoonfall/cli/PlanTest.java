@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import spoonfall.cli.sample.SampleBatch;
 import spoonfall.kitchen.FoodBook;
 import spoonfall.kitchen.HobBook;
 import spoonfall.kitchen.file.NotesFile;

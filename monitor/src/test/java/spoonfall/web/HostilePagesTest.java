@@ -326,7 +326,7 @@ final class HostilePagesTest {
                 "/%252e%252e/%252e%252e/etc/passwd",
                 "/..;/..;/etc/passwd",
                 "/webjars/../../etc/passwd",
-                "/webjars/uplot/%2e%2e/%2e%2e/%2e%2e/spoonfall/web/Door.class",
+                "/webjars/uplot/%2e%2e/%2e%2e/%2e%2e/spoonfall/web/door/Door.class",
                 "/icons/..%00/app.js",
                 "/%c0%ae%c0%ae/etc/passwd",
                 "//etc/passwd",

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spoonfall.probe.Hearing;
+import spoonfall.web.door.Guests;
 
 /** Devices of the network are let in by a code, and shut out again. */
 final class PairingTest {

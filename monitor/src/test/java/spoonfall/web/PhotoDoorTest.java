@@ -19,9 +19,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spoonfall.cook.Cooks;
 import spoonfall.lab.Scenario;
-import spoonfall.log.store.BatchBook;
 import spoonfall.log.store.CookLog;
+import spoonfall.log.store.book.BatchBook;
 import spoonfall.probe.trace.Trace;
+import spoonfall.web.wire.Asked;
 
 /** Photos that come from a phone in the network, through TLS. */
 final class PhotoDoorTest {

@@ -30,7 +30,8 @@ import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.ToldProbe;
 import spoonfall.log.Diary;
-import spoonfall.log.store.BatchBook;
+import spoonfall.log.store.book.BatchBook;
+import spoonfall.web.door.NetworkDoor;
 
 /** A real service with a door to the network, and who knocks at it. */
 public final class ServedDoor implements AutoCloseable {

@@ -20,10 +20,10 @@ import spoonfall.learn.Proposal;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
 import spoonfall.log.DataFolder;
-import spoonfall.log.store.BatchBook;
-import spoonfall.log.store.BookPage;
 import spoonfall.log.store.CookLog;
-import spoonfall.log.store.StoredCook;
+import spoonfall.log.store.book.BatchBook;
+import spoonfall.log.store.book.BookPage;
+import spoonfall.log.store.cook.StoredCook;
 
 /** The batches that are over: what they teach, and why one of them came out as it did. May be asked by any thread. */
 public final class BatchMemory {

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import spoonfall.learn.Batch;
 import spoonfall.learn.Outcomes;
-import spoonfall.log.store.BatchBook;
-import spoonfall.log.store.BatchOutcome;
+import spoonfall.log.store.book.BatchBook;
+import spoonfall.log.store.book.BatchOutcome;
 
 /** The batches of the batch book of which somebody told the fruit and the set, and which boiled. */
 public final class BookOutcomes implements Outcomes {

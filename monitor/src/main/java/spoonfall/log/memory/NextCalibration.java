@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import spoonfall.calibration.Correction;
 import spoonfall.log.CalibrationBook;
-import spoonfall.log.store.StoredCook;
+import spoonfall.log.store.cook.StoredCook;
 
 /**
  * By how much the thermometer of a cook showed too much, by the calibration that came next. The record names a thermometer by

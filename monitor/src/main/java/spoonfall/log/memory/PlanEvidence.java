@@ -13,7 +13,7 @@ import spoonfall.food.Ingredient;
 import spoonfall.food.SettingClass;
 import spoonfall.learn.Evidence;
 import spoonfall.log.planned.PlannedBatch;
-import spoonfall.log.store.StoredCook;
+import spoonfall.log.store.cook.StoredCook;
 
 /**
  * What the plan in a cook's record says of its batch.

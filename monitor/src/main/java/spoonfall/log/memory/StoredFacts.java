@@ -13,8 +13,8 @@ import spoonfall.learn.CookFacts;
 import spoonfall.learn.CookFacts.Base;
 import spoonfall.learn.CookFacts.From;
 import spoonfall.learn.CookFacts.Tested;
-import spoonfall.log.store.BookPage;
-import spoonfall.log.store.StoredCook;
+import spoonfall.log.store.book.BookPage;
+import spoonfall.log.store.cook.StoredCook;
 
 /** Facts to learn from, out of a cook as the record keeps it. */
 final class StoredFacts {

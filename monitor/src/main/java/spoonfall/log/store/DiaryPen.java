@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import java.util.UUID;
 import spoonfall.log.Diary;
+import spoonfall.log.store.diary.DiaryStore;
+import spoonfall.log.store.diary.DiaryWriter;
 
 /** The diary of one subject: hands over to the recorder. */
 final class DiaryPen extends Pen implements Diary {

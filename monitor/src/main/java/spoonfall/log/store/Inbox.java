@@ -18,6 +18,8 @@ import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import spoonfall.log.store.file.Database;
+import spoonfall.log.store.write.Writer;
 
 /** What waits to be written, in order, and who waits for it. Filled by any thread, emptied by the recorder's. */
 final class Inbox {

@@ -10,6 +10,9 @@ import spoonfall.log.CookJournal;
 import spoonfall.log.CookNote;
 import spoonfall.log.Diary;
 import spoonfall.log.UnfinishedCook;
+import spoonfall.log.store.cook.CookStore;
+import spoonfall.log.store.write.Marked;
+import spoonfall.log.store.write.PanWriter;
 
 /** The journal of one pan: hands over to the recorder. */
 final class PanJournal extends Pen implements CookJournal {

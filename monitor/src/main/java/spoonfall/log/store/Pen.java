@@ -8,6 +8,8 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import spoonfall.log.store.cook.CookStore;
+import spoonfall.log.store.write.Marked;
 
 /** What every journal and diary has: it hands over to the recorder, and knows how far its thing was watched. */
 class Pen {

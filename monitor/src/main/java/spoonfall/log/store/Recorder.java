@@ -21,6 +21,17 @@ import spoonfall.cook.Unrecorded;
 import spoonfall.log.CookJournal;
 import spoonfall.log.Diary;
 import spoonfall.log.KeepRules;
+import spoonfall.log.store.book.BatchBook;
+import spoonfall.log.store.cook.CookStore;
+import spoonfall.log.store.cook.Moment;
+import spoonfall.log.store.file.CookFile;
+import spoonfall.log.store.file.Database;
+import spoonfall.log.store.file.Fault;
+import spoonfall.log.store.file.FileIdentity;
+import spoonfall.log.store.file.FolderLock;
+import spoonfall.log.store.upkeep.CookPacker;
+import spoonfall.log.store.upkeep.Upkeep;
+import spoonfall.log.store.write.Writer;
 
 /**
  * Writes cooks down: one thread, named {@code recorder}, owns the file and commits a little more than once a second, and at once

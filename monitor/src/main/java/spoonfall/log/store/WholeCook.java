@@ -21,6 +21,14 @@ import spoonfall.book.Outcome;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookNote;
+import spoonfall.log.store.book.OutcomeRows;
+import spoonfall.log.store.book.PhotoRows;
+import spoonfall.log.store.book.WholePhoto;
+import spoonfall.log.store.cook.CookStore;
+import spoonfall.log.store.cook.Moment;
+import spoonfall.log.store.cook.StoredCook;
+import spoonfall.log.store.write.Marked;
+import spoonfall.log.store.write.PanWriter;
 
 /**
  * A whole cook outside the record: what went into it, what came out, what was said of it and its photos. As JSON it follows {@code

@@ -24,6 +24,9 @@ import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
 import spoonfall.log.CookNote;
+import spoonfall.log.store.book.PhotoRows;
+import spoonfall.log.store.book.WholePhoto;
+import spoonfall.log.store.cook.StoredCook;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
 

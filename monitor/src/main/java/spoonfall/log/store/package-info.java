@@ -1,6 +1,6 @@
 /**
- * The record of all cooks on disk: an SQLite file, the thread that writes it, and what happens when that cannot be
- * done. Depends on the log.
+ * The record of all cooks on disk, for whoever writes it and for people: the recorder's thread with its journals and
+ * diaries, and the log that lists, takes in and out, thins and copies. Depends on the packages below and on the log.
  */
 @NullMarked
 package spoonfall.log.store;

@@ -25,6 +25,12 @@ import spoonfall.log.CookJson;
 import spoonfall.log.CookNote;
 import spoonfall.log.Diary;
 import spoonfall.log.UnfinishedCook;
+import spoonfall.log.store.cook.CookLine;
+import spoonfall.log.store.cook.CookStore;
+import spoonfall.log.store.cook.Moment;
+import spoonfall.log.store.cook.StoredCook;
+import spoonfall.log.store.file.Database;
+import spoonfall.log.store.file.FailingDisk;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.Quality;
 

@@ -22,6 +22,9 @@ import spoonfall.cook.CookSettings;
 import spoonfall.log.CookHeader;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookNote;
+import spoonfall.log.store.book.BatchBook;
+import spoonfall.log.store.file.Database;
+import spoonfall.log.store.upkeep.CookPacker;
 import spoonfall.probe.trace.Trace;
 
 /** A record with very many cooks: some that were simulated, and copies of them on other days with other names, notes and outcomes. */
@@ -74,7 +77,7 @@ public final class ManyCooks {
                     }
                 });
                 pack(database.handle());
-                BookDigest.catchUp(database.handle(), Instant.now(), A_TRANSACTION);
+                new BatchBook(file).outcomes(); // works out every cook that is over
             }
         } catch (SQLException e) {
             throw new IllegalStateException(e);

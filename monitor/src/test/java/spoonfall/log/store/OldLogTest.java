@@ -15,6 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.log.CookInput;
+import spoonfall.log.store.cook.StoredCook;
+import spoonfall.log.store.cook.StoredTrace;
+import spoonfall.log.store.file.Database;
 
 /**
  * Files that every released version of the tables wrote, kept as they were: {@code cooks/vN.db} holds a finished cook of 300

@@ -36,6 +36,11 @@ import spoonfall.log.CookJson;
 import spoonfall.log.CookNote;
 import spoonfall.log.Diary;
 import spoonfall.log.UnfinishedCook;
+import spoonfall.log.store.cook.CookLine;
+import spoonfall.log.store.cook.CookStore;
+import spoonfall.log.store.cook.Moment;
+import spoonfall.log.store.file.CookFile;
+import spoonfall.log.store.file.Database;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.Quality;
 
@@ -342,7 +347,11 @@ final class RecorderTest {
             assertThat(Files.readAllBytes(aside)).isEqualTo(damaged);
         }
         try (Database database = Database.open(file())) {
-            assertThat(database.check()).isEqualTo("ok");
+            assertThat(database.handle()
+                            .createQuery("PRAGMA quick_check(1)")
+                            .mapTo(String.class)
+                            .one())
+                    .isEqualTo("ok");
         }
     }
 

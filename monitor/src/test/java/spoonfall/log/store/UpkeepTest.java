@@ -21,6 +21,12 @@ import spoonfall.log.CookJson;
 import spoonfall.log.CookNote;
 import spoonfall.log.Keep;
 import spoonfall.log.KeepRules;
+import spoonfall.log.store.cook.CookLine;
+import spoonfall.log.store.cook.CookStore;
+import spoonfall.log.store.cook.StoredCook;
+import spoonfall.log.store.file.Database;
+import spoonfall.log.store.upkeep.Upkeep;
+import spoonfall.log.store.upkeep.UpkeepLine;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.Quality;
 

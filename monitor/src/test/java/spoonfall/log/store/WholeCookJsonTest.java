@@ -31,6 +31,8 @@ import spoonfall.lab.Scenario;
 import spoonfall.log.CookInput;
 import spoonfall.log.CookJson;
 import spoonfall.log.CookNote;
+import spoonfall.log.store.book.WholePhoto;
+import spoonfall.log.store.cook.StoredCook;
 import spoonfall.probe.Quality;
 import spoonfall.probe.trace.Trace;
 

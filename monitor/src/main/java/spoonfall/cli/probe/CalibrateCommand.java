@@ -1,0 +1,147 @@
+package spoonfall.cli.probe;
+
+import java.io.PrintWriter;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import spoonfall.calibration.Correction;
+import spoonfall.calibration.Point;
+import spoonfall.calibration.Reference;
+import spoonfall.cli.option.CommandException;
+import spoonfall.cli.option.CookOptions;
+import spoonfall.cli.option.DataOption;
+import spoonfall.cli.option.Output;
+import spoonfall.cook.WaterBoil;
+import spoonfall.kitchen.file.KitchenFile;
+import spoonfall.log.CalibrationBook;
+import spoonfall.probe.ProbeSpec;
+import spoonfall.units.Quantities;
+
+/** {@code spoonfall calibrate}: compares a thermometer with boiling water, and with ice, and keeps the correction. */
+@Command(
+        name = "calibrate",
+        description = "Compare a thermometer with boiling water (and ice), and keep the correction.",
+        footer = {
+            "",
+            "For example:",
+            "  spoonfall calibrate --probe auto:/dev/ttyUSB0 --elevation 1240m",
+            "  spoonfall calibrate --probe auto:/dev/ttyUSB0 --pressure 898hPa --ice",
+            "  spoonfall calibrate --probe auto:/dev/ttyUSB0 --undo"
+        })
+public final class CalibrateCommand implements Callable<Integer> {
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Option(names = "--probe", paramLabel = "PROBE", required = true, description = "The thermometer, as for serve.")
+    private String probe = "";
+
+    @Option(names = "--ice", description = "Compare it with ice too, after the boiling water.")
+    private boolean ice;
+
+    @Option(names = "--undo", description = "Take its latest calibration back; the one before counts again.")
+    private boolean undo;
+
+    @Option(names = "--list", description = "List its calibrations.")
+    private boolean list;
+
+    @Option(names = "--minutes", paramLabel = "N", description = "How long to wait for each plateau; 20 unless given.")
+    private double minutes = 20;
+
+    @Option(names = "--speed", hidden = true, description = "How fast time passes; for a thermometer played at speed.")
+    private String speed = "1";
+
+    @Mixin
+    private DataOption data = new DataOption();
+
+    @Mixin
+    private CookOptions cook = new CookOptions();
+
+    @Override
+    public Integer call() throws InterruptedException {
+        PrintWriter out = Output.of(spec);
+        ProbeSpec thermometer = ProbeSpec.parse(probe);
+        String identity = thermometer.identity();
+        CalibrationBook book = data.folder().calibrations();
+        if (undo) {
+            CalibrationBook.Entry entry = book.undo(identity)
+                    .orElseThrow(() -> new CommandException(thermometer.place() + " has no calibration to take back"));
+            out.println("Took back: " + words(entry, thermometer));
+            return 0;
+        }
+        if (list) {
+            List<CalibrationBook.Entry> entries = book.entries().stream()
+                    .filter(entry -> entry.probe().equals(identity))
+                    .toList();
+            entries.forEach(entry -> out.println(words(entry, thermometer) + (entry.undone() ? " (taken back)" : "")));
+            if (entries.isEmpty()) {
+                out.println(thermometer.place() + " was never calibrated.");
+            }
+            return 0;
+        }
+        book.latest(identity); // a book that cannot be read is found out now, not after the boil
+        measure(thermometer, book, out);
+        return 0;
+    }
+
+    private void measure(ProbeSpec thermometer, CalibrationBook book, PrintWriter out) throws InterruptedException {
+        if (cook.settings(KitchenFile.empty()).waterBoil().from() == WaterBoil.From.MEASURED) {
+            throw new CommandException("a water boil that this thermometer measured cannot correct it; "
+                    + "give --elevation 1240m or --pressure 898hPa instead of --water-boil");
+        }
+        WaterBoil boil = cook.declared(KitchenFile.empty())
+                .orElseThrow(() -> new CommandException(
+                        "where does water boil here? Give --elevation 1240m or --pressure 898hPa"));
+        out.printf(
+                "Water boils at %.2f °C here (%s, true to ±%.1f °C).%n",
+                boil.temperatureC(), boil.detail(), boil.doubtC());
+        out.println("Put the tip into plain water at a rolling boil, clear of the base. Hot steam burns.");
+        List<Point> points = new ArrayList<>();
+        try (PlateauWatch watch = PlateauWatch.open(thermometer, minutes, Quantities.factor(speed), out)) {
+            points.add(watch.await(Reference.boilingWater(boil.temperatureC(), boil.doubtC())));
+            if (ice) {
+                out.println("Now into a well-stirred slush of clean crushed ice and water.");
+                points.add(watch.await(Reference.ice()));
+            }
+        }
+        Correction correction = new Correction(points);
+        String identity = thermometer.identity();
+        CalibrationBook.Entry entry = new CalibrationBook.Entry(
+                identity, thermometer.place(), Instant.now(), boil.detail(), false, correction);
+        Optional<CalibrationBook.Entry> before = book.latest(identity);
+        book.add(entry);
+        out.println("Kept: " + words(entry, thermometer));
+        before.ifPresent(old -> out.println("Before: " + words(old, thermometer)));
+    }
+
+    private static String words(CalibrationBook.Entry entry, ProbeSpec thermometer) {
+        StringBuilder text =
+                new StringBuilder(entry.at().toString().substring(0, 16).replace('T', ' '));
+        text.append(", ").append(entry.conditions()).append(':');
+        for (Point point : entry.correction().points()) {
+            text.append(String.format(
+                    Locale.ROOT,
+                    " at %.1f °C add %+.2f °C (±%.2f, 19 times of 20; noise %.2f, drift %.2f, reference ±%.2f)",
+                    point.reference().temperatureC(),
+                    point.correctionC(),
+                    point.half95C(),
+                    point.noiseC(),
+                    point.driftC(),
+                    point.reference().limitC()));
+        }
+        Point hot = entry.correction().points().get(0);
+        if (entry.correction().points().size() == 1) {
+            double perDegreeC = thermometer.limitC(hot.reference().temperatureC()) / 100;
+            text.append(String.format(Locale.ROOT, ", and ±%.3f °C more a degree away", perDegreeC));
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,5 @@
+/** The live channel: who follows which pan, and what is told to whom, in order. Depends on {@code view} and {@code jars}. */
+@NullMarked
+package spoonfall.web.live;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,63 @@
+package spoonfall.web.wire;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import spoonfall.kitchen.Refusal;
+
+/** What was sent with a call; what cannot be is a {@link Refusal} that says what can. */
+public final class Asked {
+    /** The longest body of a request. */
+    public static final int LARGEST_BYTES = 4096;
+
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final int LONGEST_REPEATED = 100;
+    private static final int LONGEST_TEXT = 100;
+
+    private Asked() {}
+
+    /** The JSON object that was sent, which has no other members than those known. */
+    public static ObjectNode body(Context ctx, List<String> known) {
+        try {
+            if (MAPPER.readTree(ctx.body()) instanceof ObjectNode asked) {
+                asked.fieldNames().forEachRemaining(name -> {
+                    if (!known.contains(name)) {
+                        throw new Refusal(
+                                "\"" + brief(name) + "\" is not known here; it can be " + String.join(", ", known));
+                    }
+                });
+                return asked;
+            }
+        } catch (JsonProcessingException e) {
+            throw new Refusal("that is no JSON: " + brief(e.getOriginalMessage()), e);
+        }
+        throw new Refusal("a JSON object is needed, with " + String.join(", ", known));
+    }
+
+    /** What was sent, or repeats it, is not sent back whole. */
+    private static String brief(String words) {
+        return words.length() <= LONGEST_REPEATED ? words : words.substring(0, LONGEST_REPEATED) + "…";
+    }
+
+    /** A text that must have been sent. */
+    public static String needed(JsonNode asked, String name, String example) {
+        return text(asked, name)
+                .orElseThrow(() -> new Refusal("\"" + name + "\" is needed, such as \"" + example + "\""));
+    }
+
+    /** A text that may have been sent; blank is none. */
+    public static Optional<String> text(JsonNode asked, String name) {
+        JsonNode node = asked.path(name);
+        if (node.isMissingNode() || node.isNull()) {
+            return Optional.empty();
+        }
+        if (!node.isTextual() || node.textValue().length() > LONGEST_TEXT) {
+            throw new Refusal("\"" + name + "\" must be a text of at most " + LONGEST_TEXT + " characters");
+        }
+        return Optional.of(node.textValue().strip()).filter(text -> !text.isEmpty());
+    }
+}

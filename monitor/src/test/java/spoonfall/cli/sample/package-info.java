@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cli.sample;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.cli.serve;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.log.store.book;
+
+import org.jspecify.annotations.NullMarked;

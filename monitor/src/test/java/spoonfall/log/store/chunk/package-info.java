@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.log.store.chunk;
+
+import org.jspecify.annotations.NullMarked;

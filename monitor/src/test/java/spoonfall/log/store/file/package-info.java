@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.log.store.file;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.web.live;
+
+import org.jspecify.annotations.NullMarked;
