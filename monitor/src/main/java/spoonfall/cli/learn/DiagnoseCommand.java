@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spoonfall.book.Firmness;
 import spoonfall.cli.option.DataOption;
+import spoonfall.cli.option.FolderMemory;
 import spoonfall.cli.option.Output;
 import spoonfall.learn.Batch;
 import spoonfall.learn.Diagnosis;
@@ -49,7 +50,7 @@ public final class DiagnoseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        BatchMemory memory = LearnCommand.memory(data.folder());
+        BatchMemory memory = FolderMemory.of(data.folder());
         Optional<Batch> told = memory.batch(id);
         Optional<Firmness> how = Optional.ofNullable(set).map(Firmness::named).or(() -> told.map(Batch::set));
         Optional<String> what = Optional.ofNullable(fruit).or(() -> told.map(Batch::fruit));

@@ -12,14 +12,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import spoonfall.book.Firmness;
 import spoonfall.cli.option.DataOption;
+import spoonfall.cli.option.FolderMemory;
 import spoonfall.cli.option.Output;
-import spoonfall.kitchen.FoodBook;
 import spoonfall.learn.Learning;
 import spoonfall.learn.Proposal;
-import spoonfall.log.DataFolder;
 import spoonfall.log.memory.BatchFile;
-import spoonfall.log.memory.BatchMemory;
-import spoonfall.log.memory.BookOutcomes;
 import spoonfall.web.book.LearnViews;
 import spoonfall.web.wire.WireJson;
 import spoonfall.words.Plain;
@@ -50,17 +47,9 @@ public final class LearnCommand implements Callable<Integer> {
     @Mixin
     private DataOption data = new DataOption();
 
-    /** The memory of a data folder: what was told of recorded batches, and a notebook. */
-    public static BatchMemory memory(DataFolder folder) {
-        return new BatchMemory(
-                folder,
-                BatchFile.all(new BookOutcomes(folder.cooks()), new BatchFile(folder.notebook())),
-                () -> FoodBook.withAny(folder.foods()));
-    }
-
     @Override
     public Integer call() {
-        Learning learning = memory(data.folder()).learning();
+        Learning learning = FolderMemory.of(data.folder()).learning();
         PrintWriter out = Output.of(spec);
         if (json) {
             out.println(WireJson.text(fruit == null ? LearnViews.of(learning) : LearnViews.of(learning, fruit)));

@@ -19,9 +19,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import spoonfall.cli.learn.LearnCommand;
 import spoonfall.cli.option.CommandException;
 import spoonfall.cli.option.DataOption;
+import spoonfall.cli.option.FolderMemory;
 import spoonfall.cli.option.Output;
 import spoonfall.cook.CookSettings;
 import spoonfall.kitchen.file.PanEntry;
@@ -156,7 +156,7 @@ public final class LogCommand implements Runnable {
             @Parameters(paramLabel = "ID", description = "The number of the later cook in the list.") long id,
             @Option(names = "--of", paramLabel = "ID", required = true, description = "The number of the earlier one.")
                     long of) {
-        LearnCommand.memory(data.folder()).recooks(id, of);
+        FolderMemory.of(data.folder()).recooks(id, of);
         Output.of(spec)
                 .println("Cook " + id + " goes on with cook " + of + ": their minutes at the boil count together.");
         return 0;

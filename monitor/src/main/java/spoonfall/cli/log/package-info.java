@@ -1,7 +1,4 @@
-/**
- * The record from the command line: {@code log} with its parts, and {@code backup}. Depends on {@code option} and {@code
- * learn}.
- */
+/** The record from the command line: {@code log} with its parts, and {@code backup}. Depends on {@code option}. */
 @NullMarked
 package spoonfall.cli.log;
 

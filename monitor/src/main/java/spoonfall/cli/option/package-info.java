@@ -1,4 +1,4 @@
-/** What commands share: options, where they print, how they complain and log. */
+/** What commands share: options, the memory of the data folder, where they print, how they complain and log. */
 @NullMarked
 package spoonfall.cli.option;
 

@@ -12,7 +12,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import spoonfall.afternoon.UsualAfternoon;
-import spoonfall.cli.learn.LearnCommand;
+import spoonfall.cli.option.FolderMemory;
 import spoonfall.cli.option.Output;
 import spoonfall.cli.option.PortOption;
 import spoonfall.cli.sample.SampleBatch;
@@ -66,7 +66,7 @@ public final class DemoCommand implements Callable<Integer> {
         fillTheBook(folder, journal, plan);
         return Service.runUntilStopped(
                 new Kitchens(List.of(kitchen), Optional.empty(), recorder.diary("jars"), Optional.of(recorder.book()))
-                        .remembering(LearnCommand.memory(folder))
+                        .remembering(FolderMemory.of(folder))
                         .stocked(Pantry.of(SampleBatch.notes())),
                 Optional.of(recorder),
                 port.port(OptionalInt.empty()),

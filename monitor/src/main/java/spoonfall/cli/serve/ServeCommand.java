@@ -13,10 +13,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cli.door.NetworkOptions;
-import spoonfall.cli.learn.LearnCommand;
 import spoonfall.cli.option.CommandException;
 import spoonfall.cli.option.CookOptions;
 import spoonfall.cli.option.DataOption;
+import spoonfall.cli.option.FolderMemory;
 import spoonfall.cli.option.Logging;
 import spoonfall.cli.option.Output;
 import spoonfall.cli.option.PortOption;
@@ -126,7 +126,7 @@ public final class ServeCommand implements Callable<Integer> {
         Kitchens kitchens;
         try {
             kitchens = pans.kitchens(pan -> plan(kitchen, pan), thermometry, recorder)
-                    .remembering(LearnCommand.memory(data.folder()))
+                    .remembering(FolderMemory.of(data.folder()))
                     .stocked(Pantry.of(data.folder().foods(), data.folder().hob(), Optional.ofNullable(notes)));
         } catch (RuntimeException e) {
             recorder.close();

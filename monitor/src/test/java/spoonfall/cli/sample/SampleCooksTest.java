@@ -10,7 +10,7 @@ import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spoonfall.book.Firmness;
-import spoonfall.cli.learn.LearnCommand;
+import spoonfall.cli.option.FolderMemory;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.learn.Finding;
@@ -47,7 +47,7 @@ final class SampleCooksTest {
                 .contains(true, false);
         assertThat(cooks.stream().map(cook -> book.page(cook.id()).plan())).anyMatch(Optional::isPresent);
 
-        BatchMemory memory = LearnCommand.memory(data);
+        BatchMemory memory = FolderMemory.of(data);
         assertThat(memory.learning().batches()).hasSize(10);
         long soft = cooks.stream()
                 .filter(cook -> cook.outcomes().get(0).set().equals(Optional.of(Firmness.SOFT)))
