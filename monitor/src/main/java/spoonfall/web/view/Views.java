@@ -29,7 +29,7 @@ public final class Views {
     private Views() {}
 
     /** A status without what is said of it. */
-    public static ObjectNode status(CookStatus status, CookSettings settings) {
+    private static ObjectNode status(CookStatus status, CookSettings settings) {
         ObjectNode node = NODES.objectNode();
         double waterBoilC = settings.waterBoil().temperatureC();
         node.put("type", "status").put("t", WireJson.rounded(status.t()));
