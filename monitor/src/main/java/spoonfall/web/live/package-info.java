@@ -1,4 +1,7 @@
-/** The live channel: who follows which pan, and what is told to whom, in order. Depends on {@code view} and {@code jars}. */
+/**
+ * The live channel: who follows which pan, and what is told to whom, in order. Depends on {@code wire}, {@code view} and
+ * {@code jars}.
+ */
 @NullMarked
 package spoonfall.web.live;
 
