@@ -125,7 +125,7 @@ final class StorytellerTest {
                 .containsSubsequence(
                         "Simmering.",
                         "Sugar is going in, it seems. Stir until it has melted.",
-                        "Climbing steadily. Set tests in about N minutes.");
+                        "Climbing steadily. Set tests in N to N minutes.");
         assertThat(story)
                 .filteredOn(said -> said.outlook().saying().state().startsWith("Sugar"))
                 .allMatch(said -> said.t() > sugarT && said.t() < sugarT + 240);

@@ -18,12 +18,13 @@ import spoonfall.series.Selection;
 
 /** Watches the thermometer rather than the pan: whether it speaks, and whether what it says can be. */
 public final class ProbeWatch {
-    private static final double SILENT_AFTER_S = 5;
+    /** A radio or a loose plug loses some readings in a row now and then, and is back: in eight seconds no pan does anything. */
+    private static final double SILENT_AFTER_S = 8;
 
     /** A thermometer whose pace is not known yet may be a slow one. */
     private static final double SILENT_AT_FIRST_S = 30;
 
-    private static final double SILENT_AFTER_INTERVALS = 4;
+    private static final double SILENT_AFTER_INTERVALS = 5;
 
     /** One that speaks only when its reading moves says nothing for so long while a pan is quiet. */
     private static final double SILENT_ON_CHANGE_S = 60;

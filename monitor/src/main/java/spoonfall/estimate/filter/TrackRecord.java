@@ -5,8 +5,8 @@ package spoonfall.estimate.filter;
  * is carried on without the readings that came and held against them. Surprises that fall to both sides are chance; those
  * that go one way for long say that this pan is not what the filters take it for, and their intervals too narrow.
  *
- * <p>The numbers are those that brought the intervals of our own and of six other simulators' cooks nearest to nine in ten,
- * all seven at once (docs/decisions/006-estimator.md).
+ * <p>The numbers are those that brought the intervals of our own and of other simulators' cooks nearest to nine in ten, all at
+ * once (docs/decisions/006-estimator.md).
  */
 public final class TrackRecord {
     private static final double EVERY_S = 30;
@@ -20,7 +20,11 @@ public final class TrackRecord {
     /** A single surprise says no more than that, in standard deviations. */
     private static final double MOST = 4;
 
-    private static final double WIDTH = 0.53;
+    private static final double WIDTH = 0.46;
+
+    /** A pan that was not held against anything yet may be any: so much wider, and the less the more surprises were seen. */
+    private static final double UNTRIED = 0.8;
+
     private static final double WIDENS = 6;
     private static final double WIDEST = 2.5;
 
@@ -73,7 +77,8 @@ public final class TrackRecord {
 
     /** What the spread of a forecast must be multiplied by. */
     double width() {
-        return Math.min(WIDEST, WIDTH * Math.exp(WIDENS * Math.abs(mean())));
+        double untried = 1 + UNTRIED / (1 + weight);
+        return untried * Math.min(WIDEST, WIDTH * Math.exp(WIDENS * Math.abs(mean())));
     }
 
     /** By how many standard deviations the pan was hotter than foretold, on the average. */

@@ -177,10 +177,10 @@ final class CookMonitorTest {
         for (int t = 0; t < 600; t += 10) {
             monitor.accept(Reading.good("pan", t * SECOND, 80, ""));
         }
-        monitor.advanceTo(625 * SECOND);
+        monitor.advanceTo(635 * SECOND);
         assertThat(monitor.alarms().stream().filter(alarm -> alarm.state().active()))
                 .isEmpty();
-        monitor.advanceTo(640 * SECOND);
+        monitor.advanceTo(650 * SECOND);
         assertThat(monitor.alarms().stream().filter(alarm -> alarm.state().active()))
                 .hasSize(1);
     }

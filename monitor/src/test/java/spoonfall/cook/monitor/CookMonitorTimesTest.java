@@ -86,8 +86,8 @@ final class CookMonitorTimesTest {
     void whoComesBack_listensAnew() {
         reads(0, 9.9, 80);
         monitor.comeBack(nanos(100.25));
-        assertThat(Cooks.raised(monitor.advanceTo(nanos(105)))).isEmpty();
-        assertThat(Cooks.raised(monitor.advanceTo(nanos(107)))).containsExactly(AlarmName.PROBE_SILENT);
+        assertThat(Cooks.raised(monitor.advanceTo(nanos(108)))).isEmpty();
+        assertThat(Cooks.raised(monitor.advanceTo(nanos(110)))).containsExactly(AlarmName.PROBE_SILENT);
     }
 
     @Test

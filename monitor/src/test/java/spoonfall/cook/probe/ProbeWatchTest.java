@@ -42,8 +42,8 @@ final class ProbeWatchTest {
     }
 
     @ParameterizedTest(name = "every {0} s: silent after {1} s")
-    @CsvSource({"0.1, 5", "1, 5", "1.25, 5", "2, 8", "10, 40"})
-    void itIsSilent_afterFourOfItsIntervals_orFiveSeconds(double everyS, double silentS) {
+    @CsvSource({"0.1, 8", "1, 8", "1.6, 8", "2, 10", "10, 50"})
+    void itIsSilent_afterFiveOfItsIntervals_orEightSeconds(double everyS, double silentS) {
         every(everyS, 8);
         double heardT = t - everyS;
         assertThat(probe.heardAt(heardT + silentS - 0.01)).isTrue();
@@ -57,8 +57,8 @@ final class ProbeWatchTest {
     @Test
     void exactlyAtItsLimit_itIsNotSilentYet() {
         every(1, 8);
-        assertThat(probe.heardAt(12)).isTrue();
-        assertThat(probe.freshAt(12)).isTrue();
+        assertThat(probe.heardAt(15)).isTrue();
+        assertThat(probe.freshAt(15)).isTrue();
     }
 
     @Test
@@ -68,8 +68,8 @@ final class ProbeWatchTest {
         assertThat(probe.heardAt(31)).isTrue();
         assertThat(probe.heardAt(31.1)).isFalse();
         every(1, 1);
-        assertThat(probe.heardAt(7)).isTrue();
-        assertThat(probe.heardAt(7.1)).isFalse();
+        assertThat(probe.heardAt(10)).isTrue();
+        assertThat(probe.heardAt(10.1)).isFalse();
     }
 
     @Test
@@ -77,11 +77,11 @@ final class ProbeWatchTest {
         every(1, 10);
         every(10, 4);
         // of five intervals three are of ten seconds
-        assertThat(probe.heardAt(t - 10 + 40)).isTrue();
+        assertThat(probe.heardAt(t - 10 + 50)).isTrue();
         every(1, 3);
-        assertThat(probe.heardAt(t - 1 + 39)).isTrue();
+        assertThat(probe.heardAt(t - 1 + 49)).isTrue();
         every(1, 2);
-        assertThat(probe.heardAt(t - 1 + 6)).isFalse();
+        assertThat(probe.heardAt(t - 1 + 9)).isFalse();
     }
 
     @ParameterizedTest(name = "every {0} s: silent after {1} s")
@@ -124,8 +124,8 @@ final class ProbeWatchTest {
 
     private boolean waitsAMinute() {
         boolean heard = probe.heardAt(t + 60);
-        assertThat(probe.heardAt(t + (heard ? 60.01 : 5.01))).isFalse();
-        assertThat(probe.heardAt(t + 5)).isTrue();
+        assertThat(probe.heardAt(t + (heard ? 60.01 : 8.01))).isFalse();
+        assertThat(probe.heardAt(t + 8)).isTrue();
         return heard;
     }
 
@@ -182,13 +182,13 @@ final class ProbeWatchTest {
     }
 
     /** Warms by half a degree with each word, then by so much with the last. */
-    private boolean waitsForMoreThanFiveSeconds(int moves, double lastC) {
+    private boolean waitsForMoreThanEightSeconds(int moves, double lastC) {
         for (int i = 0; i < moves; i++) {
             says(1, 80 + 0.5 * i);
         }
         says(1, 80 + 0.5 * (moves - 1) + 0.1);
         says(1, 80 + 0.5 * (moves - 1) + 0.1 + lastC);
-        boolean heard = probe.heardAt(t + 5.01);
+        boolean heard = probe.heardAt(t + 8.01);
         assertThat(probe.heardAt(t + 35)).isEqualTo(heard);
         assertThat(probe.heardAt(t + 35.01)).isFalse();
         return heard;
@@ -196,22 +196,22 @@ final class ProbeWatchTest {
 
     @Test
     void whatNeverStayedTheSame_andSlackens_mayYetSpeakOfChangesOnly() {
-        assertThat(waitsForMoreThanFiveSeconds(11, 0.2)).isTrue();
-        assertThat(new ProbeWatchTest().waitsForMoreThanFiveSeconds(10, 0.2))
+        assertThat(waitsForMoreThanEightSeconds(11, 0.2)).isTrue();
+        assertThat(new ProbeWatchTest().waitsForMoreThanEightSeconds(10, 0.2))
                 .as("eleven moves")
                 .isFalse();
-        assertThat(new ProbeWatchTest().waitsForMoreThanFiveSeconds(11, 0.3))
+        assertThat(new ProbeWatchTest().waitsForMoreThanEightSeconds(11, 0.3))
                 .as("three steps")
                 .isFalse();
     }
 
     @ParameterizedTest(name = "{0} times: {1}")
     @CsvSource({"4, true", "5, false"})
-    void whatOftenSaidTheSameAgain_isSilentAfterFiveSeconds(int repeats, boolean waits) {
+    void whatOftenSaidTheSameAgain_isSilentAfterEightSeconds(int repeats, boolean waits) {
         for (int i = 0; i <= repeats; i++) {
             says(1, 79);
         }
-        assertThat(waitsForMoreThanFiveSeconds(11, 0.2)).isEqualTo(waits);
+        assertThat(waitsForMoreThanEightSeconds(11, 0.2)).isEqualTo(waits);
     }
 
     @Test
@@ -259,20 +259,20 @@ final class ProbeWatchTest {
         assertThat(is(AlarmName.PROBE_SILENT, 100)).as("it was never heard").isFalse();
         t = 100;
         every(1, 8);
-        assertThat(is(AlarmName.PROBE_SILENT, 112)).isFalse();
-        assertThat(is(AlarmName.PROBE_SILENT, 113)).isTrue();
+        assertThat(is(AlarmName.PROBE_SILENT, 115)).isFalse();
+        assertThat(is(AlarmName.PROBE_SILENT, 116)).isTrue();
         assertThat(((CookEvent.AlarmChanged) events.get(0)).alarm().title())
                 .isEqualTo("No word from the probe since {clock:107}.");
-        probe.accept(114, 101, true);
-        assertThat(is(AlarmName.PROBE_SILENT, 114)).isFalse();
+        probe.accept(117, 101, true);
+        assertThat(is(AlarmName.PROBE_SILENT, 117)).isFalse();
     }
 
     @Test
     void whatNobodyListenedTo_wasNotSilent() {
         every(1, 8);
         probe.listenSince(100);
-        assertThat(is(AlarmName.PROBE_SILENT, 105)).isFalse();
-        assertThat(is(AlarmName.PROBE_SILENT, 106)).isTrue();
+        assertThat(is(AlarmName.PROBE_SILENT, 108)).isFalse();
+        assertThat(is(AlarmName.PROBE_SILENT, 109)).isTrue();
         probe.listenSince(200);
         assertThat(is(AlarmName.PROBE_SILENT, 201)).as("it was before").isTrue();
     }

@@ -98,11 +98,11 @@ final class SecondProbeTest {
         assertThat(apart(probe, 3)).isEqualTo(Condition.PRESENT);
         double heardT = t - 1;
         Signals first = MadeSignals.at(t, FIRST_C);
-        assertThat(probe.temperatureC(heardT + 5)).hasValue(FIRST_C + 3);
-        assertThat(probe.compare(heardT + 5, first, Stage.ROLLING_BOIL)).isEqualTo(Condition.PRESENT);
-        assertThat(probe.temperatureC(heardT + 6)).isEmpty();
-        assertThat(probe.quality(heardT + 6)).isEqualTo(Quality.SILENT);
-        assertThat(probe.compare(heardT + 6, first, Stage.ROLLING_BOIL)).isEqualTo(Condition.ABSENT);
+        assertThat(probe.temperatureC(heardT + 8)).hasValue(FIRST_C + 3);
+        assertThat(probe.compare(heardT + 8, first, Stage.ROLLING_BOIL)).isEqualTo(Condition.PRESENT);
+        assertThat(probe.temperatureC(heardT + 9)).isEmpty();
+        assertThat(probe.quality(heardT + 9)).isEqualTo(Quality.SILENT);
+        assertThat(probe.compare(heardT + 9, first, Stage.ROLLING_BOIL)).isEqualTo(Condition.ABSENT);
     }
 
     @Test
