@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
-import java.util.function.LongSupplier;
 import spoonfall.afternoon.BatchNotes;
 
 /**
@@ -16,15 +15,13 @@ import spoonfall.afternoon.BatchNotes;
 public final class AfternoonDesk {
     private static final int IDS_KEPT = 500;
 
-    private final Kitchen kitchen;
+    private final PanKeeper keeper;
     private final Pan pan;
-    private final LongSupplier nowNanos;
     private final Set<String> heard = new LinkedHashSet<>();
 
-    AfternoonDesk(Kitchen kitchen, Pan pan, LongSupplier nowNanos) {
-        this.kitchen = kitchen;
+    AfternoonDesk(PanKeeper keeper, Pan pan) {
+        this.keeper = keeper;
         this.pan = pan;
-        this.nowNanos = nowNanos;
     }
 
     /** A step is done, and all before it are over. */
@@ -64,7 +61,7 @@ public final class AfternoonDesk {
 
     /** Takes back the newest word, if it is still the one of that number. */
     public CompletableFuture<AfternoonView> undo(long mark) {
-        return answer(() -> pan.afternoon().undo(mark, nowNanos.getAsLong()));
+        return answer(() -> pan.afternoon().undo(mark, keeper.tickNanos()));
     }
 
     /** Another name or time for a step or a preparation. */
@@ -93,13 +90,13 @@ public final class AfternoonDesk {
 
     /** The notes as they are now. */
     public CompletableFuture<BatchNotes> notes() {
-        return kitchen.ask(() -> pan.afternoon().afternoon().notes());
+        return keeper.ask(() -> pan.afternoon().afternoon().notes());
     }
 
     private CompletableFuture<AfternoonView> say(Optional<String> id, AfternoonWord word) {
         return answer(() -> {
             if (id.isEmpty() || !heard.contains(id.get())) {
-                pan.afternoon().say(word, nowNanos.getAsLong());
+                pan.afternoon().say(word, keeper.tickNanos());
                 id.ifPresent(this::remember);
             }
         });
@@ -115,13 +112,13 @@ public final class AfternoonDesk {
     }
 
     private CompletableFuture<AfternoonView> answer(Runnable act) {
-        return kitchen.ask(() -> {
+        return keeper.ask(() -> {
             try {
                 act.run();
             } catch (IllegalArgumentException e) {
                 throw new Refusal(String.valueOf(e.getMessage()), e);
             }
-            kitchen.publish();
+            keeper.publish();
             return pan.afternoon().view();
         });
     }

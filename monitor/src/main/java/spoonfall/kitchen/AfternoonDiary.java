@@ -55,11 +55,12 @@ final class AfternoonDiary {
 
     private Optional<Left> left(Diary.Left left) {
         ObjectNode then = left.header();
-        boolean ours = left.away().compareTo(Resumption.WITHIN) <= 0
-                && !left.lines().isEmpty()
-                && then.path("batch").asText().equals(plan.batch())
-                && then.path("source").asText().equals(plan.source().wireName())
-                && then.path("speed").asDouble() == plan.speed();
+        boolean ours = !left.lines().isEmpty()
+                && plan.isStill(
+                        left.away(),
+                        then.path("batch").asText(),
+                        then.path("source").asText(),
+                        then.path("speed").asDouble());
         if (!ours) {
             return Optional.empty();
         }

@@ -8,11 +8,11 @@ import spoonfall.cook.monitor.CookMonitor;
 
 /** Where somebody answers the alarms of the pan. Everything is done by the kitchen's thread. */
 public final class AlarmDesk {
-    private final Kitchen kitchen;
+    private final PanKeeper keeper;
     private final PanAlarms alarms;
 
-    AlarmDesk(Kitchen kitchen, PanAlarms alarms) {
-        this.kitchen = kitchen;
+    AlarmDesk(PanKeeper keeper, PanAlarms alarms) {
+        this.keeper = keeper;
         this.alarms = alarms;
     }
 
@@ -42,9 +42,9 @@ public final class AlarmDesk {
     }
 
     private CompletableFuture<Optional<CookAlarm>> answer(LongFunction<Optional<CookAlarm>> word) {
-        return kitchen.ask(() -> {
-            Optional<CookAlarm> alarm = word.apply(kitchen.tickNanos());
-            kitchen.publish();
+        return keeper.ask(() -> {
+            Optional<CookAlarm> alarm = word.apply(keeper.tickNanos());
+            keeper.publish();
             return alarm;
         });
     }

@@ -69,14 +69,19 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
      * @param wallClock the time of day, for showing
      */
     public CannerDesk(LongSupplier nanoClock, InstantSource wallClock) {
-        this(nanoClock, wallClock, new JarDiary(Diary.none(), 1));
+        this(nanoClock, wallClock, Diary.none(), 1);
     }
 
-    /** A desk that goes on with the jars that an earlier run left. */
-    CannerDesk(LongSupplier nanoClock, InstantSource wallClock, JarDiary diary) {
+    /**
+     * A desk that goes on with the jars that an earlier run left.
+     *
+     * @param diary where they are found, and how they stand is written down
+     * @param speed how many seconds of theirs pass in one of ours
+     */
+    public CannerDesk(LongSupplier nanoClock, InstantSource wallClock, Diary diary, double speed) {
         this.nanoClock = nanoClock;
         this.wallClock = wallClock;
-        this.diary = diary;
+        this.diary = new JarDiary(diary, speed);
         clocks = new ClockWatch(nanoClock);
         startNanos = nanoClock.getAsLong();
     }

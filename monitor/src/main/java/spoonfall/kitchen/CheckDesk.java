@@ -8,13 +8,13 @@ import spoonfall.cook.WaterBoil;
  * kitchen's thread; what cannot be done now ends in a {@link Refusal}, and else the answer is where everything stands.
  */
 public final class CheckDesk {
-    private final Kitchen kitchen;
+    private final PanKeeper keeper;
     private final Thermometers thermometers;
     private final ThermometerCheck check;
     private final Pan pan;
 
-    CheckDesk(Kitchen kitchen, Thermometers thermometers, ThermometerCheck check, Pan pan) {
-        this.kitchen = kitchen;
+    CheckDesk(PanKeeper keeper, Thermometers thermometers, ThermometerCheck check, Pan pan) {
+        this.keeper = keeper;
         this.thermometers = thermometers;
         this.check = check;
         this.pan = pan;
@@ -26,22 +26,22 @@ public final class CheckDesk {
      * @return where everything stands; a {@link Refusal} if it cannot be done now
      */
     public CompletableFuture<KitchenState> startCheck(String probe, CheckView.In in) {
-        return kitchen.ask(() -> {
+        return keeper.ask(() -> {
             boolean first = thermometers.named(probe) == thermometers.first();
             boolean out = first && in == CheckView.In.ICE;
             if (out && pan.cooking() && check.boiledBefore(probe).isEmpty()) {
                 throw new Refusal("the pan is boiling and " + probe + " watches it; check it in ice before or after");
             }
             check.start(probe, in.kind());
-            return out ? kitchen.afresh() : kitchen.told();
+            return out ? keeper.afresh() : keeper.told();
         });
     }
 
     /** Ends a check without keeping anything; nothing happens if none is running. */
     public CompletableFuture<KitchenState> abandonCheck() {
-        return kitchen.ask(() -> {
+        return keeper.ask(() -> {
             check.abandon();
-            return kitchen.told();
+            return keeper.told();
         });
     }
 
@@ -61,9 +61,9 @@ public final class CheckDesk {
     }
 
     private CompletableFuture<KitchenState> afresh(Runnable act) {
-        return kitchen.ask(() -> {
+        return keeper.ask(() -> {
             act.run();
-            return kitchen.afresh();
+            return keeper.afresh();
         });
     }
 
@@ -81,9 +81,9 @@ public final class CheckDesk {
     }
 
     private CompletableFuture<KitchenState> rebased(Runnable act) {
-        return kitchen.ask(() -> {
+        return keeper.ask(() -> {
             act.run();
-            return kitchen.rebased();
+            return keeper.rebased();
         });
     }
 }

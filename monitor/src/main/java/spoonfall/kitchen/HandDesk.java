@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import spoonfall.cook.CookStatus;
 import spoonfall.probe.Quality;
 import spoonfall.probe.Reading;
@@ -21,14 +22,16 @@ public final class HandDesk {
     /** The latest reading can be taken back for so long. */
     public static final long TAKE_BACK_S = 60;
 
-    private final Kitchen kitchen;
+    private final PanKeeper keeper;
     private final Thermometers thermometers;
     private final Pan pan;
+    private final Function<String, Optional<HandProbe>> byHand;
 
-    HandDesk(Kitchen kitchen, Thermometers thermometers, Pan pan) {
-        this.kitchen = kitchen;
+    HandDesk(PanKeeper keeper, Thermometers thermometers, Pan pan, Function<String, Optional<HandProbe>> byHand) {
+        this.keeper = keeper;
         this.thermometers = thermometers;
         this.pan = pan;
+        this.byHand = byHand;
     }
 
     /**
@@ -39,7 +42,7 @@ public final class HandDesk {
      * @param sure whether they were asked, or need not be: it is taken as it is
      */
     public CompletableFuture<HandAnswer> type(String id, Typed typed, boolean sure) {
-        return kitchen.ask(() -> {
+        return keeper.ask(() -> {
             Optional<HandAnswer> before = pan.typed().answered(id);
             if (before.isPresent()) {
                 return before.get();
@@ -58,7 +61,7 @@ public final class HandDesk {
                     .orElseThrow(() -> new Refusal("the kitchen is not ready yet; try again"));
             HandEntry entry = new HandEntry(id, typed, pan.timeS(reading.atNanos()), reading.atNanos());
             HandAnswer taken = pan.typed(entry);
-            kitchen.publish();
+            keeper.publish();
             return taken;
         });
     }
@@ -69,36 +72,36 @@ public final class HandDesk {
      * @return where everything stands; empty if there never was such a reading. Taking back again changes nothing.
      */
     public CompletableFuture<Optional<KitchenState>> takeBack(String id) {
-        return kitchen.ask(() -> {
+        return keeper.ask(() -> {
             Optional<HandAnswer> before = pan.typed().answered(id);
             if (before.isEmpty()) {
                 return Optional.empty();
             }
             if (before.get() instanceof HandAnswer.TakenBack) {
-                return Optional.of(kitchen.told());
+                return Optional.of(keeper.told());
             }
             Optional<HandEntry> last =
                     pan.typed().last().filter(entry -> entry.id().equals(id));
             if (last.isEmpty()) {
                 throw new Refusal("only the latest reading can be taken back; type a new one instead");
             }
-            long ageNanos = kitchen.nowNanos() - last.get().atNanos();
+            long ageNanos = keeper.nowNanos() - last.get().atNanos();
             if (ageNanos > TimeUnit.SECONDS.toNanos(TAKE_BACK_S)) {
                 throw new Refusal("it was typed more than a minute ago; type a new one instead");
             }
             if (pan.readings() <= 1) {
                 pan.typed().tookBack(id);
-                return Optional.of(kitchen.afresh());
+                return Optional.of(keeper.afresh());
             }
-            pan.takeBackLast(id, kitchen.tickNanos());
-            kitchen.publish();
-            return Optional.of(kitchen.told());
+            pan.takeBackLast(id, keeper.tickNanos());
+            keeper.publish();
+            return Optional.of(keeper.told());
         });
     }
 
     private HandProbe probe() {
         String name = thermometers.first().name();
-        return kitchen.handProbe(name)
+        return byHand.apply(name)
                 .orElseThrow(
                         () -> new Refusal(name + " speaks by itself, so nothing is typed for it; start Spoonfall with"
                                 + " \"serve --hand\" to type what you read"));
@@ -107,7 +110,7 @@ public final class HandDesk {
     private Known known() {
         double waterBoilC = thermometers.settings().waterBoil().temperatureC();
         Optional<CookStatus.Seen> seen = pan.seen();
-        double sinceS = seen.map(one -> pan.timeS(kitchen.nowNanos()) - one.t()).orElse(0.0);
+        double sinceS = seen.map(one -> pan.timeS(keeper.nowNanos()) - one.t()).orElse(0.0);
         OptionalDouble lastC =
                 seen.map(one -> OptionalDouble.of(one.temperatureC())).orElse(OptionalDouble.empty());
         return new Known(waterBoilC, lastC, sinceS);

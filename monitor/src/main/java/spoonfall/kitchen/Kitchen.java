@@ -1,30 +1,20 @@
 package spoonfall.kitchen;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
-import java.util.function.Supplier;
 import spoonfall.log.CookJournal;
 import spoonfall.log.CookRecord;
 import spoonfall.probe.Probe;
-import spoonfall.probe.hand.HandProbe;
 
 /**
  * A kitchen at work on one pan: one thread, named {@code kitchen} and the pan, owns the cook. Probes only hand over readings;
  * listeners only take what they are given; whoever wants to know or change something asks that thread.
  */
 public final class Kitchen implements AutoCloseable {
-    private static final long TICK_MILLIS = 200;
-
-    /** In a replay a moment of ours is many seconds of the cook: a late thread must not look like a silent probe. */
-    private static final long REPLAY_BEHIND_MILLIS = 1000;
-
     private static final long DROPPED_AGAIN_NANOS = TimeUnit.SECONDS.toNanos(12);
 
     private final KitchenProbes probes;
@@ -35,16 +25,10 @@ public final class Kitchen implements AutoCloseable {
     private final Thermometers thermometers;
     private final CookJournal journal;
     private final Pan pan;
-    private final AlarmDesk alarms;
-    private final CheckDesk checks;
-    private final HandDesk hands;
-    private final TestDesk tests;
-    private final TargetDesk targets;
-    private final AfternoonDesk afternoon;
-    private final PlanDesk plans;
-    private final NoteDesk notes;
+    private final PanReturn comingBack;
     private final KitchenThread thread;
-    private final Audience audience = new Audience();
+    private final PanKeeper keeper;
+    private final Desks desks;
     private final ClockWatch clocks;
     private long droppedTold;
     private long droppedNanos = System.nanoTime() - DROPPED_AGAIN_NANOS;
@@ -102,15 +86,10 @@ public final class Kitchen implements AutoCloseable {
         thermometers = new Thermometers(plan, probes.all(), thermometry);
         ThermometerCheck check = new ThermometerCheck(plan, thermometry, thermometers);
         pan = new Pan(plan, thermometers, check, counts, journal, startNanos);
-        afternoon = new AfternoonDesk(this, pan, this::tickNanos);
-        plans = new PlanDesk(this, pan);
-        alarms = new AlarmDesk(this, pan.alarms());
-        checks = new CheckDesk(this, thermometers, check, pan);
-        tests = new TestDesk(this, pan);
-        targets = new TargetDesk(this, thermometers, pan);
-        notes = new NoteDesk(this, pan);
-        hands = new HandDesk(this, thermometers, pan);
-        thread = new KitchenThread("kitchen " + plan.pan(), new Work(), TICK_MILLIS);
+        comingBack = new PanReturn(pan, plan, thermometers);
+        thread = new KitchenThread("kitchen " + plan.pan(), new Work(), PanKeeper.TICK_MILLIS);
+        keeper = new PanKeeper(plan, pan, cookClock, thread::submit);
+        desks = new Desks(keeper, pan, thermometers, check, probes::byHand);
     }
 
     /** Starts watching. */
@@ -136,7 +115,7 @@ public final class Kitchen implements AutoCloseable {
 
     /** Adds a listener, which first hears where everything stands. */
     public void listen(KitchenListener listener) {
-        withState(state -> audience.join(listener, state));
+        keeper.listen(listener);
     }
 
     /**
@@ -144,43 +123,37 @@ public final class Kitchen implements AutoCloseable {
      * comes later has not been told to any listener yet.
      */
     public void withState(Consumer<KitchenState> task) {
-        thread.submit(() -> {
-            publish();
-            task.accept(pan.state());
-        });
+        keeper.withState(task);
     }
 
     /** Where everything stands. */
     public CompletableFuture<KitchenState> state() {
-        return ask(pan::state);
+        return keeper.state();
     }
 
     /** The readings of this cook so far. */
     public CompletableFuture<CookRecord> record() {
-        return ask(pan::record);
+        return keeper.record();
     }
 
     /** Where its alarms are answered. */
     public AlarmDesk alarms() {
-        return alarms;
+        return desks.alarms();
     }
 
     /** Begins a new cook, which starts with the next reading. */
     public CompletableFuture<KitchenState> newCook() {
-        return ask(() -> {
-            beginCook(OptionalLong.of(tickNanos()));
-            return pan.state();
-        });
+        return keeper.newCook();
     }
 
     /** Where somebody says how far the afternoon is. */
     public AfternoonDesk afternoon() {
-        return afternoon;
+        return desks.afternoon();
     }
 
     /** Where somebody says what batch is in the pan. */
     public PlanDesk plans() {
-        return plans;
+        return desks.plans();
     }
 
     /** The clock by which its readings are stamped. */
@@ -190,61 +163,27 @@ public final class Kitchen implements AutoCloseable {
 
     /** Where its thermometers are checked, and where somebody says how high it lies. */
     public CheckDesk checks() {
-        return checks;
+        return desks.checks();
     }
 
     /** Where readings are typed. */
     public HandDesk hands() {
-        return hands;
-    }
-
-    /** The thermometer that somebody reads and that is called {@code name}. */
-    Optional<HandProbe> handProbe(String name) {
-        return probes.byHand(name);
+        return desks.hands();
     }
 
     /** Where somebody says that they test the set, and what they saw. */
     public TestDesk tests() {
-        return tests;
+        return desks.tests();
     }
 
     /** Where somebody takes a target for the pan. */
     public TargetDesk targets() {
-        return targets;
+        return desks.targets();
     }
 
     /** Where notes are written. */
     public NoteDesk notes() {
-        return notes;
-    }
-
-    /** Does something at this moment of the cook, tells what came of it, and answers with where everything stands. */
-    CompletableFuture<KitchenState> asking(LongConsumer act) {
-        return ask(() -> {
-            act.accept(tickNanos());
-            publish();
-            return pan.state();
-        });
-    }
-
-    /** Goes through the cook again, measured against what counts now. */
-    KitchenState rebased() {
-        pan.rebase(tickNanos());
-        publish();
-        return told();
-    }
-
-    /** A new cook of the same afternoon. */
-    KitchenState afresh() {
-        beginCook(OptionalLong.empty());
-        return pan.state();
-    }
-
-    /** Tells every listener where everything stands. */
-    KitchenState told() {
-        KitchenState state = pan.state();
-        audience.tell(listener -> listener.begin(state));
-        return state;
+        return desks.notes();
     }
 
     /** Stops watching and frees the probe. Returns when the kitchen's thread has ended. */
@@ -258,21 +197,21 @@ public final class Kitchen implements AutoCloseable {
     /** Goes on with the cook that an earlier run left, if it is still the one in the pan. */
     private void resume() {
         pan.number(journal.lastNumber() + 1);
-        pan.afternoon().recall(tickNanos());
+        pan.afternoon().recall(keeper.tickNanos());
         pan.batch().recall();
-        journal.unfinished().ifPresent(left -> pan.comingBack().after(left, tickNanos()));
+        journal.unfinished().ifPresent(left -> comingBack.after(left, keeper.tickNanos()));
         pan.afternoon().caughtUp();
-        publish();
+        keeper.publish();
         // What the probes said meanwhile is of many seconds: it does not wait for the record's next commit.
         thread.doWaiting();
-        publish();
+        keeper.publish();
         journal.settle();
     }
 
     /** Asked behind whatever was taken from the inbox: that may be of afterwards. */
     private void noticeSleep() {
         if (clocks.sleptS() > 0) {
-            pan.comingBack().slept(nowNanos());
+            comingBack.slept(keeper.nowNanos());
         }
     }
 
@@ -286,41 +225,12 @@ public final class Kitchen implements AutoCloseable {
         }
         if (probes.repeatDue()) {
             probes.close();
-            beginCook(OptionalLong.of(tickNanos()));
+            keeper.beginAnew();
             probes.reopen();
             probes.start(this::ear);
         }
-        pan.tick(tickNanos());
-        publish();
-    }
-
-    /** Now, on the readings' scale. */
-    long nowNanos() {
-        return cookClock.getAsLong();
-    }
-
-    /** A little behind the clock, so that readings on their way are not overtaken. */
-    long tickNanos() {
-        long behindMillis = plan.source() == KitchenPlan.Source.LIVE ? TICK_MILLIS : REPLAY_BEHIND_MILLIS;
-        return cookClock.getAsLong() - (long) (TimeUnit.MILLISECONDS.toNanos(behindMillis) * plan.speed());
-    }
-
-    private void beginCook(OptionalLong newAfternoonNanos) {
-        pan.beginCook(newAfternoonNanos);
-        KitchenState state = pan.state();
-        audience.tell(listener -> listener.begin(state));
-    }
-
-    /** Tells what is new. */
-    void publish() {
-        List<KitchenChange> changes = pan.takeChanges();
-        changes.forEach(change -> audience.tell(listener -> listener.changed(change)));
-        pan.takeView().ifPresent(view -> audience.tell(listener -> listener.pan(view)));
-    }
-
-    /** Asks the kitchen's thread. */
-    <T> CompletableFuture<T> ask(Supplier<T> question) {
-        return thread.ask(question);
+        pan.tick(keeper.tickNanos());
+        keeper.publish();
     }
 
     private ProbeEar ear(Probe probe) {
@@ -347,7 +257,7 @@ public final class Kitchen implements AutoCloseable {
 
         @Override
         public void afterTasks() {
-            publish();
+            keeper.publish();
         }
 
         @Override

@@ -1,5 +1,6 @@
 package spoonfall.kitchen;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
@@ -31,6 +32,9 @@ public record KitchenPlan(
         Optional<Instant> startedAt,
         boolean repeat,
         BatchNotes notes) {
+
+    /** Whoever was away for longer has another pan on the hob, or none; common practice, no source. */
+    public static final Duration WITHIN = Duration.ofHours(3);
 
     /** Where the readings come from. */
     public enum Source {
@@ -74,6 +78,21 @@ public record KitchenPlan(
     /** The same, whose batch goes by other notes. */
     public KitchenPlan with(BatchNotes others) {
         return new KitchenPlan(pan, name, batch, settings, source, speed, startedAt, repeat, others);
+    }
+
+    /**
+     * Whether what an earlier run left is still this kitchen's.
+     *
+     * @param away for how long nobody was there
+     * @param itsBatch what was being made then
+     * @param itsSource where the readings came from then, by the name on the wire
+     * @param itsSpeed how fast time passed then
+     */
+    public boolean isStill(Duration away, String itsBatch, String itsSource, double itsSpeed) {
+        return away.compareTo(WITHIN) <= 0
+                && itsBatch.equals(batch)
+                && itsSource.equals(source.wireName())
+                && itsSpeed == speed;
     }
 
     /** A live kitchen whose time passes {@code speed} times as fast as life: 1 but for trials. */

@@ -2,9 +2,7 @@ package spoonfall.kitchen;
 
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -64,11 +62,6 @@ final class KitchenThread {
     /** Gives it something to do, and waits until there is room for it. */
     void put(Runnable task) throws InterruptedException {
         inbox.put(task);
-    }
-
-    /** Asks it. */
-    <T> CompletableFuture<T> ask(Supplier<T> question) {
-        return Asked.of(this::submit, question);
     }
 
     /** Does what was given to it by now; by that thread alone. */

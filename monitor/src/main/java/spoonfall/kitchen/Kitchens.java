@@ -56,7 +56,8 @@ public final class Kitchens implements AutoCloseable {
         jars = new CannerDesk(
                 canner.map(Canner::clock).orElseGet(() -> first().clock()),
                 InstantSource.system(),
-                new JarDiary(diary, speed));
+                diary,
+                speed);
         canner.ifPresent(one -> one.listen(jars));
     }
 

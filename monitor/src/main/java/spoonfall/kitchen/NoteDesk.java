@@ -6,11 +6,11 @@ import spoonfall.log.CookNote;
 
 /** Where somebody writes a line of the cook in the pan. Everything is done by the kitchen's thread. */
 public final class NoteDesk {
-    private final Kitchen kitchen;
+    private final PanKeeper keeper;
     private final Pan pan;
 
-    NoteDesk(Kitchen kitchen, Pan pan) {
-        this.kitchen = kitchen;
+    NoteDesk(PanKeeper keeper, Pan pan) {
+        this.keeper = keeper;
         this.pan = pan;
     }
 
@@ -20,10 +20,10 @@ public final class NoteDesk {
      * @return the note as it is kept
      */
     public CompletableFuture<CookNote> write(String key, String text) {
-        return kitchen.ask(() -> {
+        return keeper.ask(() -> {
             try {
-                CookNote note = pan.notes().write(key, CookNote.checked(text), kitchen.tickNanos());
-                kitchen.publish();
+                CookNote note = pan.notes().write(key, CookNote.checked(text), keeper.tickNanos());
+                keeper.publish();
                 return note;
             } catch (IllegalArgumentException e) {
                 throw new Refusal(String.valueOf(e.getMessage()), e);
@@ -33,6 +33,6 @@ public final class NoteDesk {
 
     /** The notes of the cook in the pan, in the order in which they were written. */
     public CompletableFuture<List<CookNote>> notes() {
-        return kitchen.ask(pan.notes()::all);
+        return keeper.ask(pan.notes()::all);
     }
 }

@@ -43,7 +43,6 @@ final class Pan {
     private final PanAlarms alarms;
     private final PanTests tests;
     private final PanPicture picture;
-    private final PanReturn comingBack;
     private int cookNumber = 1;
     private Optional<Unrecorded> trouble = Optional.empty();
 
@@ -65,7 +64,6 @@ final class Pan {
         teller = new PanTeller(cook, log, news, thermometers, counts);
         alarms = new PanAlarms(cook, log, news, teller);
         tests = new PanTests(cook, log, teller, afternoon);
-        comingBack = new PanReturn(this, cook, log, teller, plan, thermometers);
         picture = new PanPicture(cook, news, thermometers, check, afternoon, typed);
     }
 
@@ -74,9 +72,19 @@ final class Pan {
         return afternoon;
     }
 
-    /** Coming back to it after nobody watched. */
-    PanReturn comingBack() {
-        return comingBack;
+    /** The cook that is in it. */
+    PanCook cook() {
+        return cook;
+    }
+
+    /** What writes its cook down. */
+    PanLog log() {
+        return log;
+    }
+
+    /** What tells of it. */
+    PanTeller teller() {
+        return teller;
     }
 
     /** Its alarms. */

@@ -2,7 +2,6 @@ package spoonfall.kitchen;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -36,10 +35,6 @@ final class PanLog {
         this.plan = plan;
         this.thermometers = thermometers;
         this.journal = journal;
-    }
-
-    CookJournal journal() {
-        return journal;
     }
 
     /** A cook begins. */
@@ -148,10 +143,5 @@ final class PanLog {
     /** Why nothing can be written just now. */
     Optional<Unrecorded> trouble() {
         return journal.trouble();
-    }
-
-    /** The probes of the pan, in order. */
-    List<String> probes() {
-        return thermometers.cookBasis().probes();
     }
 }

@@ -20,11 +20,12 @@ final class PanReturn {
     private final KitchenPlan plan;
     private final Thermometers thermometers;
 
-    PanReturn(Pan pan, PanCook cook, PanLog log, PanTeller teller, KitchenPlan plan, Thermometers thermometers) {
+    /** Coming back to that pan. */
+    PanReturn(Pan pan, KitchenPlan plan, Thermometers thermometers) {
         this.pan = pan;
-        this.cook = cook;
-        this.log = log;
-        this.teller = teller;
+        cook = pan.cook();
+        log = pan.log();
+        teller = pan.teller();
         this.plan = plan;
         this.thermometers = thermometers;
     }

@@ -9,22 +9,22 @@ import spoonfall.log.planned.PlannedBatch;
  * the cook's record; what cannot be ends in a {@link Refusal}.
  */
 public final class PlanDesk {
-    private final Kitchen kitchen;
+    private final PanKeeper keeper;
     private final Pan pan;
 
-    PlanDesk(Kitchen kitchen, Pan pan) {
-        this.kitchen = kitchen;
+    PlanDesk(PanKeeper keeper, Pan pan) {
+        this.keeper = keeper;
         this.pan = pan;
     }
 
     /** What was planned, and what came of it. */
     public CompletableFuture<PlanState> state() {
-        return kitchen.ask(pan.batch()::state);
+        return keeper.ask(pan.batch()::state);
     }
 
     /** That batch is in the pan, or comes into it next if none is on the heat; empty for none. */
     public CompletableFuture<PlanState> cook(Optional<PlannedBatch> batch) {
-        return kitchen.ask(() -> {
+        return keeper.ask(() -> {
             pan.batch().say(batch);
             return pan.batch().state();
         });
@@ -32,7 +32,7 @@ public final class PlanDesk {
 
     /** So many jars were filled. */
     public CompletableFuture<PlanState> filled(int jars) {
-        return kitchen.ask(() -> {
+        return keeper.ask(() -> {
             try {
                 pan.batch().filled(jars);
             } catch (IllegalArgumentException e) {

@@ -21,9 +21,6 @@ import spoonfall.probe.Reading;
 
 /** Going on with a cook that an earlier run of the service left: whether to, and what it needs on the way. */
 final class Resumption {
-    /** Whoever was away for longer has another pan on the hob, or none; common practice, no source. */
-    static final Duration WITHIN = Duration.ofHours(3);
-
     /** A pan that had come off the heat is soon washed. */
     static final Duration WITHIN_OFF_THE_HEAT = Duration.ofMinutes(15);
 
@@ -55,10 +52,7 @@ final class Resumption {
     /** Whether a cook that was left is still this kitchen's. */
     static boolean worthwhile(UnfinishedCook left, KitchenPlan plan, Thermometers thermometers) {
         CookHeader header = left.header();
-        return left.away().compareTo(WITHIN) <= 0
-                && header.source().equals(plan.source().wireName())
-                && header.batch().equals(plan.batch())
-                && header.speed() == plan.speed()
+        return plan.isStill(left.away(), header.batch(), header.source(), header.speed())
                 && header.basis().probes().equals(thermometers.cookBasis().probes());
     }
 

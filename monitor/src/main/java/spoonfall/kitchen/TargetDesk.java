@@ -9,12 +9,12 @@ import spoonfall.learn.SafeBand;
  * kitchen's thread; what cannot be done ends in a {@link Refusal}, and else the answer is where everything stands.
  */
 public final class TargetDesk {
-    private final Kitchen kitchen;
+    private final PanKeeper keeper;
     private final Thermometers thermometers;
     private final Pan pan;
 
-    TargetDesk(Kitchen kitchen, Thermometers thermometers, Pan pan) {
-        this.kitchen = kitchen;
+    TargetDesk(PanKeeper keeper, Thermometers thermometers, Pan pan) {
+        this.keeper = keeper;
         this.thermometers = thermometers;
         this.pan = pan;
     }
@@ -33,17 +33,17 @@ public final class TargetDesk {
                     SafeBand.MOST_RISE_C,
                     riseC));
         }
-        return kitchen.ask(() -> {
+        return keeper.ask(() -> {
             thermometers.aim(riseC);
-            return kitchen.rebased();
+            return keeper.rebased();
         });
     }
 
     /** The cook in the pan goes on with the one that the record keeps under that number. */
     public CompletableFuture<KitchenState> recooks(long of) {
-        return kitchen.ask(() -> {
+        return keeper.ask(() -> {
             pan.recooks(of);
-            return kitchen.told();
+            return keeper.told();
         });
     }
 }

@@ -5,11 +5,11 @@ import spoonfall.cook.TestWord;
 
 /** Where somebody says that they test the set, and what they saw. Everything is done by the kitchen's thread. */
 public final class TestDesk {
-    private final Kitchen kitchen;
+    private final PanKeeper keeper;
     private final Pan pan;
 
-    TestDesk(Kitchen kitchen, Pan pan) {
-        this.kitchen = kitchen;
+    TestDesk(PanKeeper keeper, Pan pan) {
+        this.keeper = keeper;
         this.pan = pan;
     }
 
@@ -19,6 +19,6 @@ public final class TestDesk {
      * @return where everything stands; a {@link Refusal} if there is nothing to test
      */
     public CompletableFuture<KitchenState> say(TestWord word) {
-        return kitchen.asking(atNanos -> pan.say(word, atNanos));
+        return keeper.asking(atNanos -> pan.say(word, atNanos));
     }
 }

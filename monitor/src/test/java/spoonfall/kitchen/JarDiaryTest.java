@@ -57,7 +57,7 @@ final class JarDiaryTest {
     }
 
     private CannerDesk desk() {
-        return new CannerDesk(nanos::get, () -> Instant.EPOCH, new JarDiary(diary, 1));
+        return new CannerDesk(nanos::get, () -> Instant.EPOCH, diary, 1);
     }
 
     private CannerView view(CannerDesk desk) {
@@ -112,7 +112,7 @@ final class JarDiaryTest {
                 nanos::get,
                 () -> OptionalDouble.of((nanos.get() + asleepNanos.get()) / 1e9),
                 () -> Instant.ofEpochMilli((nanos.get() + asleepNanos.get()) / 1_000_000));
-        CannerDesk desk = new CannerDesk(clock, () -> Instant.EPOCH, new JarDiary(diary, 1));
+        CannerDesk desk = new CannerDesk(clock, () -> Instant.EPOCH, diary, 1);
         atTheBoil(desk);
         pass(60);
         asleepNanos.addAndGet(Duration.ofHours(1).toNanos());

@@ -229,7 +229,7 @@ final class ResumeTest {
             assertThat(steps(third.state())).isEqualTo(before);
             assertThat(third.state().afternoon().timeline().undo()).isPresent();
         }
-        journal.afternoon.away = Resumption.WITHIN.plusSeconds(1);
+        journal.afternoon.away = KitchenPlan.WITHIN.plusSeconds(1);
         try (Run late = run(trace)) {
             assertThat(steps(late.state())).noneMatch(step -> step.endsWith("DONE"));
         }
@@ -369,7 +369,7 @@ final class ResumeTest {
         try (Run first = run(trace)) {
             first.play(trace, 0, 600);
         }
-        journal.away = Resumption.WITHIN.plusSeconds(1);
+        journal.away = KitchenPlan.WITHIN.plusSeconds(1);
         try (Run late = run(trace)) {
             assertThat(late.state().cookNumber()).isEqualTo(2);
             assertThat(late.state().startedAt()).isEmpty();
