@@ -1,10 +1,13 @@
 package spoonfall;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -14,6 +17,20 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import spoonfall.estimate.warming.PanPrior;
+import spoonfall.kitchen.again.CookAgain;
+import spoonfall.kitchen.ask.Asked;
+import spoonfall.kitchen.canner.Canner;
+import spoonfall.kitchen.clock.ClockWatch;
+import spoonfall.kitchen.cook.Words;
+import spoonfall.kitchen.desk.Desks;
+import spoonfall.kitchen.plan.PlanDiary;
+import spoonfall.kitchen.plan.PlannedCook;
+import spoonfall.kitchen.thermometer.Thermometer;
+import spoonfall.kitchen.thermometer.ThermometerCheck;
+import spoonfall.kitchen.thermometer.Thermometers;
+import spoonfall.kitchen.told.Climb;
+import spoonfall.kitchen.told.KitchenCounts;
+import spoonfall.kitchen.typed.TypedBook;
 import spoonfall.log.store.book.OutcomeRows;
 import spoonfall.log.store.book.PhotoRows;
 import spoonfall.log.store.cook.CookStore;
@@ -207,6 +224,36 @@ final class ArchitectureTest {
                             NetworkDoor.class, WireJson.class, Views.class, PlanViews.class, LearnViews.class))));
 
     @ArchTest
+    static final ArchRule HOW_A_KITCHEN_WORKS_IS_NOBODY_ELSES_BUSINESS = noClasses()
+            .that()
+            .resideOutsideOfPackage("spoonfall.kitchen..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage(
+                            "spoonfall.kitchen.cook",
+                            "spoonfall.kitchen.afternoon",
+                            "spoonfall.kitchen.pan",
+                            "spoonfall.kitchen.again")
+                    .and(not(belongToAnyOf(Words.class, CookAgain.class)))
+                    .or(belongToAnyOf(
+                            Asked.class,
+                            ClockWatch.class,
+                            Desks.class,
+                            PlanDiary.class,
+                            PlannedCook.class,
+                            Thermometer.class,
+                            ThermometerCheck.class,
+                            Thermometers.class,
+                            TypedBook.class)));
+
+    @ArchTest
+    static final ArchRule WHAT_A_KITCHEN_COUNTS_DRAWS_AND_STARTS_IS_ITS_OWN = noClasses()
+            .that()
+            .resideOutsideOfPackage("spoonfall.kitchen..")
+            .should()
+            .callMethodWhere(target(owner(belongToAnyOf(KitchenCounts.class, Climb.class, Canner.class)))
+                    .and(target(nameMatching("count.+|add.*|cut.+|start"))));
+
+    @ArchTest
     static final ArchRule THE_COOK_IS_PURE = noClasses()
             .that()
             .resideInAnyPackage(
@@ -255,8 +302,8 @@ final class ArchitectureTest {
             .that()
             .resideInAPackage("spoonfall.kitchen.file")
             .should()
-            .dependOnClassesThat()
-            .resideInAPackage("spoonfall.kitchen");
+            .dependOnClassesThat(
+                    resideInAPackage("spoonfall.kitchen..").and(not(resideInAPackage("spoonfall.kitchen.file"))));
 
     @ArchTest
     static final ArchRule THE_LAB_HAS_ITS_OWN_PHYSICS = noClasses()

@@ -11,7 +11,7 @@ import spoonfall.cook.WaterBoil;
 import spoonfall.fuzz.Cut;
 import spoonfall.fuzz.Must;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.probe.hand.HandProbe;
 
 /** The calls and the live channel of a service that runs, spoken to as pages and as others do. */

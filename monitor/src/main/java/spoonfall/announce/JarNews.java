@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import spoonfall.alarm.AlarmState;
 import spoonfall.canner.CannerAlarm;
-import spoonfall.kitchen.CannerDesk;
+import spoonfall.kitchen.canner.CannerDesk;
 
 /**
  * Hears of the jars and says their calls, at once, and the urgent ones again while nobody answers. Used by the canner's

@@ -8,10 +8,10 @@ import spoonfall.alarm.AlarmState;
 import spoonfall.alarm.Priority;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookEvent;
-import spoonfall.kitchen.KitchenChange;
-import spoonfall.kitchen.KitchenListener;
-import spoonfall.kitchen.KitchenState;
-import spoonfall.kitchen.PanView;
+import spoonfall.kitchen.told.KitchenChange;
+import spoonfall.kitchen.told.KitchenListener;
+import spoonfall.kitchen.told.KitchenState;
+import spoonfall.kitchen.told.PanView;
 import spoonfall.words.Saying;
 
 /**

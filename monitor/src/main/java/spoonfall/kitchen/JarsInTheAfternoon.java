@@ -10,6 +10,9 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.afternoon.Timeline;
 import spoonfall.canner.CannerPhase;
+import spoonfall.kitchen.canner.CannerDesk;
+import spoonfall.kitchen.desk.AfternoonDesk;
+import spoonfall.kitchen.told.AfternoonView;
 
 /**
  * Tells the afternoons how far the jars are: the canner is one for all pans, so it moves those whose preserve is off the

@@ -7,6 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import spoonfall.kitchen.canner.Canner;
+import spoonfall.kitchen.canner.CannerDesk;
+import spoonfall.kitchen.pantry.Pantry;
 import spoonfall.log.Diary;
 import spoonfall.log.memory.BatchMemory;
 import spoonfall.log.store.book.BatchBook;
@@ -54,10 +57,7 @@ public final class Kitchens implements AutoCloseable {
         this.canner = canner;
         double speed = canner.isPresent() ? 1 : first().plan().speed();
         jars = new CannerDesk(
-                canner.map(Canner::clock).orElseGet(() -> first().clock()),
-                InstantSource.system(),
-                diary,
-                speed);
+                canner.map(Canner::clock).orElseGet(() -> first().clock()), InstantSource.system(), diary, speed);
         canner.ifPresent(one -> one.listen(jars));
     }
 

@@ -1,6 +1,6 @@
 /**
- * The running kitchen: one thread that owns the monitor, takes readings from the probe and tells whoever
- * listens. Depends on the cook, its words, its record and on probes; knows nothing of the web.
+ * The running kitchen: the thread that owns each pan, its probes, and the pans and the canner by name. Puts together the
+ * packages below; depends on the cook, its words, its record and on probes; knows nothing of the web.
  */
 @NullMarked
 package spoonfall.kitchen;

@@ -12,7 +12,7 @@ import spoonfall.cook.CookStatus;
 import spoonfall.cook.Stage;
 import spoonfall.cook.calm.CalmForecast;
 import spoonfall.cook.calm.CalmTime;
-import spoonfall.kitchen.CookAgain;
+import spoonfall.kitchen.again.CookAgain;
 import spoonfall.log.store.cook.StoredCook;
 import spoonfall.words.Saying;
 

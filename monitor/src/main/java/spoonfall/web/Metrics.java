@@ -14,11 +14,11 @@ import java.util.function.ToDoubleFunction;
 import spoonfall.cook.AlarmName;
 import spoonfall.cook.CookStatus;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenChange;
-import spoonfall.kitchen.KitchenCounts;
-import spoonfall.kitchen.KitchenListener;
-import spoonfall.kitchen.KitchenState;
-import spoonfall.kitchen.PanView;
+import spoonfall.kitchen.told.KitchenChange;
+import spoonfall.kitchen.told.KitchenCounts;
+import spoonfall.kitchen.told.KitchenListener;
+import spoonfall.kitchen.told.KitchenState;
+import spoonfall.kitchen.told.PanView;
 import spoonfall.probe.Quality;
 
 /** What is counted of one pan, for Prometheus. */

@@ -24,7 +24,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.Kitchens;
-import spoonfall.kitchen.Refusal;
+import spoonfall.kitchen.ask.Refusal;
 import spoonfall.web.book.BookRoutes;
 import spoonfall.web.book.LearnRoutes;
 import spoonfall.web.door.Door;

@@ -19,8 +19,8 @@ import spoonfall.cook.CookSettings;
 import spoonfall.cook.Cooks;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.ToldProbe;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.trace.Trace;
 

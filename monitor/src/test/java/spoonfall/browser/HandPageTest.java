@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.probe.hand.HandProbe;
 
 /** The number pad in a real browser, on a clock that the test moves. */

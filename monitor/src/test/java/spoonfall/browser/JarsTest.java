@@ -17,9 +17,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.ToldProbe;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.probe.Reading;
 
 /** The jars in a real browser, from the published time to the seals, with a clock that the test sets forward. */

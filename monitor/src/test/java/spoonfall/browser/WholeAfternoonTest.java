@@ -16,7 +16,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import spoonfall.alarm.AlarmState;
 import spoonfall.cook.Cooks;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.trace.Trace;

@@ -27,9 +27,9 @@ import spoonfall.cook.WaterBoil;
 import spoonfall.door.DeviceBook;
 import spoonfall.door.HostNames;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.ToldProbe;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.web.WebServer;
 import spoonfall.web.door.NetworkDoor;
 

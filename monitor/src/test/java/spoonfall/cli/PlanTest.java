@@ -17,10 +17,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.cli.sample.SampleBatch;
-import spoonfall.kitchen.FoodBook;
-import spoonfall.kitchen.HobBook;
 import spoonfall.kitchen.file.NotesFile;
 import spoonfall.kitchen.file.PlanFile;
+import spoonfall.kitchen.pantry.FoodBook;
+import spoonfall.kitchen.pantry.HobBook;
 
 final class PlanTest {
     private static final Path SAMPLE = Path.of("..", "sample-notes", "seville-orange-and-ginger.toml");

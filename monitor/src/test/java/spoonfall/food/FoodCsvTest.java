@@ -9,7 +9,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import spoonfall.kitchen.FoodBook;
+import spoonfall.kitchen.pantry.FoodBook;
 
 final class FoodCsvTest {
     private static final String HEADING = "food,kind,piece_g,water,soluble,source\n";

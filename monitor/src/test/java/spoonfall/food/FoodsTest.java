@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import spoonfall.kitchen.FoodBook;
+import spoonfall.kitchen.pantry.FoodBook;
 
 final class FoodsTest {
     private static final Foods FOODS = FoodBook.usual();

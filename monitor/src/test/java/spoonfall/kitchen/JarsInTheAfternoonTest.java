@@ -17,6 +17,7 @@ import spoonfall.canning.JarBatch;
 import spoonfall.canning.JarSize;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.probe.Hearing;
 
 /** The jars' timer moves the afternoon of the batch that it is about; time passes 600 times as fast as life. */

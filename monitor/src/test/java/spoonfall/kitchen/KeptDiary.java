@@ -9,9 +9,9 @@ import org.jspecify.annotations.Nullable;
 import spoonfall.log.Diary;
 
 /** A diary in memory, which outlives the kitchen that writes it as a file outlives a kill. */
-final class KeptDiary implements Diary {
-    final List<Line> lines = new ArrayList<>();
-    Duration away = Duration.ZERO;
+public final class KeptDiary implements Diary {
+    public final List<Line> lines = new ArrayList<>();
+    public Duration away = Duration.ZERO;
     private @Nullable ObjectNode header;
     private long aliveMillis;
 

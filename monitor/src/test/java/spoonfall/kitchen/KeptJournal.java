@@ -15,19 +15,19 @@ import spoonfall.log.Diary;
 import spoonfall.log.UnfinishedCook;
 
 /** A journal in memory, which outlives the kitchen that writes it as a file outlives a kill. */
-final class KeptJournal implements CookJournal {
-    final List<CookInput> inputs = new ArrayList<>();
-    final List<String> events = new ArrayList<>();
+public final class KeptJournal implements CookJournal {
+    public final List<CookInput> inputs = new ArrayList<>();
+    public final List<String> events = new ArrayList<>();
     final List<CookNote> notes = new ArrayList<>();
-    final KeptDiary afternoon = new KeptDiary();
+    public final KeptDiary afternoon = new KeptDiary();
     final KeptDiary plan = new KeptDiary();
-    Duration away = Duration.ZERO;
-    volatile Optional<Unrecorded> trouble = Optional.empty();
+    public Duration away = Duration.ZERO;
+    public volatile Optional<Unrecorded> trouble = Optional.empty();
 
-    @Nullable CookHeader header;
+    public @Nullable CookHeader header;
 
-    int resumed;
-    int ended;
+    public int resumed;
+    public int ended;
     private int last;
     private long aliveMillis;
 

@@ -12,6 +12,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
+import spoonfall.kitchen.canner.Canner;
+import spoonfall.kitchen.canner.CannerListener;
+import spoonfall.kitchen.plan.KitchenPlan;
+import spoonfall.kitchen.thermometer.ProbeState;
+import spoonfall.kitchen.thermometer.Thermometry;
+import spoonfall.kitchen.told.KitchenState;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.Reading;
 

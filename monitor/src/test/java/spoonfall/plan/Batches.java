@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import spoonfall.food.Amount;
 import spoonfall.food.Foods;
 import spoonfall.food.Ingredient;
-import spoonfall.kitchen.FoodBook;
+import spoonfall.kitchen.pantry.FoodBook;
 import spoonfall.physics.Air;
 import spoonfall.physics.GelPoint;
 import spoonfall.physics.Water;

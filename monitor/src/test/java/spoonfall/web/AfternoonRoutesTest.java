@@ -16,9 +16,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.ToldProbe;
 import spoonfall.kitchen.file.NotesFile;
+import spoonfall.kitchen.plan.KitchenPlan;
 
 /** The calls of the afternoon. */
 final class AfternoonRoutesTest {

@@ -22,9 +22,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.ToldProbe;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.Reading;
 

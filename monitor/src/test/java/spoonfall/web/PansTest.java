@@ -25,12 +25,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
-import spoonfall.kitchen.Canner;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
-import spoonfall.kitchen.Thermometry;
 import spoonfall.kitchen.ToldProbe;
+import spoonfall.kitchen.canner.Canner;
+import spoonfall.kitchen.plan.KitchenPlan;
+import spoonfall.kitchen.thermometer.Thermometry;
 import spoonfall.probe.Hearing;
 
 /** Two pans and a canner behind one service. */

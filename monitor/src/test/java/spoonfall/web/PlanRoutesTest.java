@@ -17,10 +17,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spoonfall.cook.Cooks;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
-import spoonfall.kitchen.Pantry;
 import spoonfall.kitchen.ToldProbe;
+import spoonfall.kitchen.pantry.Pantry;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.lab.Scenario;
 import spoonfall.probe.trace.Trace;
 

@@ -14,8 +14,8 @@ import spoonfall.cook.CookSettings;
 import spoonfall.cook.Stage;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.ToldProbe;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.probe.Hearing;
 
 /** The calls about set tests, over HTTP. */

@@ -20,9 +20,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
-import spoonfall.kitchen.Thermometry;
 import spoonfall.kitchen.ToldProbe;
+import spoonfall.kitchen.plan.KitchenPlan;
+import spoonfall.kitchen.thermometer.Thermometry;
 import spoonfall.log.CalibrationBook;
 import spoonfall.probe.Hearing;
 

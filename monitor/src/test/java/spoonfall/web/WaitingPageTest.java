@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import spoonfall.cook.CookSettings;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.ToldProbe;
+import spoonfall.kitchen.plan.KitchenPlan;
 
 /** Pages that come after a restart in the middle of a long cook: all at once, and while their pan is still being gone through. */
 @Timeout(60)

@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;

@@ -1,6 +1,6 @@
 package spoonfall.cli.option;
 
-import spoonfall.kitchen.FoodBook;
+import spoonfall.kitchen.pantry.FoodBook;
 import spoonfall.log.DataFolder;
 import spoonfall.log.memory.BatchFile;
 import spoonfall.log.memory.BatchMemory;

@@ -5,8 +5,8 @@ import java.util.Optional;
 import spoonfall.food.Foods;
 import spoonfall.food.Ingredient;
 import spoonfall.food.IngredientLine;
-import spoonfall.kitchen.FoodBook;
 import spoonfall.kitchen.file.PlanFile;
+import spoonfall.kitchen.pantry.FoodBook;
 import spoonfall.plan.TypedSetup;
 
 /**

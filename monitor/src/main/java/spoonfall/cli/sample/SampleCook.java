@@ -16,7 +16,7 @@ import spoonfall.cook.CookSettings;
 import spoonfall.cook.ProbeTrust;
 import spoonfall.cook.TestWord;
 import spoonfall.cook.monitor.CookMonitor;
-import spoonfall.kitchen.Words;
+import spoonfall.kitchen.cook.Words;
 import spoonfall.log.CookBasis;
 import spoonfall.log.CookEventJson;
 import spoonfall.log.CookHeader;

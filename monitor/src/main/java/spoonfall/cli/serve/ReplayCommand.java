@@ -22,7 +22,7 @@ import spoonfall.cli.option.Output;
 import spoonfall.cli.option.PortOption;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookSettings;
-import spoonfall.kitchen.KitchenPlan;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.log.TraceReplay;
 import spoonfall.probe.trace.Trace;
 import spoonfall.probe.trace.TraceProbe;

@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import spoonfall.book.Firmness;
 import spoonfall.book.OutcomeWords;
-import spoonfall.kitchen.Refusal;
+import spoonfall.kitchen.ask.Refusal;
 import spoonfall.log.store.book.BatchBook;
 import spoonfall.log.store.book.BookPage;
 import spoonfall.log.store.book.BookQuery;

@@ -4,7 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Supplier;
-import spoonfall.kitchen.Refusal;
+import spoonfall.kitchen.ask.Refusal;
 import spoonfall.lesson.Lesson;
 import spoonfall.lesson.LessonMaker;
 import spoonfall.log.store.book.BatchBook;

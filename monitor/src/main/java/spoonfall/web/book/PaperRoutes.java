@@ -4,7 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
 import java.util.function.Supplier;
-import spoonfall.kitchen.Refusal;
+import spoonfall.kitchen.ask.Refusal;
 import spoonfall.log.store.book.BatchBook;
 import spoonfall.paper.BookLabels;
 import spoonfall.paper.CookReport;

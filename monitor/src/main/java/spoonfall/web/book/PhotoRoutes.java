@@ -8,7 +8,7 @@ import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
-import spoonfall.kitchen.Refusal;
+import spoonfall.kitchen.ask.Refusal;
 import spoonfall.log.store.book.BatchBook;
 import spoonfall.log.store.book.BookPhoto;
 import spoonfall.photo.Photo;

@@ -20,7 +20,7 @@ import spoonfall.door.DeviceBook;
 import spoonfall.door.PairingCode;
 import spoonfall.door.PairingDesk;
 import spoonfall.door.Role;
-import spoonfall.kitchen.Refusal;
+import spoonfall.kitchen.ask.Refusal;
 import spoonfall.web.wire.Answers;
 import spoonfall.web.wire.Asked;
 

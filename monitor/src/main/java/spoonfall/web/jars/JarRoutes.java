@@ -17,8 +17,8 @@ import spoonfall.canner.NotNow;
 import spoonfall.canner.Seal;
 import spoonfall.canning.JarBatch;
 import spoonfall.canning.Typed;
-import spoonfall.kitchen.CannerDesk;
-import spoonfall.kitchen.Refusal;
+import spoonfall.kitchen.ask.Refusal;
+import spoonfall.kitchen.canner.CannerDesk;
 import spoonfall.web.wire.Answers;
 import spoonfall.web.wire.Asked;
 

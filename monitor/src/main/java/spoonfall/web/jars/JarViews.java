@@ -10,7 +10,7 @@ import spoonfall.canner.CannerView;
 import spoonfall.canner.JarLoad;
 import spoonfall.canner.Say;
 import spoonfall.canning.ProcessingAnswer;
-import spoonfall.kitchen.CannerDesk;
+import spoonfall.kitchen.canner.CannerDesk;
 import spoonfall.web.wire.WireJson;
 
 /** The JSON of how the jars stand; see docs/live-channel.md. */

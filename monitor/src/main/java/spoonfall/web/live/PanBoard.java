@@ -19,13 +19,13 @@ import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.Scheduler;
 import spoonfall.alarm.AlarmState;
 import spoonfall.cook.CookStatus;
-import spoonfall.kitchen.Canner;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenChange;
-import spoonfall.kitchen.KitchenListener;
-import spoonfall.kitchen.KitchenState;
 import spoonfall.kitchen.Kitchens;
-import spoonfall.kitchen.PanView;
+import spoonfall.kitchen.canner.Canner;
+import spoonfall.kitchen.told.KitchenChange;
+import spoonfall.kitchen.told.KitchenListener;
+import spoonfall.kitchen.told.KitchenState;
+import spoonfall.kitchen.told.PanView;
 import spoonfall.web.view.Views;
 import spoonfall.web.wire.WireJson;
 

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import spoonfall.cook.CookSettings;
-import spoonfall.kitchen.KitchenState;
+import spoonfall.kitchen.told.KitchenState;
 import spoonfall.physics.Syrup;
 import spoonfall.web.view.AfternoonViews;
 import spoonfall.web.view.NoteViews;

@@ -12,7 +12,7 @@ import java.util.function.Function;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.Refusal;
+import spoonfall.kitchen.ask.Refusal;
 import spoonfall.web.view.Views;
 import spoonfall.web.wire.Answers;
 import spoonfall.web.wire.Asked;

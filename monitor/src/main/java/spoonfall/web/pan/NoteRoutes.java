@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.Refusal;
+import spoonfall.kitchen.ask.Refusal;
 import spoonfall.log.CookNote;
 import spoonfall.web.view.NoteViews;
 import spoonfall.web.wire.Answers;

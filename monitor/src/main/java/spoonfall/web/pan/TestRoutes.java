@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import spoonfall.cook.TestWord;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.Refusal;
+import spoonfall.kitchen.ask.Refusal;
 import spoonfall.settest.TestAnswer;
 import spoonfall.web.live.Snapshots;
 import spoonfall.web.wire.Answers;

@@ -11,8 +11,8 @@ import spoonfall.afternoon.Timeline;
 import spoonfall.afternoon.Timeline.Moment;
 import spoonfall.afternoon.Timeline.PreparationLine;
 import spoonfall.afternoon.Timeline.StepLine;
-import spoonfall.kitchen.AfternoonView;
-import spoonfall.kitchen.KitchenChange;
+import spoonfall.kitchen.told.AfternoonView;
+import spoonfall.kitchen.told.KitchenChange;
 import spoonfall.web.wire.WireJson;
 import spoonfall.words.AfternoonSaying.Act;
 

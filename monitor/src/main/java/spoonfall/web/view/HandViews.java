@@ -4,9 +4,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
-import spoonfall.kitchen.HandDesk;
-import spoonfall.kitchen.HandEntry;
-import spoonfall.kitchen.HandView;
+import spoonfall.kitchen.desk.HandDesk;
+import spoonfall.kitchen.typed.HandEntry;
+import spoonfall.kitchen.typed.HandView;
 import spoonfall.typed.Question;
 import spoonfall.web.wire.WireJson;
 

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import spoonfall.kitchen.KitchenChange;
+import spoonfall.kitchen.told.KitchenChange;
 import spoonfall.log.CookNote;
 
 /** The JSON of notes; see docs/live-channel.md. */

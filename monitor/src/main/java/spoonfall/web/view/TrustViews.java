@@ -6,11 +6,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.OptionalDouble;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
-import spoonfall.kitchen.Basis;
-import spoonfall.kitchen.Calibrated;
-import spoonfall.kitchen.CheckView;
-import spoonfall.kitchen.PanView;
-import spoonfall.kitchen.ProbeState;
+import spoonfall.kitchen.thermometer.Basis;
+import spoonfall.kitchen.thermometer.Calibrated;
+import spoonfall.kitchen.thermometer.CheckView;
+import spoonfall.kitchen.thermometer.ProbeState;
+import spoonfall.kitchen.told.PanView;
 import spoonfall.web.wire.WireJson;
 
 /** The JSON of thermometers and of what the gel point rests on; see docs/live-channel.md. */

@@ -7,7 +7,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import spoonfall.kitchen.Refusal;
+import spoonfall.kitchen.ask.Refusal;
 
 /** How a call is answered, and for how long the kitchen may think about it. */
 public final class Answers {

@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
-import spoonfall.kitchen.Refusal;
+import spoonfall.kitchen.ask.Refusal;
 
 /** What was sent with a call; what cannot be is a {@link Refusal} that says what can. */
 public final class Asked {

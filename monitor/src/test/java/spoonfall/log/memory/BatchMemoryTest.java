@@ -27,7 +27,7 @@ import spoonfall.cook.Cooks;
 import spoonfall.food.Foods;
 import spoonfall.food.Ingredient;
 import spoonfall.food.IngredientLine;
-import spoonfall.kitchen.FoodBook;
+import spoonfall.kitchen.pantry.FoodBook;
 import spoonfall.lab.Scenario;
 import spoonfall.learn.Batch;
 import spoonfall.learn.CookFacts;

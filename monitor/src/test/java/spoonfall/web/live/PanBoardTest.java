@@ -20,9 +20,9 @@ import org.junit.jupiter.api.Test;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.Kitchen;
-import spoonfall.kitchen.KitchenPlan;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.ToldProbe;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.probe.Hearing;
 
 /** What readers of the board are told, and when: the time between is over when the test says so. */

@@ -1,0 +1,23 @@
+package spoonfall.kitchen.ask;
+
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** Questions that another thread answers. */
+public final class Asked {
+    private Asked() {}
+
+    /** Has {@code thread} answer the question; what goes wrong there is the answer. */
+    public static <T> CompletableFuture<T> of(Consumer<Runnable> thread, Supplier<T> question) {
+        CompletableFuture<T> answer = new CompletableFuture<>();
+        thread.accept(() -> {
+            try {
+                answer.complete(question.get());
+            } catch (RuntimeException e) {
+                answer.completeExceptionally(e);
+            }
+        });
+        return answer;
+    }
+}

@@ -1,0 +1,8 @@
+/**
+ * What everybody is told of a pan, and who hears it: where everything stands, each change, the picture of the climb and what was
+ * counted. Depends on {@code plan}, {@code thermometer} and {@code typed}.
+ */
+@NullMarked
+package spoonfall.kitchen.told;
+
+import org.jspecify.annotations.NullMarked;

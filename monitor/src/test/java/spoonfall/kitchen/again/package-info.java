@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.kitchen.again;
+
+import org.jspecify.annotations.NullMarked;

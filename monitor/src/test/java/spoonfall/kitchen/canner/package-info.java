@@ -1,0 +1,4 @@
+@NullMarked
+package spoonfall.kitchen.canner;
+
+import org.jspecify.annotations.NullMarked;
