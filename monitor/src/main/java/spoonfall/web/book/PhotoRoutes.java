@@ -43,10 +43,11 @@ public final class PhotoRoutes {
     private void take(Context ctx) {
         long id = BookRoutes.number(ctx, "id");
         BatchBook kept = book.get();
-        kept.refuseUnknown(id);
         try {
             // one byte more than fits is enough to know that it does not
-            Photo photo = maker.remade(ctx.bodyInputStream().readNBytes(PhotoMaker.MOST_BYTES + 1));
+            byte[] sent = ctx.bodyInputStream().readNBytes(PhotoMaker.MOST_BYTES + 1);
+            kept.refuseUnknown(id); // who is still sending would hear no answer
+            Photo photo = maker.remade(sent);
             BookPhoto added = kept.add(id, photo.digest(), photo.width(), photo.height(), photo.jpeg());
             Answers.json(ctx, 201, view(added));
         } catch (PhotoException e) {
