@@ -23,7 +23,7 @@ public final class TrackRecord {
     private static final double WIDTH = 0.46;
 
     /** A pan that was not held against anything yet may be any: so much wider, and the less the more surprises were seen. */
-    private static final double UNTRIED = 0.8;
+    private static final double UNTRIED = 0.6;
 
     private static final double WIDENS = 6;
     private static final double WIDEST = 2.5;
