@@ -248,6 +248,11 @@ final class OutOfPan {
         return least >= EVEN_PART * most && nowC > waterBoilC - COOLED_C;
     }
 
+    /** How far it fell, in °C; to be asked while it is out. */
+    double fallC() {
+        return fellFromC - lowestC;
+    }
+
     /** Whether it was something cold after all: it fell as a pan does, and warms already. */
     private boolean turns(double t, double nowC, Signals signals) {
         ways.read(values, fellFromC, signals.stepC());

@@ -20,8 +20,6 @@ public final class Senses {
     /** Nearly ten minutes. */
     private static final double PEAK_S = 599;
 
-    private static final double FALL_S = 20;
-
     private final Pace pace;
     private final Track seconds = new Track(60);
     private final Track points = new Track(PEAK_S);
@@ -105,11 +103,6 @@ public final class Senses {
                 ? Math.max(earlierPeakC, latelyC)
                 : Math.max(levelC, peaks.highestSince(peakFromT, levelC));
         return Optional.of(new Signals(t, levelC, trendC(t, levelC), quick, steady, peakC, earlierPeakC, step.c()));
-    }
-
-    /** How far the level had fallen within the last 20 s by the latest second, in °C; 0 when it had not. */
-    public double fallC(Signals latest) {
-        return Math.max(0, peaks.highestSince(latest.t() - FALL_S, latest.levelC()) - latest.levelC());
     }
 
     /** Makes earlier points of those that the quick line has left behind. */

@@ -158,6 +158,13 @@ final class PanWatchTest {
     }
 
     @Test
+    void ofAProbeInSteam_itIsSaidHowFarItFell_thoughThatIsAWhileAgo() {
+        MadeCook cook = MadeCook.boiling(600).watch(80, t -> 102.5 + 7 * Math.expm1((600 - t) / 3));
+        assertThat(cook.alarm(AlarmName.PROBE_OUT_OF_PAN).title())
+                .isEqualTo("The reading fell {diff:7} in a few seconds.");
+    }
+
+    @Test
     void aProbeOutOfThePan_isNotBelieved_andThePanIsWhereItWasWhenItIsBack() {
         MadeCook cook = MadeCook.boiling(600).watch(60, t -> 40);
         assertThat(cook.raisedSince(600)).containsExactly(AlarmName.PROBE_OUT_OF_PAN);

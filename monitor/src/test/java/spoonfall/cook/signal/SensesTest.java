@@ -185,14 +185,6 @@ final class SensesTest {
     }
 
     @Test
-    void aFall_isThatOfTheLastTwentySeconds() {
-        watch(100, t -> 103);
-        assertThat(senses.fallC(watch(10, t -> 101))).isCloseTo(2, EXACTLY);
-        assertThat(senses.fallC(watch(20, t -> 101))).isCloseTo(0, EXACTLY);
-        assertThat(senses.fallC(watch(10, t -> 103))).isZero();
-    }
-
-    @Test
     void theStep_isTheSmallestThatWasShown() {
         assertThat(watch(10, t -> 100).stepC()).isEqualTo(1);
         assertThat(watch(10, t -> 100).knownStepC()).isZero();
