@@ -29,6 +29,11 @@ public final class Storyteller {
         byHand = pace == Pace.BY_HAND;
     }
 
+    /** Takes note of how the pan is where nothing is shown of it, and returns whether it is said to climb slowly. */
+    public boolean follow(CookStatus status) {
+        return climbsSlowly.settle(status.t(), status.ratePerMinC().orElse(1) < HARDLY_MOVES_PER_MIN_C);
+    }
+
     /**
      * What to show now.
      *
@@ -43,7 +48,7 @@ public final class Storyteller {
         Optional<Expected> expected = foretold.map(CalmForecast.Shown::window)
                 .filter(window -> !window.howLong().isUnknown())
                 .map(window -> new Expected(window.t() - t, Minutes.in(window.howLong())));
-        boolean slow = climbsSlowly.settle(t, status.ratePerMinC().orElse(1) < HARDLY_MOVES_PER_MIN_C);
+        boolean slow = follow(status);
         Saying plain = new Sentences(tests.aim(), byHand).say(status, alarms, expected, slow);
         Optional<CalmTime.Shown> nextTest = foretold.flatMap(CalmForecast.Shown::nextTest);
         return new Outlook(

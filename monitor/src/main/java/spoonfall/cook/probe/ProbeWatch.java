@@ -18,7 +18,10 @@ import spoonfall.series.Selection;
 
 /** Watches the thermometer rather than the pan: whether it speaks, and whether what it says can be. */
 public final class ProbeWatch {
-    /** A radio or a loose plug loses some readings in a row now and then, and is back: in eight seconds a pan climbs by a tenth of a degree at most. */
+    /**
+     * A radio or a loose plug loses some readings in a row now and then, and is back: in eight seconds a boiling pan climbs by hardly a
+     * tenth of a degree.
+     */
     private static final double SILENT_AFTER_S = 8;
 
     /** A thermometer whose pace is not known yet may be a slow one. */

@@ -58,12 +58,7 @@ public final class PanTeller {
     /** A cook that is gone through again gets its picture and its story from its statuses, which no page takes meanwhile. */
     private void draw(Cook begun, CookStatus status) {
         begun.draw(status, thermometers.first().byHand());
-        begun.story()
-                .tell(
-                        status,
-                        cook.foretold(),
-                        begun.monitor().alarms(),
-                        begun.monitor().tests());
+        begun.story().follow(status);
     }
 
     private void follow(CookEvent.AlarmChanged event) {
