@@ -29,6 +29,11 @@ final class BeforeTheFall {
         kept = new FilterBank(curve);
     }
 
+    /** It is another pan from now on. */
+    void forget() {
+        keptT = Double.NaN;
+    }
+
     /** Takes note of a point. */
     void point(double t, double riseC) {
         belowT = riseC < 0 ? t : belowT;

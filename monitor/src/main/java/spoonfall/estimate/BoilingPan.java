@@ -224,7 +224,7 @@ final class BoilingPan {
     private void followStall(double t, double riseC) {
         boolean stood = stall.still();
         stall.point(t, riseC, bank, fineness.variance(), fineness.stepsC(), astray.lowForS(t));
-        if (stall.heatBack() || (stood && !stall.still() && !stall.fell())) {
+        if (stall.heatBack() || (stood && !stall.still() && !stall.stoppedByFalling())) {
             bank.goOn(riseC, fineness.variance(), stall.climbBefore());
             hindsight.forget(); // it stood, and its pace of a while ago is no heat that it has
             resume();

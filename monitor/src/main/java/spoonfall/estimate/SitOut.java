@@ -42,6 +42,7 @@ final class SitOut {
     /** Begins afresh, with another pan. */
     void begin() {
         highestC = 0;
+        before.forget();
     }
 
     /** Takes note of a point, astray or not. */

@@ -8,6 +8,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.probe.Quality;
 
@@ -86,6 +87,25 @@ final class MisledPanTest {
         MadeCook cook = MadeCook.begun(FIRM)
                 .watch(1000, t -> MadeCook.boilsC(0.2 * t) - 1 + Math.min(1.6, Math.max(0, t - 700) * 2 / 60));
         assertThat(cook.raised()).isEmpty();
+    }
+
+    private static double bubblesC(double t) {
+        return 0.06 * Math.sin(1.7 * t) + 0.05 * Math.sin(0.37 * t);
+    }
+
+    /** An hour of peel, by the weather and by a thermometer that is off read as high as a thin syrup. Before, no water was said to leave it. */
+    @ParameterizedTest(name = "{0} °C above water")
+    @ValueSource(doubles = {0.9, 1.2, 1.5})
+    void fruitThatSimmersForAnHour_isNotStalled(double riseC) {
+        MadeCook cook = MadeCook.begun().watch(300, t -> 70 + 0.1 * t);
+        assertThat(cook.watch(3600, t -> 100 + riseC + bubblesC(t)).raised()).isEmpty();
+    }
+
+    @Test
+    void whatClimbedByAQuarterOfADegree_andStandsThere_isStalled() {
+        MadeCook cook = MadeCook.begun().watch(300, t -> 70 + 0.1 * t);
+        cook.watch(1500, t -> 101 + 0.25 * Math.min(1, (t - 300) / 400.0) + bubblesC(t));
+        assertThat(cook.raised()).containsExactly(AlarmName.STALLED);
     }
 
     /** Much cold sugar takes simmering fruit down by nearly 30 °C, where it stays while that dissolves; a probe in the air falls further. */

@@ -27,7 +27,6 @@ final class PanHeight {
     /** What falls faster than that, in °C a minute, does not come to the gel point. */
     private static final double FALLS_PER_MIN_C = 0.8;
 
-    private final CookSettings settings;
     private final Pace pace;
     private final Stages stages;
     private final Forecaster forecaster;
@@ -44,7 +43,6 @@ final class PanHeight {
             SetTests tests,
             PanAlarms alarms,
             SugarIn sugar) {
-        this.settings = settings;
         this.pace = pace;
         this.stages = stages;
         this.forecaster = forecaster;
@@ -79,7 +77,7 @@ final class PanHeight {
      */
     private double byReadings(double readT, Signals now) {
         double knownC = forecaster.temperatureC(pace.carriedT(now.t(), readT), now.trendC());
-        double mostC = settings.gelPointC() + PastGelPoint.MARGIN_C - NOT_YET_C;
+        double mostC = tests.aim().gelPointC() + PastGelPoint.MARGIN_C - NOT_YET_C;
         if (pace.shows()) {
             mostC = forecaster.knows() ? knownC : tests.aim().windowFromC() - NOT_YET_C;
         }

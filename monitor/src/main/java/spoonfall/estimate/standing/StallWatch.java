@@ -84,6 +84,7 @@ public final class StallWatch {
     private final Standing standing;
     private final Dips dips;
     private final HeatBack heat = new HeatBack();
+    private final Climbed climbed = new Climbed();
     private double followedSinceT = Double.NaN;
     private double backT = Double.NEGATIVE_INFINITY;
     private double deepC;
@@ -91,9 +92,9 @@ public final class StallWatch {
     private double seenT = Double.NEGATIVE_INFINITY;
     private double seenSinceT = Double.NEGATIVE_INFINITY;
     private boolean still;
+    private boolean stoppedByFalling;
+    private boolean belowItsWay;
     private boolean heatBack;
-    private boolean fell;
-    private boolean falling;
     private double climbBefore;
     private double stillC;
     private double jumpedToC = Double.NaN;
@@ -108,6 +109,7 @@ public final class StallWatch {
     /** What was learnt of the pan's usual heat was another one's; to be followed by {@link #begin}. */
     public void anotherPan() {
         heat.begin();
+        climbed.begin();
     }
 
     /** Begins afresh, with what came before forgotten. */
@@ -139,18 +141,18 @@ public final class StallWatch {
 
     /** Whether it stands still because it cools, rather than at one height. */
     public boolean falling() {
-        return still && falling;
+        return still && stoppedByFalling;
+    }
+
+    /** Whether it cooled when it was seen to stand last, so that it comes back to where it was. */
+    public boolean stoppedByFalling() {
+        return stoppedByFalling;
     }
 
     /** What part of its pace can be counted on: nothing if it stands, little if it is as likely to stand as to climb. */
     public double countsOn() {
         double climbing = standing.maybe() ? MAYBE_PART : 1;
         return still ? 0 : climbing;
-    }
-
-    /** Whether it fell, so that it comes back to where it was. */
-    public boolean fell() {
-        return falling;
     }
 
     /** Whether the heat came back to a pan that had lost it without being known to stand: it climbs by {@link #climbBefore} again. */
@@ -173,59 +175,80 @@ public final class StallWatch {
      */
     public void point(double t, double riseC, FilterBank bank, double variance, double stepC, double lowForS) {
         double minutes = points.isEmpty() ? 0 : (t - points.latestT()) / 60;
+        see(t, riseC);
+        climbed.observe(t, bank.riseC());
+        heatBack = false;
+        if (still) {
+            seeWhetherItClimbs(t, riseC, variance, lowForS);
+        } else if (coolsForLong(t, riseC, bank, lowForS)) {
+            stop(riseC, bank.climbPerMinC(), true);
+        } else {
+            dips.point(t, riseC, jitter.sigmaC(), stepC);
+            seeWhetherItFalls(t, riseC, bank, variance, lowForS);
+            if (lowForS == 0) {
+                seeWhetherHeatIsBack(t, riseC, minutes, bank);
+                remember(t, riseC, bank, variance);
+            }
+            if (lowForS == 0 || !belowItsWay) { // what cools, or what something cold went into, is another matter
+                seeWhetherItStands(t, riseC, bank, variance, stepC);
+            }
+        }
+    }
+
+    private void see(double t, double riseC) {
         seenSinceT = t - seenT > unseenS ? t : seenSinceT;
         seenT = t;
         jitter.observe(riseC);
-        heatBack = false;
-        if (points.isEmpty()) {
-            sinceT = t;
-        }
+        sinceT = points.isEmpty() ? t : sinceT;
         points.add(t, riseC);
-        if (still) {
-            seeWhetherItClimbs(t, riseC, variance, lowForS);
-            return;
-        }
-        boolean below = riseC < bank.riseC();
+    }
+
+    private boolean coolsForLong(double t, double riseC, FilterBank bank, double lowForS) {
         double seenLowForS = Math.min(lowForS, t - sinceT); // whatever was so while nothing was read
         jumpedToC = lowForS > 0 ? jumpedToC : Double.NaN;
-        below &= !(riseC > jumpedToC - GOES_LOWER_C);
-        if (seenLowForS >= FALLING_S && below && cools(t, COOLS_OVER_S) && cools(t, COOLS_OVER_LONGER_S)) {
-            stop(riseC, bank.climbPerMinC(), true);
-            return;
-        }
-        dips.point(t, riseC, jitter.sigmaC(), stepC);
-        double dropC = dropC(variance);
+        boolean whereItJumpedTo = !Double.isNaN(jumpedToC) && riseC > jumpedToC - GOES_LOWER_C;
+        return seenLowForS >= FALLING_S
+                && riseC < bank.riseC()
+                && !whereItJumpedTo
+                && cools(t, COOLS_OVER_S)
+                && cools(t, COOLS_OVER_LONGER_S);
+    }
+
+    private void seeWhetherItFalls(double t, double riseC, FilterBank bank, double variance, double lowForS) {
         deepC = lowForS > 0 ? Math.max(deepC, bank.riseC() - riseC) : deepC;
         if (lowForS == 0 && deepC >= DEEP_C) {
             lookAfresh(); // it comes back from a test: what it did there says nothing of its climb
         }
-        fell = lowForS > 0 && (fell || riseC < standing.riseCAt(t - lowForS - BEFORE_S) - dropC);
-        if (lowForS == 0) {
-            seeWhetherHeatIsBack(t, riseC, minutes, bank);
-            followedSinceT = Double.isNaN(followedSinceT) ? t : followedSinceT;
-            boolean pans = !dips.dips();
-            if (pans) {
-                colour.observe(riseC - bank.riseC());
-            }
-            if (pans && standing.remembersAt(t)) {
-                standing.remember(
-                        t,
-                        bank.riseC(),
-                        bank.riseVariance(),
-                        bank.climbPerMinC(),
-                        bank.paceDoubt(),
-                        bank.steepensPerMin(),
-                        bank.inversionPerMinC(),
-                        OVER_MINUTES * variance * colour.times());
-            }
-        } else if (fell) {
-            return; // it cools, or something cold went in: that is another matter
+        belowItsWay =
+                lowForS > 0 && (belowItsWay || riseC < standing.riseCAt(t - lowForS - BEFORE_S) - dropC(variance));
+    }
+
+    private void remember(double t, double riseC, FilterBank bank, double variance) {
+        followedSinceT = Double.isNaN(followedSinceT) ? t : followedSinceT;
+        if (dips.dips()) {
+            return;
         }
-        if (dips.dips() || bank.riseC() < Thin.KNOWN_C || points.slopePerMinC(t, FALLS_OVER_S) < FALLS_PER_MIN_C) {
+        colour.observe(riseC - bank.riseC());
+        if (standing.remembersAt(t)) {
+            standing.remember(
+                    t,
+                    bank.riseC(),
+                    bank.riseVariance(),
+                    bank.climbPerMinC(),
+                    bank.paceDoubt(),
+                    bank.steepensPerMin(),
+                    bank.inversionPerMinC(),
+                    OVER_MINUTES * variance * colour.times());
+        }
+    }
+
+    private void seeWhetherItStands(double t, double riseC, FilterBank bank, double variance, double stepC) {
+        if (dips.dips() || !climbed.surely(bank.riseC()) || points.slopePerMinC(t, FALLS_OVER_S) < FALLS_PER_MIN_C) {
             return;
         }
         double knownT = followedSinceT + (followedSinceT - backT <= SOON_S ? BACK_S : KNOWN_S);
-        int since = standing.since(t, knownT, stepC, points.mostlySame(BARE_SHARE), riseC + dropC);
+        boolean bare = points.mostlySame(BARE_SHARE);
+        int since = standing.since(t, knownT, stepC, bare, riseC + dropC(variance));
         if (since >= 0 && t - seenSinceT >= SEEN_S) {
             stop(riseC, standing.climbPerMinC(since), false);
         }
@@ -242,7 +265,7 @@ public final class StallWatch {
 
     private void stop(double riseC, double climbPerMinC, boolean cools) {
         still = true;
-        falling = cools;
+        stoppedByFalling = cools;
         climbBefore = climbPerMinC;
         stillC = riseC;
         lookAfresh();
@@ -252,9 +275,10 @@ public final class StallWatch {
         stillC = Math.min(stillC, riseC);
         double climbs = points.slopePerMinC(t, AGAIN_S);
         double risenC = Math.max(RISEN_C, RISEN_SIGMAS * Math.sqrt(variance));
-        boolean risen = riseC - stillC > risenC || (lowForS == 0 && falling);
-        double surely =
-                falling ? Double.NEGATIVE_INFINITY : points.line(t, KNOWN_S).leastSlope(SURELY_ERRORS);
+        boolean risen = riseC - stillC > risenC || (lowForS == 0 && stoppedByFalling);
+        double surely = stoppedByFalling
+                ? Double.NEGATIVE_INFINITY
+                : points.line(t, KNOWN_S).leastSlope(SURELY_ERRORS);
         if ((risen && climbs >= AGAIN_PART * climbBefore) || surely >= SURELY_AGAIN_PART * climbBefore) {
             still = false;
         }
