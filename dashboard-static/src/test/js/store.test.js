@@ -76,6 +76,15 @@ test('what is put aside neither calls nor stands, and what is suppressed is not 
   assert.deepEqual([...store.calls(state), ...store.standing(state)], []);
 });
 
+test('a reminder for what has come is of no use any more', () => {
+  const event = (seq, reminder) => ({ type: 'reminder', seq, t: 1, reminder, text: reminder });
+  const state = ['chill-plates', 'warm-jars', 'stir', 'came-back'].reduce((now, reminder, i) => store.receive(now, event(i + 1, reminder)), store.empty());
+  const shown = (stage) => store.reminders({ ...state, status: { t: 100, stage } }).map((r) => r.reminder);
+  assert.deepEqual(shown('test-window'), ['came-back', 'stir', 'warm-jars', 'chill-plates']);
+  assert.deepEqual(shown('at-gel-point'), ['came-back', 'stir', 'warm-jars']);
+  assert.deepEqual(shown('off-the-heat'), ['came-back']);
+});
+
 test('a reminder is shown for ten minutes, the newest of each kind, and calls nobody', () => {
   const event = (seq, t, reminder) => ({ type: 'reminder', seq, t, reminder, text: `${reminder} ${t}` });
   let state = started({ events: [event(3, 5, 'stir'), event(4, 9, 'stir')] });

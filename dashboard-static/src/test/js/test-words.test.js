@@ -34,7 +34,7 @@ test('before the window a test may be had, and says that it is early', () => {
 });
 
 test('in the window a test is offered, with the moment at which it tells most', () => {
-  assert.deepEqual(testView(state(), 'C'), { mode: 'offer', title: 'Test the set.', note: 'The first test tells most at 99.9 °C, 4.0° above boiling water.', undo: null });
+  assert.deepEqual(testView(state(), 'C'), { mode: 'offer', title: 'Test the set.', note: 'It tells most at 99.9 °C, 4.0° above boiling water.', undo: null });
   assert.equal(testView(state({ tests: tests({ nextInS: 0 }) }), 'C').note, 'Now is the moment for the first test.');
   assert.match(testView(state(), 'F').note, /211\.8 °F, 7\.2°/);
 });

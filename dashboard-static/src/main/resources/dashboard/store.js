@@ -9,6 +9,13 @@ const LONGEST_STEP_S = 60;
 /** A reminder that is so old was heeded or is no use any more. */
 const REMINDS_FOR_S = 600;
 
+/** What was reminded of in time for the set is of no use once it has come, or the pan is off the heat. */
+const OF_NO_USE = {
+  'at-gel-point': ['chill-plates'],
+  'past-gel-point': ['chill-plates', 'warm-jars', 'stir'],
+  'off-the-heat': ['chill-plates', 'warm-jars', 'stir'],
+};
+
 /** Nothing is known yet. */
 export function empty() {
   return { connection: 'connecting', heard: false, seq: 0, run: '', missed: [], climb: [], alarms: [], reminders: [] };
@@ -87,7 +94,8 @@ export function aside(state) {
 
 /** What the cook was reminded of of late, the newest first. */
 export function reminders(state) {
-  return state.reminders.filter((reminder) => (state.status?.t ?? 0) - reminder.t < REMINDS_FOR_S);
+  const { t = 0, stage } = state.status ?? {};
+  return state.reminders.filter((reminder) => t - reminder.t < REMINDS_FOR_S && !OF_NO_USE[stage]?.includes(reminder.reminder));
 }
 
 /** Whether what is shown of the pan is live. */

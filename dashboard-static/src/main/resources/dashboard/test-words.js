@@ -13,17 +13,17 @@ const WORTH_TESTING = ['test-window', 'at-gel-point', 'past-gel-point'];
 /** Somebody may test sooner, where a thermometer may be wrong: the page offers it quietly. */
 const MAY_TEST = ['simmering', 'rolling-boil'];
 
-/** What can be seen, in the order of the buttons. */
+/** What can be seen, in the order of the buttons: the plate's come first, for which the page keeps the time. */
 export const CHOICES = {
-  sheet: [
-    { seen: 'separate-drops', label: 'Separate drops' },
-    { seen: 'drops-join', label: 'Two drops join' },
-    { seen: 'sheets-off', label: 'It sheets off' },
-  ],
   plate: [
     { seen: 'runs', label: 'It runs' },
     { seen: 'thickens', label: 'It thickens' },
     { seen: 'wrinkles', label: 'It wrinkles' },
+  ],
+  sheet: [
+    { seen: 'separate-drops', label: 'Separate drops' },
+    { seen: 'drops-join', label: 'Two drops join' },
+    { seen: 'sheets-off', label: 'It sheets off' },
   ],
   verdict: [
     { seen: 'not-yet', label: 'Not yet' },
@@ -89,12 +89,12 @@ export function seenWords(test, unit, startedAtMs) {
   return `${label}${where} (${clock(test.beganT, startedAtMs)}).`;
 }
 
-/** Such as "The first test tells most at 99.9 °C, 4.0° above boiling water." */
+/** Such as "It tells most at 99.9 °C, 4.0° above boiling water." */
 function nextWords(tests, unit) {
   const first = tests.list.length === 0;
   const where = `${temperature(tests.nextC, unit)}, ${difference(tests.nextRiseC, unit)} above boiling water`;
   if (tests.nextInS !== null && tests.nextInS < 20) {
     return first ? 'Now is the moment for the first test.' : 'Now is the moment for the next test.';
   }
-  return `${first ? 'The first test tells most at' : 'The next test is at'} ${where}.`;
+  return `${first ? 'It tells most at' : 'The next test is at'} ${where}.`;
 }

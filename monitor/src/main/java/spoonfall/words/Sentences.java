@@ -17,8 +17,13 @@ final class Sentences {
             "Less sure than with a probe that speaks by itself. Stir the base now and then.";
     private static final String MORE_READINGS = "A reading every minute or two will tell. Stir the base now and then.";
 
-    private final CookSettings settings;
+    /** What falls faster than that climbs neither steadily nor slowly. */
+    private static final double FALLS_PER_MIN_C = -0.2;
 
+    /** So far below the boil of water, in °C, what comes off the heat has been let rest and is for the jars. */
+    private static final double RESTED_C = 10;
+
+    private final CookSettings settings;
     private final boolean byHand;
 
     Sentences(CookSettings settings, boolean byHand) {
@@ -62,7 +67,7 @@ final class Sentences {
                                 : "Nothing to do yet. If its sugar is in, stir until it has melted.");
             case SIMMERING -> new Saying("Simmering.", "", "When the sugar goes in, stir until it has melted.");
             case COMING_TO_THE_BOIL -> new Saying("Coming to the boil.", "", "Stir the base now and then.");
-            case ROLLING_BOIL -> boiling(expected, slow);
+            case ROLLING_BOIL -> boiling(status, expected, slow);
             case TEST_WINDOW ->
                 new Saying(
                         "Close to setting.",
@@ -74,11 +79,19 @@ final class Sentences {
                         "Take it off the heat and test the set.",
                         "Past here it turns bitter.");
             case PAST_GEL_POINT -> Saying.of("Past the setting point.", "Off the heat now, or it turns bitter.");
-            case OFF_THE_HEAT ->
-                status.wasClose()
-                        ? new Saying("Off the heat.", "", "Hot sugar sticks and burns: fill the jars with care.")
-                        : new Saying("Off the heat.", "It is not close to setting yet.", "Hot sugar sticks and burns.");
+            case OFF_THE_HEAT -> off(status);
         };
+    }
+
+    private Saying off(CookStatus status) {
+        if (!status.wasClose()) {
+            return new Saying(
+                    "Off the heat.", "It is not close to setting yet: put it back?", "Hot sugar sticks and burns.");
+        }
+        double restedC = settings.waterBoil().temperatureC() - RESTED_C;
+        return status.temperatureC().orElse(restedC) < restedC
+                ? new Saying("Off the heat.", "", "Hot sugar sticks and burns: fill the jars with care.")
+                : new Saying("Off the heat.", "Test the set.", "Then let it rest. Hot sugar sticks and burns.");
     }
 
     static boolean tellsMoreThanTheStage(AlarmName name) {
@@ -115,13 +128,16 @@ final class Sentences {
                 .orElse(Saying.of("Waiting for the probe.", ""));
     }
 
-    private Saying boiling(Optional<Expected> expected, boolean slow) {
+    private Saying boiling(CookStatus status, Optional<Expected> expected, boolean slow) {
+        if (status.ratePerMinC().orElse(0) < FALLS_PER_MIN_C) {
+            return new Saying("The reading falls.", "Is the pan off the heat?", "Stir the base now and then.");
+        }
         if (expected.isEmpty()) {
             String note = byHand ? MORE_READINGS : "Stir the base now and then.";
             return new Saying("Boiling.", "Too early to say when it will set.", note);
         }
         String note = expected.get().windowS() > 180
-                ? byHand ? LESS_SURE : "Nothing to do yet. Stir the base now and then."
+                ? byHand ? LESS_SURE : "Stir the base now and then."
                 : "Have the cold plates and a spoon to hand.";
         return new Saying(
                 slow ? "Climbing slowly." : "Climbing steadily.",

@@ -12,7 +12,6 @@ import spoonfall.cook.settest.SetTestsNow;
 
 /** What is said about set tests, where that is more to the point than what the stage says. */
 final class TestSayings {
-    private static final double BACK_S = 120;
     private static final double SOON_S = 30;
 
     private TestSayings() {}
@@ -50,7 +49,7 @@ final class TestSayings {
         }
         Stage stage = status.stage();
         Optional<SetTest.Seen> seen = tests.last().flatMap(SetTest::seen);
-        if (seen.isPresent() && status.t() - seen.get().t() < BACK_S && !stage.boiling()) {
+        if (seen.isPresent() && !stage.boiling()) {
             return Optional.of(new Saying(
                     "Not yet. Back on the heat.",
                     next(tests, nextAt, "The next test is") + ".",
@@ -61,7 +60,7 @@ final class TestSayings {
                 && nextAt.map(at -> at.t() - status.t()).orElse(0.0) > SOON_S;
         boolean between = seen.isPresent() && stage == Stage.ROLLING_BOIL;
         if (early || between) {
-            String what = early ? "The first test tells most" : "The next test is";
+            String what = early ? "Test the set: it tells most" : "The next test is";
             return Optional.of(new Saying(plain.state(), next(tests, nextAt, what) + ".", plain.note()));
         }
         return Optional.empty();

@@ -114,24 +114,24 @@ final class NeighboursTest {
     @Test
     void theReasons_haveNumbers() {
         assertThat(title(Scenario.STALL, 21, AlarmName.STALLED))
-                .matches("It is cooling: \\{diff:[0-9]+\\.[0-9]} down since \\{clock:[0-9]+}\\.");
+                .matches("It is cooling from \\{temp:[0-9]+\\.[0-9]}, since \\{clock:[0-9]+}\\.");
         assertThat(title(Scenario.SCORCH, 41, AlarmName.SCORCH_RISK))
                 .matches("The base may be catching: it climbs \\{diff:[0-9.]+} a minute; "
                         + "the water that leaves allows \\{diff:[0-9.]+}\\.");
         assertThat(title(Scenario.PAST, 51, AlarmName.PAST_GEL_POINT))
-                .matches("It is \\{diff:1\\.[0-3]} past the setting point\\.");
+                .matches("It is more than \\{diff:1\\.[0-3]} past the setting point\\.");
     }
 
     @Test
-    void aPanThatStandsStill_saysForHowLongNoWaterHasLeft() {
+    void aPanThatStandsStill_saysSinceWhenNoWaterHasLeft() {
         Standstill standstill = new Standstill();
         Signals last = Still.at(0, 100);
         for (int t = 0; t <= 600; t++) {
             last = Still.at(t, 100 + 0.004 * Math.min(t, 420));
             standstill.endSecond(last);
         }
-        assertThat(standstill.text(last, false, false).title()).isEqualTo("No water has left for 4 minutes.");
-        assertThat(standstill.text(last, false, false).act()).isEqualTo("Is a lid on, or the heat too low?");
+        assertThat(standstill.standingText(last).title()).matches("No water has left since \\{clock:3[78][0-9]}\\.");
+        assertThat(standstill.standingText(last).act()).isEqualTo("Is a lid on, or the heat too low?");
     }
 
     /** Signals of a pan that says nothing but its height. */

@@ -10,11 +10,16 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spoonfall.cook.AlarmName;
+import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Cooks;
+import spoonfall.cook.MadeCook;
+import spoonfall.cook.MadePan;
 import spoonfall.cook.Pace;
 import spoonfall.cook.Stage;
+import spoonfall.cook.TestWord;
 import spoonfall.cook.WaterBoil;
 import spoonfall.cook.WentIn;
 import spoonfall.cook.calm.HowLong;
@@ -26,6 +31,7 @@ import spoonfall.lab.varied.VariedCook;
 import spoonfall.log.TraceReplay;
 import spoonfall.probe.Quality;
 import spoonfall.probe.trace.Trace;
+import spoonfall.settest.TestAnswer;
 
 final class StorytellerTest {
     /** What was said at a time. */
@@ -72,7 +78,7 @@ final class StorytellerTest {
                         "Climbing steadily. Set tests in about a minute.",
                         "Close to setting. Test the set.",
                         "At the setting point. Take it off the heat and test the set.",
-                        "Off the heat.");
+                        "Off the heat. Test the set.");
     }
 
     @Test
@@ -93,7 +99,7 @@ final class StorytellerTest {
     @Test
     void trouble_isSaidFirst() {
         assertThat(sentences(story(Scenario.STALL)))
-                .contains("It is cooling: {diff:N.N} down since {clock:N}. Is the heat on?");
+                .contains("It is cooling from {temp:N.N}, since {clock:N}. Is the heat on?");
         assertThat(sentences(story(Scenario.SCORCH)))
                 .contains("The base may be catching: it climbs {diff:N.N} a minute and jumps about more than before; "
                         + "the water that leaves allows {diff:N.N}. "
@@ -101,13 +107,71 @@ final class StorytellerTest {
     }
 
     @Test
-    void aPanThatCoolsShortOfTheSet_isNotSentToTheJars() {
+    void aPanThatCoolsShortOfTheSet_isNotSentToTheTest() {
         List<Said> stall = story(Scenario.STALL);
-        assertThat(sentences(stall)).contains("Off the heat. It is not close to setting yet.");
+        assertThat(sentences(stall)).contains("Off the heat. It is not close to setting yet: put it back?");
         assertThat(stall)
-                .filteredOn(said -> said.outlook().saying().note().contains("fill the jars"))
+                .filteredOn(said -> (said.outlook().saying().state()
+                                + said.outlook().saying().act())
+                        .equals("Off the heat.Test the set."))
                 .isNotEmpty()
                 .allMatch(said -> said.t() > 1800); // the heat goes off half way up, and at the end
+    }
+
+    /** Who was never told of a set is sent to the test first, and to the jars once it has rested. */
+    @Test
+    void aPanThatComesOffAtTheSettingPoint_isTested_beforeItGoesIntoTheJars() {
+        double offC = MadePan.SETTINGS.gelPointC();
+        MadeCook cook = MadeCook.boiling(1520);
+        Telling story = new Telling(cook);
+        assertThat(story.cooling(100, offC))
+                .isEqualTo("Off the heat. Test the set. Then let it rest. Hot sugar sticks and burns.");
+        assertThat(story.cooling(300, offC))
+                .isEqualTo("Off the heat.  Hot sugar sticks and burns: fill the jars with care.");
+    }
+
+    @Test
+    void aPanThatWasNotSet_isToBePutBack_forAsLongAsItIsOff() {
+        MadeCook cook = MadeCook.boiling(1000).say(TestWord.begun("a", 90));
+        Telling story = new Telling(cook);
+        story.cooling(60, 103.1);
+        cook.say(TestWord.seen("a", TestAnswer.THICKENS));
+        assertThat(story.cooling(90, 103.1)).startsWith("Not yet. Back on the heat. The next test is at");
+        assertThat(story.cooling(240, 103.1))
+                .startsWith("It is cooling from {temp:103.2}, since {clock:")
+                .contains("The last test was not set: back on the heat?");
+        assertThat(cook.monitor().alarms())
+                .extracting(CookAlarm::name)
+                .doesNotContain(AlarmName.START_SET_TESTS, AlarmName.GEL_POINT);
+    }
+
+    @Test
+    void aPanThatFalls_isNotSaidToClimb() {
+        MadeCook cook = MadeCook.boiling(600);
+        Telling story = new Telling(cook);
+        assertThat(story.cooling(1, MadeCook.boilsC(600))).startsWith("Climbing steadily.");
+        assertThat(story.cooling(45, MadeCook.boilsC(600))).startsWith("The reading falls. Is the pan off the heat?");
+    }
+
+    /** What is told of a cook whose pan cools by 3 °C a minute. */
+    private static final class Telling {
+        private final MadeCook cook;
+        private final Storyteller teller = new Storyteller(Pace.BY_ITSELF);
+        private final double offT;
+
+        Telling(MadeCook cook) {
+            this.cook = cook;
+            offT = cook.status().t();
+            cook.monitor().foretell();
+        }
+
+        String cooling(int seconds, double offC) {
+            cook.watch(seconds, t -> offC - (t - offT) * 3 / 60);
+            CookMonitor monitor = cook.monitor();
+            Saying saying = teller.tell(monitor.status(), monitor.foretold(), monitor.alarms(), monitor.tests())
+                    .saying();
+            return saying.state() + " " + saying.act() + " " + saying.note();
+        }
     }
 
     @Test

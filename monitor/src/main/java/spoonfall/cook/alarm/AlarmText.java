@@ -6,10 +6,10 @@ import spoonfall.cook.CookSettings;
 import spoonfall.cook.Pace;
 import spoonfall.cook.Stage;
 import spoonfall.cook.Unrecorded;
-import spoonfall.cook.calm.Lasting;
 
 /**
- * What an alarm says. Marks such as <code>{temp:98.2}</code> stand for what is shown in the cook's own units.
+ * What an alarm says. It stands for minutes and must not grow untrue meanwhile: it says since when and from where, not for how
+ * long and how far. Marks such as <code>{temp:98.2}</code> stand for what is shown in the cook's own units.
  *
  * @param title one sentence: what is so
  * @param act one sentence: what to do
@@ -55,52 +55,66 @@ public record AlarmText(String title, String act) {
     /** It is {@code pastC} past the setting point, in °C. */
     public static AlarmText pastGelPoint(double pastC) {
         return new AlarmText(
-                mark("It is {diff:%.1f} past the setting point.", Math.max(0, pastC)),
+                mark("It is more than {diff:%.1f} past the setting point.", Math.max(0, pastC)),
                 "Off the heat now, or it turns bitter.");
     }
 
-    /** It has fallen by {@code byC} since {@code sinceT}, in the test window or short of it. */
-    public static AlarmText cooling(double byC, double sinceT, boolean inWindow) {
-        return new AlarmText(
-                String.format(Locale.ROOT, "It is cooling: {diff:%.1f} down since {clock:%.0f}.", byC, sinceT),
-                inWindow ? "Is it set, or should it be back on the heat?" : "Is the heat on?");
+    /** What is likely of a pan that cools, and asked. */
+    public enum Cooling {
+        /** It was not close to setting. */
+        HEAT_IS_OFF("Is the heat on?"),
+        /** It was in the test window. */
+        MAY_BE_SET("Is it set, or should it be back on the heat?"),
+        /** A test found it not set yet. */
+        WAS_NOT_SET("The last test was not set: back on the heat?");
+
+        private final String act;
+
+        Cooling(String act) {
+            this.act = act;
+        }
     }
 
-    /** It has stood at one height for {@code forS} seconds. */
-    public static AlarmText standingStill(double forS) {
+    /** It has been cooling since {@code sinceT}, from {@code fromC}. */
+    public static AlarmText cooling(double fromC, double sinceT, Cooling likely) {
         return new AlarmText(
-                "No water has left for " + Lasting.minutes(forS) + ".", "Is a lid on, or the heat too low?");
+                String.format(Locale.ROOT, "It is cooling from {temp:%.1f}, since {clock:%.0f}.", fromC, sinceT),
+                likely.act);
+    }
+
+    /** It has stood at one height since {@code sinceT}. */
+    public static AlarmText standingStill(double sinceT) {
+        return new AlarmText(
+                mark("No water has left since {clock:%.0f}.", sinceT), "Is a lid on, or the heat too low?");
     }
 
     /** The same {@code byC} short of the gel point, though that was called. */
-    public static AlarmText standingShort(double forS, double byC) {
+    public static AlarmText standingShort(double sinceT, double byC) {
         return new AlarmText(
                 String.format(
                         Locale.ROOT,
-                        "No water has left for %s, and it is {diff:%.1f} short of the setting point.",
-                        Lasting.minutes(forS),
+                        "No water has left since {clock:%.0f}, and it is {diff:%.1f} short of the setting point.",
+                        sinceT,
                         byC),
                 "If it has not set: is a lid on, or the heat too low?");
     }
 
-    /** Something cold went in {@code agoS} seconds ago; it is {@code shortC} below the boil and needs so much longer. */
-    public static AlarmText coldAndSlow(double agoS, double shortC, double untilBoilS) {
-        String act = String.format(
-                Locale.ROOT,
-                "At this pace it takes %s more for the last {diff:%.1f}: turn the heat up?",
-                Lasting.minutes(untilBoilS),
-                shortC);
-        return new AlarmText(stillNotBoiling(agoS), act);
-    }
-
-    /** The same where it warms no further. */
-    public static AlarmText coldAndNoWarmer(double agoS, double shortC) {
+    /** Something cold went in at {@code sinceT}; at its pace the pan boils again at {@code boilsT}. */
+    public static AlarmText coldAndSlow(double sinceT, double boilsT) {
         return new AlarmText(
-                stillNotBoiling(agoS), mark("It is {diff:%.1f} short and warms no further: turn the heat up?", shortC));
+                stillNotBoiling(sinceT),
+                mark("At this pace it takes until about {clock:%.0f}: turn the heat up?", boilsT));
     }
 
-    private static String stillNotBoiling(double agoS) {
-        return "Something cold went in " + Lasting.minutes(agoS) + " ago, and the pan still does not boil.";
+    /** The same of one that is {@code shortC} below the boil and warms no further. */
+    public static AlarmText coldAndNoWarmer(double sinceT, double shortC) {
+        return new AlarmText(
+                stillNotBoiling(sinceT),
+                mark("It is {diff:%.1f} short and warms no further: turn the heat up?", shortC));
+    }
+
+    private static String stillNotBoiling(double sinceT) {
+        return mark("Something cold went in at {clock:%.0f}, and the pan still does not boil.", sinceT);
     }
 
     /** It climbs by {@code perMinC} a minute where the water that leaves allows {@code allowedPerMinC}; {@code shakes} if it scatters more besides. */
@@ -126,18 +140,18 @@ public record AlarmText(String title, String act) {
                 "Check its cable, and watch the pan yourself.");
     }
 
-    /** The reading fell by {@code fallC} °C, as in the air. */
-    public static AlarmText probeOutOfPan(double fallC) {
+    /** The reading fell from {@code fromC} as no pan does, as in the air. */
+    public static AlarmText probeOutOfPan(double fromC) {
         return new AlarmText(
-                mark("The reading fell {diff:%.0f} in a few seconds.", fallC),
+                mark("The reading fell from {temp:%.1f} faster than a pan can cool.", fromC),
                 "Is the probe still in the pan? Or did something cold go in?");
     }
 
-    /** It has shown one value for {@code runS} seconds in a pan at {@code stage}. */
-    public static AlarmText probeStuck(double runS, Stage stage) {
+    /** It has shown one value since {@code sinceT} in a pan at {@code stage}. */
+    public static AlarmText probeStuck(double sinceT, Stage stage) {
         String pan = stage.boiling() ? "though the pan boils" : "though the pan is on its way";
-        String title =
-                String.format(Locale.ROOT, "The reading has stayed exactly the same for %.0f seconds, %s.", runS, pan);
+        String title = String.format(
+                Locale.ROOT, "The reading has stayed exactly the same since {clock:%.0f}, %s.", sinceT, pan);
         return new AlarmText(
                 title, "Is the heat on? Else unplug the thermometer and plug it in again, and watch the pan yourself.");
     }

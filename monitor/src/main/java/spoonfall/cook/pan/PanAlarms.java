@@ -126,6 +126,10 @@ public final class PanAlarms {
         watches.aim(aim);
         unseen.forget();
         soonestGelT.clear();
+        callsAreOver(t, events);
+    }
+
+    private void callsAreOver(double t, List<CookEvent> events) {
         for (AlarmName name : CALLS_TO_TEST) {
             board.over(t, name, events);
         }
@@ -180,6 +184,9 @@ public final class PanAlarms {
         Condition seen = windowUnseen ? Condition.UNDECIDED : watches.startSetTests(stage, now);
         Condition window = gelCalled() ? Condition.ABSENT : seen;
         board.update(t, AlarmName.START_SET_TESTS, window, AlarmText::startSetTests, events);
+        if (stage == Stage.OFF_THE_HEAT && !setTest) {
+            callsAreOver(t, events); // who took it off for longer than a test has heard them
+        }
         Condition stalled =
                 suspectStuck ? Condition.UNDECIDED : watches.stalled(stages, now, setTest, gelCalled(), forecaster);
         if (warmsAgain) {
@@ -204,9 +211,17 @@ public final class PanAlarms {
         if (cold.stalls()) {
             return cold.text(now);
         }
-        return gelCalled()
-                ? standstill.shortText(now, settings.gelPointC() - now.trendC())
-                : standstill.text(now, cooling, stages.reachedWindow());
+        if (gelCalled()) {
+            return standstill.shortText(now, settings.gelPointC() - now.trendC());
+        }
+        return cooling ? standstill.coolingText(now, likely()) : standstill.standingText(now);
+    }
+
+    private AlarmText.Cooling likely() {
+        if (tests.notYet()) {
+            return AlarmText.Cooling.WAS_NOT_SET;
+        }
+        return stages.reachedWindow() ? AlarmText.Cooling.MAY_BE_SET : AlarmText.Cooling.HEAT_IS_OFF;
     }
 
     /** Takes note of what is foreseen while the pan is seen: nothing, where it does not climb. */

@@ -248,9 +248,9 @@ final class OutOfPan {
         return least >= EVEN_PART * most && nowC > waterBoilC - COOLED_C;
     }
 
-    /** How far it fell, in °C; to be asked while it is out. */
-    double fallC() {
-        return fellFromC - lowestC;
+    /** Where it fell from, in °C; to be asked while it is out. */
+    double fromC() {
+        return fellFromC;
     }
 
     /** Whether it was something cold after all: it fell as a pan does, and warms already. */

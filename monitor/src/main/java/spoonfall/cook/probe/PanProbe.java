@@ -138,7 +138,7 @@ public final class PanProbe {
      */
     public Sight judge(double t, Stage stage, Signals now, double panC, boolean sugarMayGo, List<CookEvent> events) {
         Condition out = pace.shows() ? leaving.judge(t, stage, now, panC, sugarMayGo) : Condition.ABSENT;
-        board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(leaving.fallC()), events);
+        board.update(t, AlarmName.PROBE_OUT_OF_PAN, out, () -> AlarmText.probeOutOfPan(leaving.fromC()), events);
         boolean elsewhere = out == Condition.PRESENT || elsewhere();
         if (elsewhere || stuck()) {
             misledLately = true;

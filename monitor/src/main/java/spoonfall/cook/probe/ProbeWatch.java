@@ -203,7 +203,8 @@ public final class ProbeWatch {
             stillness.boils();
         }
         Condition stuck = Condition.when(pace.shows() && heardAt(t) && inThePan && stillness.stuck());
-        board.update(t, AlarmName.PROBE_STUCK, stuck, () -> AlarmText.probeStuck(stillness.runS(), regime), events);
+        board.update(
+                t, AlarmName.PROBE_STUCK, stuck, () -> AlarmText.probeStuck(stillness.runSinceT(), regime), events);
     }
 
     private void learnInterval(double t) {

@@ -167,10 +167,9 @@ public final class ColdAddition {
 
     /** What to say of a pan that comes back late. */
     public AlarmText text(Signals now) {
-        double forS = now.t() - fellT;
         boolean higher = higherC(now) >= Math.max(HIGHER_C, HIGHER_STEPS * now.knownStepC());
         return higher
-                ? AlarmText.coldAndSlow(forS, shortC(now), untilBoilS(now))
-                : AlarmText.coldAndNoWarmer(forS, shortC(now));
+                ? AlarmText.coldAndSlow(fellT, now.t() + untilBoilS(now))
+                : AlarmText.coldAndNoWarmer(fellT, shortC(now));
     }
 }

@@ -5,7 +5,7 @@ import spoonfall.cook.signal.Signals;
 import spoonfall.series.Slots;
 import spoonfall.series.Track;
 
-/** Remembers the way here, to say since when a pan that does not climb has stood still or cooled, and by how much. */
+/** Remembers the way here, to say since when a pan that does not climb has stood still or cooled, and from where. */
 public final class Standstill {
     private static final double KEEP_S = 1200;
     private static final double PEAK_S = 600;
@@ -31,25 +31,27 @@ public final class Standstill {
         }
     }
 
-    /** What to say of a pan that does not climb; {@code inWindow} whether it had come to the test window. */
-    public AlarmText text(Signals now, boolean cooling, boolean inWindow) {
-        if (cooling) {
-            double peakC =
-                    Math.max(now.trendC(), trend.highestSince(now.t() - PEAK_S).orElse(now.trendC()));
-            double sinceT = trend.latestAtLeast(peakC - tellC(now)).orElse(now.t());
-            return AlarmText.cooling(peakC - Math.min(now.levelC(), now.trendC()), sinceT, inWindow);
-        }
-        return AlarmText.standingStill(stoodForS(now));
+    /** What to say of a pan that cools. */
+    public AlarmText coolingText(Signals now, AlarmText.Cooling likely) {
+        double peakC =
+                Math.max(now.trendC(), trend.highestSince(now.t() - PEAK_S).orElse(now.trendC()));
+        double sinceT = trend.latestAtLeast(peakC - tellC(now)).orElse(now.t());
+        return AlarmText.cooling(peakC, sinceT, likely);
+    }
+
+    /** What to say of one that stands. */
+    public AlarmText standingText(Signals now) {
+        return AlarmText.standingStill(stoodSinceT(now));
     }
 
     /** What to say of one that stands {@code byC} short of the gel point that was called. */
     public AlarmText shortText(Signals now, double byC) {
-        return AlarmText.standingShort(stoodForS(now), byC);
+        return AlarmText.standingShort(stoodSinceT(now), byC);
     }
 
-    private double stoodForS(Signals now) {
+    private double stoodSinceT(Signals now) {
         double sinceT = trend.latestAtMost(now.trendC() - tellC(now)).orElse(now.t());
-        return Math.max(LEAST_S, now.t() - sinceT);
+        return Math.min(now.t() - LEAST_S, sinceT);
     }
 
     private static double tellC(Signals now) {

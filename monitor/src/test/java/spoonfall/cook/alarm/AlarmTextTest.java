@@ -11,6 +11,7 @@ import spoonfall.cook.Pace;
 import spoonfall.cook.Stage;
 import spoonfall.cook.Unrecorded;
 import spoonfall.cook.WaterBoil;
+import spoonfall.cook.alarm.AlarmText.Cooling;
 
 /** What the alarms say, with marks for what is shown in the cook's own units. */
 final class AlarmTextTest {
@@ -21,21 +22,34 @@ final class AlarmTextTest {
         assertThat(AlarmText.gelPoint(new CookSettings(WaterBoil.measured(100, 0), 4.44)))
                 .isEqualTo(new AlarmText(
                         "It has reached the setting point, {temp:104.4}.", "Take it off the heat and test the set."));
-        assertThat(AlarmText.pastGelPoint(1.04).title()).isEqualTo("It is {diff:1.0} past the setting point.");
-        assertThat(AlarmText.pastGelPoint(-0.3).title()).isEqualTo("It is {diff:0.0} past the setting point.");
+        assertThat(AlarmText.pastGelPoint(1.04).title())
+                .isEqualTo("It is more than {diff:1.0} past the setting point.");
+        assertThat(AlarmText.pastGelPoint(-0.3).title())
+                .isEqualTo("It is more than {diff:0.0} past the setting point.");
     }
 
     @Test
     void whatCools_isAskedForItsHeat_orWhetherItIsSet() {
-        assertThat(AlarmText.cooling(1.26, 900.4, false))
-                .isEqualTo(new AlarmText("It is cooling: {diff:1.3} down since {clock:900}.", "Is the heat on?"));
-        assertThat(AlarmText.cooling(1.26, 900, true).act()).isEqualTo("Is it set, or should it be back on the heat?");
+        assertThat(AlarmText.cooling(103.26, 900.4, Cooling.HEAT_IS_OFF))
+                .isEqualTo(new AlarmText("It is cooling from {temp:103.3}, since {clock:900}.", "Is the heat on?"));
+        assertThat(AlarmText.cooling(103, 900, Cooling.MAY_BE_SET).act())
+                .isEqualTo("Is it set, or should it be back on the heat?");
+        assertThat(AlarmText.cooling(103, 900, Cooling.WAS_NOT_SET).act())
+                .isEqualTo("The last test was not set: back on the heat?");
     }
 
-    @ParameterizedTest(name = "{0} s: {1}")
-    @CsvSource({"0, a minute", "60, a minute", "89, a minute", "90, 2 minutes", "240, 4 minutes"})
-    void whatStandsStill_hasDoneSoForMinutes(double forS, String minutes) {
-        assertThat(AlarmText.standingStill(forS).title()).isEqualTo("No water has left for " + minutes + ".");
+    @Test
+    void whatStandsStill_hasDoneSoSinceSomeTime() {
+        assertThat(AlarmText.standingStill(899.6).title()).isEqualTo("No water has left since {clock:900}.");
+    }
+
+    @Test
+    void whatSomethingColdWentInto_isSaidWithWhenItBoils_orByHowMuchItIsShort() {
+        String title = "Something cold went in at {clock:600}, and the pan still does not boil.";
+        assertThat(AlarmText.coldAndSlow(600, 1020))
+                .isEqualTo(new AlarmText(title, "At this pace it takes until about {clock:1020}: turn the heat up?"));
+        assertThat(AlarmText.coldAndNoWarmer(600, 5.52))
+                .isEqualTo(new AlarmText(title, "It is {diff:5.5} short and warms no further: turn the heat up?"));
     }
 
     @ParameterizedTest(name = "{0} allowed: {1}")
@@ -58,9 +72,9 @@ final class AlarmTextTest {
 
     @Test
     void aProbeOutOfThePan_fellInAFewSeconds() {
-        assertThat(AlarmText.probeOutOfPan(41.6))
+        assertThat(AlarmText.probeOutOfPan(101.64))
                 .isEqualTo(new AlarmText(
-                        "The reading fell {diff:42} in a few seconds.",
+                        "The reading fell from {temp:101.6} faster than a pan can cool.",
                         "Is the probe still in the pan? Or did something cold go in?"));
     }
 
@@ -68,7 +82,7 @@ final class AlarmTextTest {
     @CsvSource({"ROLLING_BOIL, though the pan boils", "WARMING, though the pan is on its way"})
     void aStuckProbe_staysTheSameWhereThePanMoves(Stage stage, String pan) {
         assertThat(AlarmText.probeStuck(61.2, stage).title())
-                .isEqualTo("The reading has stayed exactly the same for 61 seconds, " + pan + ".");
+                .isEqualTo("The reading has stayed exactly the same since {clock:61}, " + pan + ".");
     }
 
     @Test

@@ -158,10 +158,10 @@ final class PanWatchTest {
     }
 
     @Test
-    void ofAProbeInSteam_itIsSaidHowFarItFell_thoughThatIsAWhileAgo() {
+    void ofAProbeInSteam_itIsSaidWhereItFellFrom_thoughThatIsAWhileAgo() {
         MadeCook cook = MadeCook.boiling(600).watch(80, t -> 102.5 + 7 * Math.expm1((600 - t) / 3));
         assertThat(cook.alarm(AlarmName.PROBE_OUT_OF_PAN).title())
-                .isEqualTo("The reading fell {diff:7} in a few seconds.");
+                .isEqualTo("The reading fell from {temp:102.5} faster than a pan can cool.");
     }
 
     @Test

@@ -173,8 +173,8 @@ final class ColdAdditionTest {
         }
         assertThat(cold.text(MadeSignals.at(t - 1, 95.6)))
                 .isEqualTo(new AlarmText(
-                        "Something cold went in 2 minutes ago, and the pan still does not boil.",
-                        "At this pace it takes 8 minutes more for the last {diff:4.7}: turn the heat up?"));
+                        "Something cold went in at {clock:60}, and the pan still does not boil.",
+                        "At this pace it takes until about {clock:660}: turn the heat up?"));
     }
 
     @ParameterizedTest(name = "{0} °C higher, steps of {1} °C")
@@ -187,7 +187,7 @@ final class ColdAdditionTest {
         Signals at = MadeSignals.at(t - 1, 98 + higherC);
         Signals now =
                 new Signals(t - 1, 98 + higherC, 98, at.quick(), at.steady(), at.peakC(), at.earlierPeakC(), stepC);
-        assertThat(cold.text(now).title()).startsWith("Something cold went in 3 minutes ago");
+        assertThat(cold.text(now).title()).startsWith("Something cold went in at {clock:60},");
         assertThat(cold.text(now).act()).contains("warms no further");
     }
 

@@ -4,9 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import spoonfall.cook.MadeSignals;
+import spoonfall.cook.alarm.AlarmText;
 import spoonfall.cook.signal.Signals;
 
-/** What is said of a pan that does not climb: since when, and by how much. Its points lie five seconds apart. */
+/** What is said of a pan that does not climb: since when, and from where. Its points lie five seconds apart. */
 final class StandstillTest {
     private final Standstill standstill = new Standstill();
     private Signals now = MadeSignals.at(0, 0);
@@ -25,11 +26,14 @@ final class StandstillTest {
     }
 
     private String cooling() {
-        return standstill.text(now, true, false).title();
+        return standstill.coolingText(now, AlarmText.Cooling.HEAT_IS_OFF).title();
     }
 
-    private String standing() {
-        return standstill.text(now, false, false).title();
+    /** Since when it is said to stand. */
+    private double sinceT() {
+        String title = standstill.standingText(now).title();
+        assertThat(title).matches("No water has left since \\{clock:-?[0-9]+}\\.");
+        return Double.parseDouble(title.replaceAll("[^0-9-]", ""));
     }
 
     @Test
@@ -39,8 +43,8 @@ final class StandstillTest {
         // 0.15 °C below its height is no change yet: 115 s, the point before which is that of 115 s itself or of 110 s
         assertThat(cooling())
                 .isIn(
-                        "It is cooling: {diff:1.5} down since {clock:115}.",
-                        "It is cooling: {diff:1.5} down since {clock:110}.");
+                        "It is cooling from {temp:102.0}, since {clock:115}.",
+                        "It is cooling from {temp:102.0}, since {clock:110}.");
     }
 
     @Test
@@ -48,46 +52,36 @@ final class StandstillTest {
         stand(6, 104);
         stand(601, 102);
         move(51, 102, -0.02);
-        assertThat(cooling()).startsWith("It is cooling: {diff:1.0} down");
+        assertThat(cooling()).startsWith("It is cooling from {temp:102.0}");
         StandstillTest sooner = new StandstillTest();
         sooner.stand(6, 104);
         sooner.stand(540, 102);
         sooner.move(51, 102, -0.02);
-        assertThat(sooner.cooling()).startsWith("It is cooling: {diff:3.0} down since {clock:5}");
-    }
-
-    @Test
-    void howFarItFell_isToTheLowerOfItsLevelAndItsTrend() {
-        stand(100, 102);
-        now = MadeSignals.at(t, 100).withTrend(101);
-        assertThat(cooling()).startsWith("It is cooling: {diff:2.0} down");
-        now = MadeSignals.at(t, 101).withTrend(100);
-        assertThat(cooling()).startsWith("It is cooling: {diff:2.0} down");
+        assertThat(sooner.cooling()).startsWith("It is cooling from {temp:104.0}, since {clock:5}");
     }
 
     @Test
     void aPanThatStands_isToldSinceItWasLower() {
         stand(100, 101);
         stand(300, 102);
-        assertThat(standing()).isEqualTo("No water has left for 5 minutes.");
+        assertThat(sinceT()).isBetween(95.0, 100.0);
         stand(60, 102.1);
-        assertThat(standing()).isEqualTo("No water has left for 6 minutes.");
+        assertThat(sinceT()).isBetween(95.0, 100.0);
         stand(60, 102.2);
-        assertThat(standing()).isEqualTo("No water has left for 2 minutes.");
+        assertThat(sinceT()).isBetween(395.0, 430.0);
     }
 
     @Test
     void aStandstill_isSaidToHaveLastedAMinuteAndAHalfAtLeast() {
         stand(100, 101);
         stand(20, 102);
-        // 90 s, which are told as two minutes
-        assertThat(standing()).isEqualTo("No water has left for 2 minutes.");
+        assertThat(sinceT()).isEqualTo(119 - 90);
     }
 
     @Test
     void whoWasNeverLower_isToldOfTheLeastThatCanBeSeen() {
         stand(600, 102);
-        assertThat(standing()).isEqualTo("No water has left for 2 minutes.");
+        assertThat(sinceT()).isEqualTo(599 - 90);
     }
 
     @Test
@@ -96,7 +90,7 @@ final class StandstillTest {
         stand(300, 101.5);
         stand(120, 102);
         now = new Signals(now.t(), 102, 102, now.quick(), now.steady(), 102, 102, 0.6);
-        assertThat(standing()).isEqualTo("No water has left for 7 minutes.");
+        assertThat(sinceT()).isBetween(95.0, 100.0);
         assertThat(cooling()).contains("since {clock:" + 515 + "}");
     }
 
@@ -105,6 +99,6 @@ final class StandstillTest {
         stand(100, 101);
         stand(300, 102);
         standstill.restart();
-        assertThat(standing()).isEqualTo("No water has left for 2 minutes.");
+        assertThat(sinceT()).isEqualTo(399 - 90);
     }
 }
