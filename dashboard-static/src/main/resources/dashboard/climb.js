@@ -8,6 +8,9 @@ import { clock, difference, temperature } from './words.js';
 const STEPS_S = [60, 120, 300, 600, 900, 1800, 3600, 7200];
 const SAY_EVERY_MS = 15000;
 
+/** So wide are the widest words of the marks. */
+const LABEL_PX = 180;
+
 /** Draws into `element`; returns update(state, unit). */
 export function mountClimb(element, below) {
   let state = null;
@@ -101,13 +104,6 @@ export function mountClimb(element, below) {
     const aim = aimOf(state);
     const gelY = u.valToPos(aim.riseC * scale(), 'y', true);
     const windowY = u.valToPos((aim.windowFromC - aim.waterBoilC) * scale(), 'y', true);
-    const left = bbox.left + 8 * px;
-    text(ctx, `${aim.label} · ${temperature(aim.gelPointC, unit)}`, left, gelY - 7 * px, colours.ink, 'bold');
-    if (windowY - gelY > 18 * px) {
-      text(ctx, 'set tests', left, (gelY + windowY) / 2 + 5 * px, colours.soft, 'bold');
-    }
-    const base = bbox.top + bbox.height - 8 * px;
-    text(ctx, `water boils · ${temperature(state.basis.waterBoilC, unit)}`, left, base, colours.ink, 'bold');
     const now = u.valToPos(state.status.t, 'x', true);
     ctx.save();
     ctx.strokeStyle = colours.soft;
@@ -118,6 +114,13 @@ export function mountClimb(element, below) {
     ctx.lineTo(now, bbox.top + bbox.height);
     ctx.stroke();
     ctx.restore();
+    const left = (now - bbox.left < LABEL_PX * px ? Math.max(now, bbox.left) : bbox.left) + 8 * px; // no line through the words
+    text(ctx, `${aim.label} · ${temperature(aim.gelPointC, unit)}`, left, gelY - 7 * px, colours.ink, 'bold');
+    if (windowY - gelY > 18 * px) {
+      text(ctx, 'set tests', left, (gelY + windowY) / 2 + 5 * px, colours.soft, 'bold');
+    }
+    const base = bbox.top + bbox.height - 8 * px;
+    text(ctx, `water boils · ${temperature(state.basis.waterBoilC, unit)}`, left, base, colours.ink, 'bold');
     text(ctx, 'now', now, bbox.top + bbox.height + 19 * px, colours.ink, 'bold', 'center');
     drawPoints(u, now);
   }
