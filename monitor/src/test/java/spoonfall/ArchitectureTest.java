@@ -18,7 +18,7 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import spoonfall.estimate.warming.PanPrior;
 import spoonfall.kitchen.again.CookAgain;
-import spoonfall.kitchen.ask.Asked;
+import spoonfall.kitchen.ask.Questions;
 import spoonfall.kitchen.canner.Canner;
 import spoonfall.kitchen.clock.ClockWatch;
 import spoonfall.kitchen.cook.Words;
@@ -235,7 +235,7 @@ final class ArchitectureTest {
                             "spoonfall.kitchen.again")
                     .and(not(belongToAnyOf(Words.class, CookAgain.class)))
                     .or(belongToAnyOf(
-                            Asked.class,
+                            Questions.class,
                             ClockWatch.class,
                             Desks.class,
                             PlanDiary.class,
