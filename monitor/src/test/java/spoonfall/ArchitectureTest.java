@@ -12,13 +12,22 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.util.Formatter;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
 import spoonfall.estimate.warming.PanPrior;
 import spoonfall.kitchen.again.CookAgain;
-import spoonfall.kitchen.ask.Asked;
+import spoonfall.kitchen.ask.Questions;
 import spoonfall.kitchen.canner.Canner;
 import spoonfall.kitchen.clock.ClockWatch;
 import spoonfall.kitchen.cook.Words;
@@ -235,7 +244,7 @@ final class ArchitectureTest {
                             "spoonfall.kitchen.again")
                     .and(not(belongToAnyOf(Words.class, CookAgain.class)))
                     .or(belongToAnyOf(
-                            Asked.class,
+                            Questions.class,
                             ClockWatch.class,
                             Desks.class,
                             PlanDiary.class,
@@ -335,4 +344,24 @@ final class ArchitectureTest {
                     "spoonfall.log..",
                     "spoonfall.physics",
                     "spoonfall.alarm");
+
+    /**
+     * Half of the world writes a decimal comma, some of it other digits, and a Turkish i has no dot when it is large: whatever is
+     * made of numbers or names here is read by pages and files as well.
+     */
+    @ArchTest
+    static final ArchRule WORDS_ARE_THE_SAME_WHATEVER_THE_MACHINES_LOCALE = noClasses()
+            .should()
+            .accessTargetWhere(
+                    DescribedPredicate.describe("goes by the machine's locale", ArchitectureTest::goesByTheLocale));
+
+    /** What takes the machine's locale where it is given none. */
+    private static boolean goesByTheLocale(JavaAccess<?> access) {
+        return access.getTarget() instanceof AccessTarget.CodeUnitAccessTarget called
+                && Set.of("format", "formatted", "printf", "toLowerCase", "toUpperCase")
+                        .contains(called.getName())
+                && Stream.of(String.class, Formatter.class, PrintStream.class, PrintWriter.class)
+                        .anyMatch(called.getOwner()::isEquivalentTo)
+                && called.getRawParameterTypes().stream().noneMatch(type -> type.isEquivalentTo(Locale.class));
+    }
 }

@@ -35,7 +35,7 @@ public final class Afternoon {
     private final Map<String, Due> dues = new HashMap<>();
     private final List<Reminder> reminders = new ArrayList<>();
     private final Quiet quiet = new Quiet();
-    private PanWatch watch = new PanWatch();
+    private PanSight sight = new PanSight();
     private boolean isOff;
     private Progress progress;
     private long numbers;
@@ -65,7 +65,7 @@ public final class Afternoon {
         progress.advance(t);
         Optional<Step> after = progress.current();
         boolean lapsed = before.isPresent() && !before.map(Step::id).equals(after.map(Step::id));
-        status.ifPresent(pan -> watch.look(t, pan).forEach(this::note));
+        status.ifPresent(pan -> sight.look(t, pan).forEach(this::note));
         status.ifPresent(pan -> quiet.follow(t, pan.stage(), pan.forecast()));
         isOff = status.filter(pan -> pan.stage() == Stage.OFF_THE_HEAT).isPresent();
         if (lapsed) {
@@ -77,7 +77,7 @@ public final class Afternoon {
     /** A new cook has begun in the pan, as after a check of the thermometer: what the probe saw counts no more. */
     public void forgetThePan() {
         marks.removeIf(noted -> noted.mark() instanceof Mark.Seen);
-        watch = new PanWatch();
+        sight = new PanSight();
         again();
     }
 

@@ -1,5 +1,6 @@
 package spoonfall.book;
 
+import java.util.Locale;
 import java.util.OptionalInt;
 
 /** Words that somebody wrote: plain characters in one line, so that they do no harm wherever they are shown. */
@@ -21,8 +22,8 @@ public final class Wording {
                     what + " has at most " + longest + " characters, and that one has " + length);
         }
         unfit(line).ifPresent(point -> {
-            throw new IllegalArgumentException(
-                    "%s holds plain characters in one line, and U+%04X is none".formatted(what, point));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT, "%s holds plain characters in one line, and U+%04X is none", what, point));
         });
         return line;
     }

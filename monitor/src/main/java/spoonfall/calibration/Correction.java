@@ -1,6 +1,7 @@
 package spoonfall.calibration;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * How to make a thermometer's readings true: {@code true = shown + offset + slope * (shown - at)}. One point gives
@@ -22,9 +23,11 @@ public record Correction(List<Point> points) {
         }
         for (Point point : points) {
             if (Math.abs(point.correctionC()) > MOST_C) {
-                throw new IllegalArgumentException(
-                        "a thermometer that shows %.1f °C at %.1f °C is not out by a little: check its unit and its sensor"
-                                .formatted(point.shownC(), point.reference().temperatureC()));
+                throw new IllegalArgumentException(String.format(
+                        Locale.ROOT,
+                        "a thermometer that shows %.1f °C at %.1f °C is not out by a little: check its unit and its sensor",
+                        point.shownC(),
+                        point.reference().temperatureC()));
             }
         }
         if (points.size() == 2 && !(points.get(0).shownC() - points.get(1).shownC() >= LEAST_APART_C)) {

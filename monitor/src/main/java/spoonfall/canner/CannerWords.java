@@ -26,7 +26,7 @@ final class CannerWords {
             case BOIL_LOST ->
                 new Say(
                         steam(batch) ? "The steam fell off." : "The boil stopped.",
-                        "Bring it back: the whole %d minutes start again.".formatted(minutes),
+                        String.format(Locale.ROOT, "Bring it back: the whole %d minutes start again.", minutes),
                         shown(probe, batch) + "Heat to the highest setting, lid on. Never shorten a tested time.");
             case UNSURE ->
                 new Say(
@@ -39,19 +39,25 @@ final class CannerWords {
                 new Say(
                         "The steam fell off, and the water may not last.",
                         "Heat off. Let it cool, add fresh water, and begin again.",
-                        "A steam canner's water lasts 45 minutes in all; the whole %d minutes no longer fit. Steam burns: lift the"
-                                        .formatted(minutes)
+                        String.format(
+                                        Locale.ROOT,
+                                        "A steam canner's water lasts 45 minutes in all; the whole %d minutes no longer fit. Steam burns: lift the",
+                                        minutes)
                                 + " lid away from you.");
             case HEAT_OFF ->
                 new Say(
-                        "The time is up: %d minutes at the full %s."
-                                .formatted(minutes, steam(batch) ? "steam" : "boil"),
+                        String.format(
+                                Locale.ROOT,
+                                "The time is up: %d minutes at the full %s.",
+                                minutes,
+                                steam(batch) ? "steam" : "boil"),
                         "Heat off, lid off.",
                         "Tilt the lid away from you: steam burns. The jars stay in for five minutes.");
             case RESTING ->
                 new Say(
                         "Leave the jars in.",
-                        "Lift them out at {clock:%.0f}.".formatted(batch.sinceT() + CannerWatch.REST_S),
+                        String.format(
+                                Locale.ROOT, "Lift them out at {clock:%.0f}.", batch.sinceT() + CannerWatch.REST_S),
                         "");
             case LIFT_OUT ->
                 new Say(
@@ -66,27 +72,32 @@ final class CannerWords {
         if (steam(batch)) {
             return new Say(
                     "Waiting for steady steam.",
-                    "The %d minutes start when it streams out, 6 to 8 inches (15 to 20 cm) long.".formatted(minutes),
+                    String.format(
+                            Locale.ROOT,
+                            "The %d minutes start when it streams out, 6 to 8 inches (15 to 20 cm) long.",
+                            minutes),
                     shown(probe, batch)
                             + "From then on the canner stays shut. Steam burns: keep your hands out of it.");
         }
         return new Say(
                 "Waiting for the boil.",
-                "The %d minutes start at a full rolling boil.".formatted(minutes),
+                String.format(Locale.ROOT, "The %d minutes start at a full rolling boil.", minutes),
                 shown(probe, batch) + "Lid on, and at least 1 inch (2.5 cm) of water over the jars.");
     }
 
     private static Say processing(CannerBatch batch, CannerProbe probe) {
         String keep = steam(batch) ? "Keep the steam up, and the canner shut" : "Keep the boil up, and the lid on";
-        String act = "%s, until {clock:%.0f}.".formatted(keep, batch.dueT());
+        String act = String.format(Locale.ROOT, "%s, until {clock:%.0f}.", keep, batch.dueT());
         String again = batch.run().restarts() == 0 ? "" : "The whole time started again. ";
         String away =
                 batch.run().awayS() > 0 ? "At its end you are asked whether it boiled: " + away(batch) + ". " : "";
         String watch = switch (probe.state()) {
             case READING -> shown(probe, batch);
             case SILENT ->
-                "No word from the canner's thermometer since {clock:%.0f}. Look whether it boils."
-                        .formatted(probe.heardT());
+                String.format(
+                        Locale.ROOT,
+                        "No word from the canner's thermometer since {clock:%.0f}. Look whether it boils.",
+                        probe.heardT());
             case ODD -> shown(probe, batch) + "Look whether it boils.";
             case NONE, SET_ASIDE -> "Nobody but you watches it: if it stops, say so, and the time starts again.";
         };
@@ -131,7 +142,7 @@ final class CannerWords {
                         ? new Say("The steam canner may run dry.", "Heat off. Let it cool, and add fresh water.", "")
                         : new Say(
                                 steam(batch) ? "The steam in the canner fell off." : "The canner stopped boiling.",
-                                "Bring it back: the whole %d minutes start again.".formatted(minutes),
+                                String.format(Locale.ROOT, "Bring it back: the whole %d minutes start again.", minutes),
                                 "");
             case PROCESSED ->
                 batch.phase() == CannerPhase.UNSURE

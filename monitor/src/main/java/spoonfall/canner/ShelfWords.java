@@ -2,6 +2,7 @@ package spoonfall.canner;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What is said of jars that came out of the canner. */
@@ -21,8 +22,10 @@ final class ShelfWords {
         if (cooling.isPresent()) {
             return new Say(
                     "The jars are cooling.",
-                    "Leave them alone until {clock:%.0f}."
-                            .formatted(cooling.get().checkT()),
+                    String.format(
+                            Locale.ROOT,
+                            "Leave them alone until {clock:%.0f}.",
+                            cooling.get().checkT()),
                     "12 to 24 hours, where no draught reaches them. Do not tighten the bands, and do not press the lids.");
         }
         if (!shelf.isEmpty()) {
@@ -43,14 +46,19 @@ final class ShelfWords {
     static String text(ShelfLoad load, double now) {
         return switch (load.phase(now)) {
             case COOLING ->
-                "Leave %s alone until {clock:%.0f}."
-                        .formatted(count(load.seals().size(), "jar"), load.checkT());
+                String.format(
+                        Locale.ROOT,
+                        "Leave %s alone until {clock:%.0f}.",
+                        count(load.seals().size(), "jar"),
+                        load.checkT());
             case SEAL_CHECK -> {
                 boolean late = now >= load.reprocessUntilT();
                 yield late
                         ? "Check each lid now. " + LATE
-                        : "Check each lid. What did not seal can be processed again until {clock:%.0f}."
-                                .formatted(load.reprocessUntilT());
+                        : String.format(
+                                Locale.ROOT,
+                                "Check each lid. What did not seal can be processed again until {clock:%.0f}.",
+                                load.reprocessUntilT());
             }
             case DONE -> done(load, now);
         };
@@ -76,9 +84,11 @@ final class ShelfWords {
             return which + LATE;
         }
         return which
-                + ("Refrigerate what did not seal and use it soon, or process it again by {clock:%.0f}: reheated, in a clean hot"
-                                + " jar, with a new lid, for the whole time.")
-                        .formatted(load.reprocessUntilT());
+                + String.format(
+                        Locale.ROOT,
+                        "Refrigerate what did not seal and use it soon, or process it again by {clock:%.0f}: reheated, in a clean hot"
+                                + " jar, with a new lid, for the whole time.",
+                        load.reprocessUntilT());
     }
 
     private static String count(int count, String noun) {

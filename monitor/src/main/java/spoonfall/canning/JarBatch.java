@@ -1,5 +1,6 @@
 package spoonfall.canning;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -39,7 +40,7 @@ public record JarBatch(
     private static void within(String what, double value, double least, double most, String example) {
         if (!(value >= least && value <= most)) {
             throw new IllegalArgumentException(
-                    "%s must be %.0f to %.0f%s, not %s".formatted(what, least, most, example, value));
+                    String.format(Locale.ROOT, "%s must be %.0f to %.0f%s, not %s", what, least, most, example, value));
         }
     }
 }

@@ -68,15 +68,20 @@ public final class ProcessingTables {
         int published = publishedMinutes(row, batch.sterilised());
         Optional<Integer> recipe = batch.recipe().map(time -> (int) Math.ceil(time.minutes()));
         if (batch.recipe().filter(time -> mustGrow(time, row)).isPresent()) {
-            return none("The recipe's %d min is for a lower place, where water boils hotter, and no table says how much"
-                            .formatted(recipe.orElseThrow())
+            return none(String.format(
+                            Locale.ROOT,
+                            "The recipe's %d min is for a lower place, where water boils hotter, and no table says how much",
+                            recipe.orElseThrow())
                     + " longer it must be at " + elevation(batch.elevationM()) + ".");
         }
         int minutes = Math.max(published, recipe.orElse(0));
         if (batch.canner() == CannerKind.STEAM && minutes > MOST_STEAM_MINUTES) {
-            return none(("The time is %d min, and an atmospheric steam canner holds water for %d min at most, elevation"
-                            + " included; use a boiling-water canner.")
-                    .formatted(minutes, MOST_STEAM_MINUTES));
+            return none(String.format(
+                    Locale.ROOT,
+                    "The time is %d min, and an atmospheric steam canner holds water for %d min at most, elevation"
+                            + " included; use a boiling-water canner.",
+                    minutes,
+                    MOST_STEAM_MINUTES));
         }
         return new ProcessingAnswer.Time(
                 minutes,
@@ -101,23 +106,28 @@ public final class ProcessingTables {
 
     private static List<String> reasons(JarBatch batch, Row row, int published, Optional<Integer> recipe) {
         List<String> reasons = new ArrayList<>();
-        reasons.add("%s in %s, filled hot: %d min in %s %s; your kitchen is at %s."
-                .formatted(
-                        batch.food().title(),
-                        batch.jar().words(),
-                        row.minutes(),
-                        batch.canner().medium(),
-                        row.where(),
-                        elevation(batch.elevationM())));
+        reasons.add(String.format(
+                Locale.ROOT,
+                "%s in %s, filled hot: %d min in %s %s; your kitchen is at %s.",
+                batch.food().title(),
+                batch.jar().words(),
+                row.minutes(),
+                batch.canner().medium(),
+                row.where(),
+                elevation(batch.elevationM())));
         if (published > row.minutes()) {
             reasons.add("The 5 min are for jars that were sterilised; clean, hot jars that were not need 10 min.");
         } else if (!batch.sterilised()) {
-            reasons.add("%d min sterilise the jars too, so they need only be clean and hot.".formatted(published));
+            reasons.add(String.format(
+                    Locale.ROOT, "%d min sterilise the jars too, so they need only be clean and hot.", published));
         }
         recipe.ifPresent(own -> {
             if (own > published) {
-                reasons.add("The recipe's own tested time of %d min is longer than the table's %d min, so it counts."
-                        .formatted(own, published));
+                reasons.add(String.format(
+                        Locale.ROOT,
+                        "The recipe's own tested time of %d min is longer than the table's %d min, so it counts.",
+                        own,
+                        published));
                 if (batch.recipe()
                         .filter(time -> time.forElevationM().isEmpty())
                         .isPresent()) {
@@ -126,8 +136,11 @@ public final class ProcessingTables {
                                     + " be longer here: ask the recipe's source.");
                 }
             } else {
-                reasons.add("The recipe's own tested time of %d min is no longer, so the table's %d min count."
-                        .formatted(own, published));
+                reasons.add(String.format(
+                        Locale.ROOT,
+                        "The recipe's own tested time of %d min is no longer, so the table's %d min count.",
+                        own,
+                        published));
             }
         });
         return reasons;

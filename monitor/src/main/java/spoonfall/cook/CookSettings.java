@@ -1,5 +1,6 @@
 package spoonfall.cook;
 
+import java.util.Locale;
 import spoonfall.physics.GelPoint;
 
 /**
@@ -19,11 +20,12 @@ public record CookSettings(WaterBoil waterBoil, double riseC, double windowC) {
     /** Validates the rise and the window. */
     public CookSettings {
         if (!(riseC >= LEAST_RISE_C && riseC <= MOST_RISE_C)) {
-            throw new IllegalArgumentException(
-                    "the rise above boiling water must be 1 to 15 °C (2 to 27 °F), not %.1f °C".formatted(riseC));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT, "the rise above boiling water must be 1 to 15 °C (2 to 27 °F), not %.1f °C", riseC));
         }
         if (!(windowC > 0 && windowC <= MOST_RISE_C)) {
-            throw new IllegalArgumentException("set tests cannot begin %.1f °C below the set".formatted(windowC));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "set tests cannot begin %.1f °C below the set", windowC));
         }
     }
 

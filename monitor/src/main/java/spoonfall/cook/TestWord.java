@@ -1,5 +1,6 @@
 package spoonfall.cook;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import spoonfall.settest.TestAnswer;
@@ -42,7 +43,8 @@ public record TestWord(Says says, String id, double plateS, Optional<TestAnswer>
             throw new IllegalArgumentException("a test's id is 1 to 40 letters, digits and hyphens");
         }
         if (!(plateS >= SHORTEST_PLATE_S && plateS <= LONGEST_PLATE_S)) {
-            throw new IllegalArgumentException("a plate stands for 60 to 120 seconds, not %.0f".formatted(plateS));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "a plate stands for 60 to 120 seconds, not %.0f", plateS));
         }
         if (answer.isPresent() != (says == Says.SEEN)) {
             throw new IllegalArgumentException("an answer belongs to what was seen, and to nothing else");

@@ -1,5 +1,6 @@
 package spoonfall.cook;
 
+import java.util.Locale;
 import java.util.OptionalDouble;
 import spoonfall.physics.Air;
 import spoonfall.physics.Water;
@@ -68,12 +69,19 @@ public record WaterBoil(double temperatureC, double pressurePa, From from, Strin
     /** The water boil at {@code elevationM} metres above sea level in the standard atmosphere (ISO 2533). */
     public static WaterBoil atElevation(double elevationM) {
         return at(
-                Air.pressurePa(elevationM), From.ELEVATION, "%,.0f m above sea level".formatted(elevationM), WEATHER_C);
+                Air.pressurePa(elevationM),
+                From.ELEVATION,
+                String.format(Locale.ROOT, "%,.0f m above sea level", elevationM),
+                WEATHER_C);
     }
 
     /** The water boil at {@code pressurePa}, the pressure at the kitchen itself (not reduced to sea level). */
     public static WaterBoil atPressure(double pressurePa) {
-        return at(pressurePa, From.PRESSURE, "%,.0f hPa on the barometer".formatted(pressurePa / 100), BAROMETER_C);
+        return at(
+                pressurePa,
+                From.PRESSURE,
+                String.format(Locale.ROOT, "%,.0f hPa on the barometer", pressurePa / 100),
+                BAROMETER_C);
     }
 
     /**
@@ -82,7 +90,8 @@ public record WaterBoil(double temperatureC, double pressurePa, From from, Strin
      */
     public static WaterBoil atSeaLevelPressure(double seaLevelPa, double elevationM) {
         double pressurePa = seaLevelPa * Air.pressurePa(elevationM) / Air.SEA_LEVEL_PA;
-        String detail = "a report of %,.0f hPa at sea level, at %,.0f m".formatted(seaLevelPa / 100, elevationM);
+        String detail = String.format(
+                Locale.ROOT, "a report of %,.0f hPa at sea level, at %,.0f m", seaLevelPa / 100, elevationM);
         return at(pressurePa, From.SEA_LEVEL_PRESSURE, detail, REPORT_C);
     }
 
@@ -95,9 +104,10 @@ public record WaterBoil(double temperatureC, double pressurePa, From from, Strin
      */
     public static WaterBoil measured(double temperatureC, double plateauDoubtC) {
         if (!(temperatureC >= LEAST_MEASURED_C && temperatureC <= MOST_MEASURED_C)) {
-            throw new IllegalArgumentException(
-                    "water does not boil at %.1f °C in any kitchen; it must be 75 to 105 °C (167 to 221 °F)"
-                            .formatted(temperatureC));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "water does not boil at %.1f °C in any kitchen; it must be 75 to 105 °C (167 to 221 °F)",
+                    temperatureC));
         }
         return new WaterBoil(
                 temperatureC,

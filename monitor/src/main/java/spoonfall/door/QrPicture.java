@@ -4,6 +4,7 @@ import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
+import java.util.Locale;
 
 /** A text as a QR code (ISO/IEC 18004), for a page and for a terminal. */
 public final class QrPicture {
@@ -48,7 +49,7 @@ public final class QrPicture {
                     x++;
                 }
                 if (x > from) {
-                    path.append("M%d %dh%dv1H%dz".formatted(from, y, x - from, from));
+                    path.append(String.format(Locale.ROOT, "M%d %dh%dv1H%dz", from, y, x - from, from));
                 }
             }
         }

@@ -1,6 +1,7 @@
 package spoonfall.food;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -59,8 +60,8 @@ public record Food(
 
     private static void within(String name, String what, OptionalDouble value, double low, double high) {
         if (value.isPresent() && !(value.getAsDouble() >= low && value.getAsDouble() <= high)) {
-            throw new IllegalArgumentException(
-                    "%s: %s must be %s to %s, not %s".formatted(name, what, low, high, value.getAsDouble()));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT, "%s: %s must be %s to %s, not %s", name, what, low, high, value.getAsDouble()));
         }
     }
 

@@ -1,6 +1,7 @@
 package spoonfall.log;
 
 import java.time.Instant;
+import java.util.Locale;
 import spoonfall.book.Wording;
 
 /**
@@ -50,7 +51,7 @@ public record CookNote(String key, long atMillis, Instant writtenAt, String text
         }
         Wording.unfit(line).ifPresent(point -> {
             throw new IllegalArgumentException(
-                    "a note holds plain characters only, and U+%04X is none".formatted(point) + TRY);
+                    String.format(Locale.ROOT, "a note holds plain characters only, and U+%04X is none", point) + TRY);
         });
         return line;
     }

@@ -3,6 +3,7 @@ package spoonfall.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Predicate;
 import spoonfall.food.Food;
 import spoonfall.food.FoodKind;
@@ -63,25 +64,33 @@ final class Guidance {
         if (panL < plan.panL()) {
             said.add(Advice.warning(
                     "pan-too-small",
-                    "The foam climbs: this wants a pan of %.1f L, four times what goes in, and yours holds %.1f L. Make it in %d batches."
-                            .formatted(plan.panL(), panL, (int) Math.ceil(plan.panL() / panL)),
+                    String.format(
+                            Locale.ROOT,
+                            "The foam climbs: this wants a pan of %.1f L, four times what goes in, and yours holds %.1f L. Make it in %d batches.",
+                            plan.panL(),
+                            panL,
+                            (int) Math.ceil(plan.panL() / panL)),
                     "University of Wisconsin Extension"));
         }
         double finishedL = plan.jars().middle() * plan.setup().jar().litres();
         if (finishedL > LARGE_L) {
             said.add(Advice.warning(
                     "batch-too-big",
-                    ("This makes %.1f L at once. Make one batch at a time: larger ones boil longer, and often stay soft. A fit size is up to "
-                                    + "8 cups (1.9 L).")
-                            .formatted(finishedL),
+                    String.format(
+                            Locale.ROOT,
+                            "This makes %.1f L at once. Make one batch at a time: larger ones boil longer, and often stay soft. A fit size is up to "
+                                    + "8 cups (1.9 L).",
+                            finishedL),
                     USDA + "; 8 cups is its limit for recooking"));
         }
         plan.boilMinutes()
                 .filter(minutes -> minutes.middle() > LONG_MIN)
                 .ifPresent(minutes -> said.add(Advice.warning(
                         "long-boil",
-                        "It boils for about %.0f minutes. Long boiling breaks pectin down and darkens the preserve: take a smaller batch, a wider pan or less water."
-                                .formatted(minutes.middle()),
+                        String.format(
+                                Locale.ROOT,
+                                "It boils for about %.0f minutes. Long boiling breaks pectin down and darkens the preserve: take a smaller batch, a wider pan or less water.",
+                                minutes.middle()),
                         USDA + "; that half an hour is long is common practice, no source")));
         if (plan.setup().hob().isEmpty()) {
             said.add(Advice.note(
@@ -136,16 +145,20 @@ final class Guidance {
             said.add(
                     Advice.warning(
                             "sugar-low",
-                            ("There are %.0f g of sugar to 100 g of fruit. Usual are 60 g or more: with less it boils longer, and keeps less well once opened. Never cut the "
-                                            + "sugar of a tested recipe.")
-                                    .formatted(100 * ratio),
+                            String.format(
+                                    Locale.ROOT,
+                                    "There are %.0f g of sugar to 100 g of fruit. Usual are 60 g or more: with less it boils longer, and keeps less well once opened. Never cut the "
+                                            + "sugar of a tested recipe.",
+                                    100 * ratio),
                             USDA
                                     + " and Michigan State University Extension; the ratio (3/4 to 1 cup to a cup of juice) is from memory"));
         } else if (ratio > MUCH_SUGAR) {
             said.add(Advice.note(
                     "sugar-high",
-                    "There are %.0f g of sugar to 100 g of fruit, more than the 122 g of a jam that is sold in the United States. It may crystallise."
-                            .formatted(100 * ratio),
+                    String.format(
+                            Locale.ROOT,
+                            "There are %.0f g of sugar to 100 g of fruit, more than the 122 g of a jam that is sold in the United States. It may crystallise.",
+                            100 * ratio),
                     "21 CFR 150.160 (45 parts of fruit to 55 of sugar; from memory)"));
         }
     }
@@ -162,17 +175,24 @@ final class Guidance {
         if (ph > ACID_PH) {
             said.add(Advice.warning(
                     "not-acid",
-                    "At pH %.1f this is no acid food: it is not safe to can like jam. Ask your local food-safety authority or extension service."
-                            .formatted(ph),
+                    String.format(
+                            Locale.ROOT,
+                            "At pH %.1f this is no acid food: it is not safe to can like jam. Ask your local food-safety authority or extension service.",
+                            ph),
                     USDA));
         } else if (ph > HIGHEST_PH) {
             said.add(Advice.warning(
                     "ph-high",
-                    "At pH %.1f it sets badly: a set wants 2.8 to 3.4. Use a tested recipe, which says how much acid to add."
-                            .formatted(ph),
+                    String.format(
+                            Locale.ROOT,
+                            "At pH %.1f it sets badly: a set wants 2.8 to 3.4. Use a tested recipe, which says how much acid to add.",
+                            ph),
                     EASY));
         } else if (ph < LOWEST_PH) {
-            said.add(Advice.warning("ph-low", "At pH %.1f the set may weep: it wants 2.8 to 3.4.".formatted(ph), EASY));
+            said.add(Advice.warning(
+                    "ph-low",
+                    String.format(Locale.ROOT, "At pH %.1f the set may weep: it wants 2.8 to 3.4.", ph),
+                    EASY));
         }
     }
 

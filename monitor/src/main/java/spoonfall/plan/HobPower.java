@@ -41,7 +41,8 @@ public record HobPower(double kW, double relativeDoubt, From from) {
     /** Refuses what is no hob. */
     public HobPower {
         if (!(kW >= 0.05 && kW <= 20)) {
-            throw new IllegalArgumentException("what heats a pan is 0.05 to 20 kW, not %.3f kW".formatted(kW));
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "what heats a pan is 0.05 to 20 kW, not %.3f kW", kW));
         }
         if (!(relativeDoubt >= 0 && relativeDoubt <= 2)) {
             throw new IllegalArgumentException(

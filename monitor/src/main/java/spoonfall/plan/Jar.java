@@ -35,7 +35,7 @@ public record Jar(String name, double litres) {
         }
         try {
             double litres = Quantities.volumeL(text);
-            return new Jar("%.0f mL".formatted(litres * 1000), litres);
+            return new Jar(String.format(Locale.ROOT, "%.0f mL", litres * 1000), litres);
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(
                     "jar \"" + text

@@ -1,5 +1,6 @@
 package spoonfall.plan;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -25,8 +26,10 @@ public record PlanSetup(
     /** Refuses what no preserve is cooked to. */
     public PlanSetup {
         if (!(riseC >= 1 && riseC <= 12)) {
-            throw new IllegalArgumentException(
-                    "a preserve sets 1 to 12 °C above boiling water, usually 4.4 (8 °F), not %.1f".formatted(riseC));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "a preserve sets 1 to 12 °C above boiling water, usually 4.4 (8 °F), not %.1f",
+                    riseC));
         }
         if (ph.isPresent() && !(ph.getAsDouble() >= 1 && ph.getAsDouble() <= 7)) {
             throw new IllegalArgumentException("pH must be 1 to 7, such as 3.2, not " + ph.getAsDouble());

@@ -2,6 +2,7 @@ package spoonfall.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import spoonfall.food.Amount;
 
 /**
@@ -35,11 +36,16 @@ public record Scaling(double factor, BatchPlan once, BatchPlan scaled, List<Stri
         List<String> notes = new ArrayList<>();
         once.boilMinutes()
                 .ifPresent(before -> scaled.boilMinutes()
-                        .ifPresent(after -> notes.add(
-                                "The hob does not grow: it drives off the same water a minute, so the boil takes about %.0f instead of %.0f minutes."
-                                        .formatted(after.middle(), before.middle()))));
-        notes.add("The pan does not grow either: this wants %.1f L instead of %.1f L."
-                .formatted(scaled.panL(), once.panL()));
+                        .ifPresent(after -> notes.add(String.format(
+                                Locale.ROOT,
+                                "The hob does not grow: it drives off the same water a minute, so the boil takes about %.0f instead of %.0f minutes.",
+                                after.middle(),
+                                before.middle()))));
+        notes.add(String.format(
+                Locale.ROOT,
+                "The pan does not grow either: this wants %.1f L instead of %.1f L.",
+                scaled.panL(),
+                once.panL()));
         notes.add(
                 "Water leaves through the surface and by the hob's heat, not by the kilogram: never take a recipe's boiling time for another size.");
         if (factor > 1) {

@@ -1,5 +1,7 @@
 package spoonfall.plan;
 
+import java.util.Locale;
+
 /** What a batch filled, beside what was planned. */
 public final class Yield {
     /** Who fills whole jars may be almost one off. */
@@ -15,8 +17,14 @@ public final class Yield {
      * @param filled how many were
      */
     public static String words(Range planned, String many, int filled) {
-        String beside = "You filled %d; %.1f %s were planned (%.1f to %.1f)."
-                .formatted(filled, planned.middle(), many, planned.low(), planned.high());
+        String beside = String.format(
+                Locale.ROOT,
+                "You filled %d; %.1f %s were planned (%.1f to %.1f).",
+                filled,
+                planned.middle(),
+                many,
+                planned.low(),
+                planned.high());
         if (filled > planned.high() + PART_OF_A_JAR) {
             return beside + " That is more than planned: it was taken off thinner, or more went in than was written.";
         }

@@ -64,11 +64,6 @@ public final class SetTestPlan {
         return nextRiseC;
     }
 
-    /** The mean of the rise at which it is believed to set, in °C. */
-    public double meanRiseC() {
-        return belief.meanC();
-    }
-
     /** How many tests it has learnt from. */
     public int tests() {
         return tests;

@@ -82,13 +82,4 @@ final class SettingRise {
         }
         return firstC + (SIZE - 1) * STEP_C;
     }
-
-    /** The mean of the rise at which it sets, in °C. */
-    double meanC() {
-        double sum = 0;
-        for (int i = 0; i < SIZE; i++) {
-            sum += weights[i] * (firstC + i * STEP_C);
-        }
-        return sum;
-    }
 }

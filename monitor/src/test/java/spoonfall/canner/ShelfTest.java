@@ -3,14 +3,18 @@ package spoonfall.canner;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.canning.CannerKind;
 
 /** Three jars that came out of the canner: 12 hours of cooling, then lid by lid; 24 hours for what did not seal. */
 final class ShelfTest {
     private static final double HOUR_S = 3600;
+    private static final String CLOCK = "\\{clock:[0-9.]+\\}";
 
     private final ToldCanner told = ToldCanner.boilingWater();
     private int taps;
@@ -63,6 +67,28 @@ final class ShelfTest {
         assertThatThrownBy(() -> seal(4, Seal.SEALED)).hasMessageContaining("jars 1 to 3, and no jar 4");
         assertThatThrownBy(() -> told.watch.seal(told.t(), "x", 7, 1, Seal.SEALED))
                 .hasMessageContaining("no load 7");
+    }
+
+    /** The page looks for these figures and shows the time of day in their place. */
+    @ParameterizedTest
+    @ValueSource(strings = {"de-DE", "ar-EG", "fa-IR", "mr-IN"})
+    void untilWhen_isSaidInPlainFigures_whateverTheMachinesLocale(String locale) {
+        Locale machines = Locale.getDefault();
+        Locale.setDefault(Locale.forLanguageTag(locale));
+        try {
+            assertThat(shelf().text()).containsPattern(CLOCK);
+            told.leaps(13 * HOUR_S);
+            assertThat(shelf().text()).contains("processed again until").containsPattern(CLOCK);
+            seal(1, Seal.UNSEALED);
+            seal(2, Seal.SEALED);
+            seal(3, Seal.SEALED);
+            assertThat(shelf().text()).contains("process it again by").containsPattern(CLOCK);
+            told.watch.load(told.t(), "second", ToldCanner.load(CannerKind.BOILING_WATER, 4, Optional.empty()));
+            told.tap(CannerTap.BOILS);
+            assertThat(told.view().say().act()).contains("until").containsPattern(CLOCK);
+        } finally {
+            Locale.setDefault(machines);
+        }
     }
 
     @Test

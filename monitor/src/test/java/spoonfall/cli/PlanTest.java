@@ -11,6 +11,8 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -97,6 +99,30 @@ final class PlanTest {
         Path other = Files.writeString(folder.resolve("other.csv"), table.replace("bitter", "sweet"));
         assertThat(run("--foods", other.toString(), "--foods-known")).isZero();
         assertThat(out.toString()).contains("hollin bank sweet", "our own tree", "SR28 NDB 09200 (FDC 169097)");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de-DE", "ar-EG", "fa-IR", "mr-IN"})
+    void aPlan_isTheSame_whateverTheMachinesLocale(String locale) {
+        String usual = printed(Locale.ROOT);
+        assertThat(usual).contains("At pH 3.8", "wants a pan of", "instead of");
+        assertThat(printed(Locale.forLanguageTag(locale))).isEqualTo(usual);
+    }
+
+    /** A plan of which much is to be said, as a machine of that locale prints it. */
+    private String printed(Locale locale) {
+        Locale machines = Locale.getDefault();
+        Locale.setDefault(locale);
+        try {
+            int before = out.getBuffer().length();
+            String[] spare = {"--ph", "3.8", "--pan", "3L", "--power", "1.2kW", "--scale", "2.5"};
+            String[] batch = {"--add", "2 kg strawberries", "--add", "700g sugar", "--elevation", "1240m"};
+            assertThat(run(Stream.of(batch, spare).flatMap(Stream::of).toArray(String[]::new)))
+                    .isZero();
+            return out.toString().substring(before);
+        } finally {
+            Locale.setDefault(machines);
+        }
     }
 
     @Test

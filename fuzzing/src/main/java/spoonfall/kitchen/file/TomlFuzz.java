@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import spoonfall.afternoon.BatchNotes;
@@ -111,7 +112,7 @@ public final class TomlFuzz {
             if (c == '"' || c == '\\') {
                 toml.append('\\').append((char) c);
             } else if (c < ' ' || c == 0x7f) {
-                toml.append(String.format("\\u%04x", c));
+                toml.append(String.format(Locale.ROOT, "\\u%04x", c));
             } else {
                 toml.append((char) c);
             }

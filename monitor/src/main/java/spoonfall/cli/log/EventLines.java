@@ -55,7 +55,7 @@ public final class EventLines {
             while (!notes.isEmpty() && notes.get(0).atMillis() < event.atMillis()) {
                 print(notes.remove(0), cook, out);
             }
-            out.printf("%8s  %s%n", Plain.clock(event.atMillis() / 1000.0), kept(event));
+            out.printf(Locale.ROOT, "%8s  %s%n", Plain.clock(event.atMillis() / 1000.0), kept(event));
         }
         notes.forEach(note -> print(note, cook, out));
     }
@@ -63,7 +63,7 @@ public final class EventLines {
     private static void print(CookNote note, StoredCook cook, PrintWriter out) {
         boolean after = note.atMillis() > cook.endedMillis().orElse(cook.aliveMillis());
         String when = after ? WRITTEN.format(note.writtenAt()) : Plain.clock(note.atMillis() / 1000.0);
-        out.printf("%8s  note: %s%n", when, note.text());
+        out.printf(Locale.ROOT, "%8s  note: %s%n", when, note.text());
     }
 
     /** An event that the record kept, in one line. */
@@ -88,6 +88,6 @@ public final class EventLines {
     }
 
     private void line(double t, String text) {
-        out.printf("%8s  %s%n", Plain.clock(t), text);
+        out.printf(Locale.ROOT, "%8s  %s%n", Plain.clock(t), text);
     }
 }

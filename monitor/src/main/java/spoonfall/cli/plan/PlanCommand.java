@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -146,11 +147,12 @@ public final class PlanCommand implements Callable<Integer> {
         }
         name.ifPresent(out::println);
         boolean assumed = settings.waterBoil().from() == WaterBoil.From.STANDARD;
-        out.println("Where water boils at %.1f °C: %s%s"
-                .formatted(
-                        settings.waterBoil().temperatureC(),
-                        settings.waterBoil().detail(),
-                        assumed ? "; give --elevation" : ""));
+        out.println(String.format(
+                Locale.ROOT,
+                "Where water boils at %.1f °C: %s%s",
+                settings.waterBoil().temperatureC(),
+                settings.waterBoil().detail(),
+                assumed ? "; give --elevation" : ""));
         PlanText text = new PlanText(out);
         scaling.ifPresentOrElse(text::print, () -> text.print(plan));
     }
@@ -170,19 +172,22 @@ public final class PlanCommand implements Callable<Integer> {
             return;
         }
         for (Food food : foods.all()) {
-            out.println("%-20s %4.0f %% water, %2.0f to %.0f %% dissolves%s%s [%s]"
-                    .formatted(
-                            food.name(),
-                            food.waterPercent(),
-                            food.solubles().low(),
-                            food.solubles().high(),
-                            food.cupG().isPresent()
-                                    ? ", a cup %.0f g".formatted(food.cupG().getAsDouble())
-                                    : "",
-                            food.pieceG().isPresent()
-                                    ? ", one %.0f g".formatted(food.pieceG().getAsDouble())
-                                    : "",
-                            food.source()));
+            out.println(String.format(
+                    Locale.ROOT,
+                    "%-20s %4.0f %% water, %2.0f to %.0f %% dissolves%s%s [%s]",
+                    food.name(),
+                    food.waterPercent(),
+                    food.solubles().low(),
+                    food.solubles().high(),
+                    food.cupG().isPresent()
+                            ? String.format(
+                                    Locale.ROOT, ", a cup %.0f g", food.cupG().getAsDouble())
+                            : "",
+                    food.pieceG().isPresent()
+                            ? String.format(
+                                    Locale.ROOT, ", one %.0f g", food.pieceG().getAsDouble())
+                            : "",
+                    food.source()));
         }
     }
 }

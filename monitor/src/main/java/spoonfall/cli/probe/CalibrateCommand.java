@@ -101,8 +101,11 @@ public final class CalibrateCommand implements Callable<Integer> {
                 .orElseThrow(() -> new CommandException(
                         "where does water boil here? Give --elevation 1240m or --pressure 898hPa"));
         out.printf(
+                Locale.ROOT,
                 "Water boils at %.2f °C here (%s, true to ±%.1f °C).%n",
-                boil.temperatureC(), boil.detail(), boil.doubtC());
+                boil.temperatureC(),
+                boil.detail(),
+                boil.doubtC());
         out.println("Put the tip into plain water at a rolling boil, clear of the base. Hot steam burns.");
         List<Point> points = new ArrayList<>();
         try (PlateauWatch watch = PlateauWatch.open(thermometer, minutes, Quantities.factor(speed), out)) {

@@ -1,6 +1,7 @@
 package spoonfall.cli.probe;
 
 import java.io.PrintWriter;
+import java.util.Locale;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -56,7 +57,7 @@ final class PlateauWatch implements AutoCloseable {
             }
             if (!verdict.why().equals(said)) {
                 said = verdict.why();
-                out.printf("%8.2f °C  %s%n", shownC, Plain.text(said));
+                out.printf(Locale.ROOT, "%8.2f °C  %s%n", shownC, Plain.text(said));
             }
         }
         throw new CommandException("it did not stand still within " + Math.round(minutes) + " minutes"

@@ -66,7 +66,7 @@ final class PortWatch implements ProbeListener {
         String value = reading.temperatureC().isPresent()
                 ? String.format(Locale.ROOT, "%.2f °C", reading.temperatureC().getAsDouble())
                 : words(reading.quality());
-        out.printf("%14s   %s%n", value, reading.raw());
+        out.printf(Locale.ROOT, "%14s   %s%n", value, reading.raw());
     }
 
     @Override

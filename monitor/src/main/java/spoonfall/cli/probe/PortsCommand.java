@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -61,7 +62,7 @@ public final class PortsCommand implements Callable<Integer> {
     }
 
     private static void line(PrintWriter out, String what, Optional<String> value) {
-        value.ifPresent(text -> out.printf("  %-14s %s%n", what, text));
+        value.ifPresent(text -> out.printf(Locale.ROOT, "  %-14s %s%n", what, text));
     }
 
     private static ObjectNode object(SerialPorts.Port port) {

@@ -2,6 +2,7 @@ package spoonfall.cli.serve;
 
 import java.io.PrintWriter;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import spoonfall.cook.CookSettings;
 import spoonfall.probe.trace.Trace;
@@ -30,13 +31,16 @@ final class ClimbPicture {
                     cells[column] = rises[column] < riseC + stepC ? '#' : ':';
                 }
             }
-            out.printf("%+6.1f° |%s%s%n", riseC, new String(cells), label(riseC, stepC, settings));
+            out.printf(Locale.ROOT, "%+6.1f° |%s%s%n", riseC, new String(cells), label(riseC, stepC, settings));
         }
-        out.printf("        +%s%n", "-".repeat(WIDTH));
-        out.printf("         0%" + (WIDTH - 5) + ".0f min%n", trace.lastS() / 60);
+        out.printf(Locale.ROOT, "        +%s%n", "-".repeat(WIDTH));
+        out.printf(Locale.ROOT, "         0%" + (WIDTH - 5) + ".0f min%n", trace.lastS() / 60);
         out.printf(
+                Locale.ROOT,
                 "Water boils at %.1f °C (%s); it sets at %.1f °C.%n",
-                waterBoilC, settings.waterBoil().detail(), settings.gelPointC());
+                waterBoilC,
+                settings.waterBoil().detail(),
+                settings.gelPointC());
     }
 
     private static String label(double riseC, double stepC, CookSettings settings) {

@@ -2,6 +2,7 @@ package spoonfall.cook.monitor;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import spoonfall.alarm.Alarm;
@@ -213,8 +214,8 @@ public final class CookMonitor {
      */
     public Optional<Answer> shelve(String id, int minutes, long atNanos) {
         if (minutes < 1 || minutes > MOST_MINUTES_ASIDE) {
-            throw new IllegalArgumentException(
-                    "an alarm can be put aside for 1 to %d minutes, not %d".formatted(MOST_MINUTES_ASIDE, minutes));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT, "an alarm can be put aside for 1 to %d minutes, not %d", MOST_MINUTES_ASIDE, minutes));
         }
         List<CookEvent> events = advanceTo(atNanos);
         return board.shelve(timeS(), id, 60.0 * minutes, events).map(alarm -> new Answer(alarm, events));

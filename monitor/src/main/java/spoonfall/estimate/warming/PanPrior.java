@@ -1,5 +1,7 @@
 package spoonfall.estimate.warming;
 
+import java.util.Locale;
+
 /**
  * What a plan of the batch says of the pan before it boils. It sharpens the first forecasts; what is read soon counts for
  * more, and a plan that the first readings contradict is left aside.
@@ -24,12 +26,15 @@ public record PanPrior(double totalKg, double solidsKg, double waterKgPerMin, do
             throw new IllegalArgumentException("the pan must hold between 0 and 1,000 kg, not " + totalKg);
         }
         if (!(solidsKg > 0 && solidsKg < totalKg)) {
-            throw new IllegalArgumentException(
-                    "solids must be above 0 and less than all %s kg, not %s".formatted(totalKg, solidsKg));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT, "solids must be above 0 and less than all %s kg, not %s", totalKg, solidsKg));
         }
         if (!(waterKgPerMin > 0 && waterKgPerMin < totalKg)) {
-            throw new IllegalArgumentException("a minute must drive off some water and less than all %s kg, not %s"
-                    .formatted(totalKg, waterKgPerMin));
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "a minute must drive off some water and less than all %s kg, not %s",
+                    totalKg,
+                    waterKgPerMin));
         }
         if (!(relativeDoubt > 0 && relativeDoubt <= 1)) {
             throw new IllegalArgumentException("the doubt must be above 0 and at most 1, not " + relativeDoubt);

@@ -1,13 +1,9 @@
 package spoonfall.kitchen.afternoon;
 
 import java.time.Instant;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import spoonfall.afternoon.Afternoon;
 import spoonfall.afternoon.Reminder;
 import spoonfall.afternoon.Timeline;
@@ -15,7 +11,6 @@ import spoonfall.cook.calm.CalmForecast;
 import spoonfall.kitchen.cook.PanCook;
 import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.kitchen.told.AfternoonView;
-import spoonfall.log.Diary;
 import spoonfall.words.AfternoonTeller;
 import spoonfall.words.NextStep;
 
@@ -24,38 +19,37 @@ import spoonfall.words.NextStep;
  * the kitchen's thread alone.
  */
 public final class AfternoonBook {
-    /** The undo of the new cook itself, in an afternoon in which nothing else is left to take back. */
     private static final String TEST = "test";
 
+    /** The undo of the new cook itself, in an afternoon in which nothing else is left to take back. */
     private static final long NEW_COOK = 0;
 
-    private static final Logger LOG = LoggerFactory.getLogger(AfternoonBook.class);
+    /** An afternoon that was over when a new cook began; whoever takes that back has it again. */
+    private record Kept(Afternoon afternoon, AfternoonClock clock, AfternoonDiary.Kept diary) {}
 
     private final KitchenPlan plan;
     private final AfternoonDiary diary;
     private final PanCook cook;
-    private final Deque<Diary.Line> unsaid = new ArrayDeque<>();
-    private boolean recalled;
-    private @Nullable AfternoonBook before;
+    private final AfternoonNews news;
     private Afternoon afternoon;
-    private long originNanos;
-    private Instant startedAt;
-    private double t;
+    private AfternoonClock clock;
     private double followedT = -1;
-    private boolean moved;
-    private Optional<CalmForecast.Shown> lastForetold = Optional.empty();
-    private AfternoonView told;
+    private @Nullable Kept before;
+    private @Nullable Recall recall;
 
     /** An afternoon that begins, by the notes of the plan. */
     public AfternoonBook(KitchenPlan plan, long originNanos, AfternoonDiary diary, PanCook cook) {
         this.plan = plan;
-        this.originNanos = originNanos;
         this.diary = diary;
         this.cook = cook;
         afternoon = new Afternoon(plan.notes());
-        startedAt = plan.startedAt().orElseGet(Instant::now);
-        diary.begin(plan.notes(), startedAt);
-        told = view();
+        clock = beginningAt(originNanos);
+        diary.begin(plan.notes(), clock.startedAt());
+        news = new AfternoonNews(view());
+    }
+
+    private AfternoonClock beginningAt(long originNanos) {
+        return new AfternoonClock(originNanos, plan.startedAt().orElseGet(Instant::now));
     }
 
     /** The afternoon itself. */
@@ -63,88 +57,52 @@ public final class AfternoonBook {
         return afternoon;
     }
 
-    /** Now, in seconds of the afternoon. */
-    double now(long atNanos) {
-        t = Math.max(t, secondsAt(atNanos));
-        return t;
-    }
-
     /** How many seconds after the afternoon's beginning something was. */
     public double secondsAt(long atNanos) {
-        return (atNanos - originNanos) / 1e9;
+        return clock.secondsAt(atNanos);
     }
 
     /** A new afternoon, by the notes as the cook has them now; the old one can be had back. */
     public void begin(long atNanos) {
-        AfternoonBook old = new AfternoonBook(plan, originNanos, diary.copy(), cook);
-        old.afternoon = afternoon;
-        old.startedAt = startedAt;
-        before = old;
-        afternoon = new Afternoon(afternoon.notes());
-        originNanos = atNanos;
-        startedAt = plan.startedAt().orElseGet(Instant::now);
-        diary.begin(afternoon.notes(), startedAt);
-        fromItsBeginning();
+        before = new Kept(afternoon, clock, diary.kept());
+        becomes(new Afternoon(afternoon.notes()), beginningAt(atNanos));
+        diary.begin(afternoon.notes(), clock.startedAt());
     }
 
-    private void fromItsBeginning() {
-        moved = true;
-        t = 0;
+    private void becomes(Afternoon other, AfternoonClock itsClock) {
+        afternoon = other;
+        clock = itsClock;
         followedT = -1;
+        news.moved();
     }
 
     /** Begins again with a cook that an earlier run left, to be gone through once more. */
     public void goOn(long cookNanos, Instant cookStartedAt) {
-        if (recalled) {
+        if (recalled()) {
             return;
         }
         before = null;
-        afternoon = new Afternoon(plan.notes());
-        originNanos = cookNanos;
-        startedAt = cookStartedAt;
-        diary.begin(plan.notes(), startedAt);
-        fromItsBeginning();
+        becomes(new Afternoon(plan.notes()), new AfternoonClock(cookNanos, cookStartedAt));
+        diary.begin(plan.notes(), cookStartedAt);
     }
 
     /** Takes up the afternoon that an earlier run left, if there is one: it stands at its beginning until it is gone through. */
     public void recall(long atNanos) {
         diary.left().ifPresent(left -> {
-            recalled = true;
-            afternoon = new Afternoon(left.notes());
-            originNanos = atNanos - left.nowMillis() * 1_000_000L;
-            startedAt = left.startedAt();
-            unsaid.addAll(left.lines());
-            fromItsBeginning();
+            recall = new Recall(left.lines());
+            long originNanos = atNanos - left.nowMillis() * 1_000_000L;
+            becomes(new Afternoon(left.notes()), new AfternoonClock(originNanos, left.startedAt()));
         });
     }
 
     /** Whether an afternoon was taken up that an earlier run left. */
     public boolean recalled() {
-        return recalled;
+        return recall != null;
     }
 
     /** Whether somebody is in the middle of an afternoon that was taken up. */
     public boolean underWay() {
-        return recalled && timeline().steps().stream().anyMatch(line -> line.state() == Timeline.State.NOW);
-    }
-
-    /** Says again what was said until then. */
-    private void sayAgainUntil(double untilT) {
-        while (!unsaid.isEmpty() && unsaid.getFirst().atMillis() <= untilT * 1000) {
-            moved = true;
-            Diary.Line line = unsaid.removeFirst();
-            double lineT = line.atMillis() / 1000.0;
-            t = Math.max(t, lineT);
-            try {
-                if (line.kind().equals(AfternoonDiary.SAID)) {
-                    AfternoonWord.of(line.detail()).say(afternoon, lineT);
-                } else if (line.kind().equals(AfternoonDiary.PAN_FORGOTTEN)) {
-                    afternoon.forgetThePan();
-                }
-            } catch (IllegalArgumentException e) {
-                LOG.warn("a word on the afternoon is passed over: {}", e.getMessage());
-            }
-        }
+        return recalled() && timeline().steps().stream().anyMatch(line -> line.state() == Timeline.State.NOW);
     }
 
     /** Whatever was said before is said again by now. */
@@ -152,24 +110,32 @@ public final class AfternoonBook {
         sayAgainUntil(Double.POSITIVE_INFINITY);
     }
 
+    private void sayAgainUntil(double untilT) {
+        if (recall != null && !recall.isOver()) {
+            news.moved();
+            recall.sayUntil(untilT, afternoon, clock);
+        }
+    }
+
     /** Somebody says something; it is written down. */
     public void say(AfternoonWord word, long atNanos) {
-        moved = true;
-        word.say(afternoon, now(atNanos));
-        diary.say(t, word);
+        news.moved();
+        double nowT = clock.now(atNanos);
+        word.say(afternoon, nowT);
+        diary.say(nowT, word);
     }
 
     /** Another cook begins in the same afternoon. */
     public void forgetThePan() {
-        moved = true;
+        news.moved();
         afternoon.forgetThePan();
-        diary.forgetThePan(t);
+        diary.forgetThePan(clock.latestT());
     }
 
     /** The wall clock was set by so many milliseconds. */
     public void clockSet(long byMillis) {
-        moved = true;
-        startedAt = startedAt.plusMillis(byMillis);
+        news.moved();
+        clock.wallSet(byMillis);
     }
 
     /** A set test said that it has set; nothing to do where the notes leave testing out or it was done already. */
@@ -177,39 +143,35 @@ public final class AfternoonBook {
         boolean tests = timeline().steps().stream()
                 .anyMatch(line -> line.step().id().equals(TEST)
                         && (line.state() == Timeline.State.NOW || line.state() == Timeline.State.LATER));
-        if (tests && unsaid.isEmpty()) {
+        if (tests && (recall == null || recall.isOver())) {
             say(AfternoonWord.on(AfternoonWord.What.STEP_DONE, TEST), atNanos);
         }
     }
 
     /** Takes back; see {@link Afternoon#undo}. */
     public void undo(long mark, long atNanos) {
-        AfternoonBook old = before;
+        Kept old = before;
         if (mark == NEW_COOK && old != null && afternoon.undo().isEmpty()) {
-            afternoon = old.afternoon;
-            originNanos = old.originNanos;
-            startedAt = old.startedAt;
-            diary.goBackTo(old.diary);
+            becomes(old.afternoon(), old.clock());
+            diary.goBackTo(old.diary(), clock.now(atNanos));
             before = null;
-            fromItsBeginning();
-            now(atNanos);
         } else if (afternoon.undo().filter(one -> one.mark() == mark).isPresent()) {
-            moved = true;
+            news.moved();
             afternoon.undo(mark);
-            diary.say(now(atNanos), AfternoonWord.undo());
+            diary.say(clock.now(atNanos), AfternoonWord.undo());
         }
     }
 
     /** Looks at the pan, once a second of the afternoon; what is to be said because of it. */
     public List<Reminder> follow(long atNanos) {
         sayAgainUntil(secondsAt(atNanos));
-        double nowT = now(atNanos);
+        double nowT = clock.now(atNanos);
         diary.alive(nowT);
         if (Math.floor(nowT) <= followedT) {
             return List.of();
         }
         followedT = Math.floor(nowT);
-        moved = true;
+        news.moved();
         afternoon.follow(nowT, cook.status(), foretold());
         return afternoon.takeReminders();
     }
@@ -230,23 +192,12 @@ public final class AfternoonBook {
             Optional<Timeline.Undo> undo = Optional.of(new Timeline.Undo(NEW_COOK, "A new cook"));
             timeline = new Timeline(timeline.t(), timeline.steps(), timeline.preparations(), timeline.isOff(), undo);
         }
-        return new AfternoonView(startedAt, timeline, AfternoonTeller.say(timeline));
+        return new AfternoonView(clock.startedAt(), timeline, AfternoonTeller.say(timeline));
     }
 
     /** How it stands, if a page would be wrong without it. */
     public Optional<AfternoonView> news() {
-        Optional<CalmForecast.Shown> foretold = cook.foretold();
-        if (!moved && foretold.equals(lastForetold)) {
-            return Optional.empty(); // it is asked with every reading, and to compare all costs more than a reading
-        }
-        moved = false;
-        lastForetold = foretold;
-        AfternoonView now = view();
-        if (!now.isNewsAfter(told)) {
-            return Optional.empty();
-        }
-        told = now;
-        return Optional.of(now);
+        return news.take(cook.foretold(), this::view);
     }
 
     /** What comes up, in seconds of a cook that began at {@code cookNanos}. */

@@ -92,23 +92,34 @@ public final class AfternoonDiary {
         open = false;
     }
 
-    /** An afternoon goes on that was thought to be over. */
-    void goBackTo(AfternoonDiary old) {
-        header = old.header;
+    /**
+     * A diary as it was when a new afternoon began.
+     *
+     * @param header what was known at its beginning
+     * @param lines what was said of it, in order
+     */
+    record Kept(ObjectNode header, List<Diary.Line> lines) {
+        /** Keeps a copy of the list. */
+        Kept {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** How it is now, to be kept while a new afternoon begins. */
+    Kept kept() {
+        return new Kept(header, lines);
+    }
+
+    /** An afternoon that was thought to be over goes on at that second of it. */
+    void goBackTo(Kept kept, double t) {
+        header = kept.header();
         lines.clear();
-        lines.addAll(old.lines);
+        lines.addAll(kept.lines());
         open = true;
         diary.began(header);
         lines.forEach(diary::line);
+        alive(t);
         diary.settle();
-    }
-
-    /** The same, kept while a new afternoon begins. */
-    AfternoonDiary copy() {
-        AfternoonDiary copy = new AfternoonDiary(Diary.none(), plan);
-        copy.header = header;
-        copy.lines.addAll(lines);
-        return copy;
     }
 
     /** Something is said at that second of the afternoon; it is on the disk when this returns, if the disk is quick. */

@@ -12,8 +12,8 @@ import spoonfall.cook.CookStatus;
 import spoonfall.cook.calm.CalmForecast;
 import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.estimate.warming.PanPrior;
+import spoonfall.kitchen.cook.AlarmAnswers;
 import spoonfall.kitchen.cook.Cook;
-import spoonfall.kitchen.cook.PanAlarms;
 import spoonfall.kitchen.cook.Words;
 import spoonfall.kitchen.plan.PlannedCook;
 import spoonfall.log.CookBasis;
@@ -156,7 +156,7 @@ public final class CookAgain {
         List<CookAlarm> before = cook.monitor().alarms();
         basis = next;
         cook = cook.again(next.settings(), next.probes().get(0), next.trusts(), atNanos, prior);
-        PanAlarms.putAsideAgain(before, cook.monitor(), atNanos);
+        AlarmAnswers.putAsideAgain(before, cook.monitor(), atNanos);
     }
 
     private void comeBack(CookInput.Word word, long atNanos) {

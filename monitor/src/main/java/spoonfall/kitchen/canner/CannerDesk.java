@@ -24,7 +24,7 @@ import spoonfall.canner.CannerWatch;
 import spoonfall.canner.JarLoad;
 import spoonfall.canner.NotNow;
 import spoonfall.canner.Seal;
-import spoonfall.kitchen.ask.Asked;
+import spoonfall.kitchen.ask.Questions;
 import spoonfall.kitchen.ask.Refusal;
 import spoonfall.kitchen.clock.ClockWatch;
 import spoonfall.log.Diary;
@@ -193,7 +193,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
     }
 
     private <T> CompletableFuture<T> ask(Supplier<T> question) {
-        return Asked.of(this::submit, question);
+        return Questions.ask(this::submit, question);
     }
 
     private void submit(Runnable task) {

@@ -6,15 +6,15 @@ import java.util.function.LongFunction;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.kitchen.ask.Refusal;
-import spoonfall.kitchen.cook.PanAlarms;
+import spoonfall.kitchen.cook.AlarmAnswers;
 import spoonfall.kitchen.pan.PanKeeper;
 
 /** Where somebody answers the alarms of the pan. Everything is done by the kitchen's thread. */
 public final class AlarmDesk {
     private final PanKeeper keeper;
-    private final PanAlarms alarms;
+    private final AlarmAnswers alarms;
 
-    AlarmDesk(PanKeeper keeper, PanAlarms alarms) {
+    AlarmDesk(PanKeeper keeper, AlarmAnswers alarms) {
         this.keeper = keeper;
         this.alarms = alarms;
     }

@@ -16,8 +16,8 @@ import spoonfall.cook.Unrecorded;
 import spoonfall.kitchen.afternoon.AfternoonBook;
 import spoonfall.kitchen.afternoon.AfternoonDiary;
 import spoonfall.kitchen.ask.Refusal;
+import spoonfall.kitchen.cook.AlarmAnswers;
 import spoonfall.kitchen.cook.Cook;
-import spoonfall.kitchen.cook.PanAlarms;
 import spoonfall.kitchen.cook.PanCook;
 import spoonfall.kitchen.cook.PanLog;
 import spoonfall.kitchen.cook.PanNews;
@@ -65,7 +65,7 @@ public final class Pan {
     private final PanNotes notes;
     private final TypedBook typed = new TypedBook();
     private final PanTeller teller;
-    private final PanAlarms alarms;
+    private final AlarmAnswers alarms;
     private final PanTests tests;
     private final PanPicture picture;
     private int cookNumber = 1;
@@ -88,7 +88,7 @@ public final class Pan {
         batch = new PanPlan(cook, log, thermometers, new PlanDiary(journal.plan()));
         notes = new PanNotes(cook, log, news);
         teller = new PanTeller(cook, log, news, thermometers, counts);
-        alarms = new PanAlarms(cook, log, news, teller);
+        alarms = new AlarmAnswers(cook, log, news, teller);
         tests = new PanTests(cook, log, teller, afternoon);
         picture = new PanPicture(cook, news, thermometers, check, afternoon, typed);
     }
@@ -114,7 +114,7 @@ public final class Pan {
     }
 
     /** Its alarms. */
-    public PanAlarms alarms() {
+    public AlarmAnswers alarms() {
         return alarms;
     }
 

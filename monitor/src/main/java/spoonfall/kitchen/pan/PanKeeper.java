@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
-import spoonfall.kitchen.ask.Asked;
+import spoonfall.kitchen.ask.Questions;
 import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.kitchen.told.KitchenChange;
 import spoonfall.kitchen.told.KitchenListener;
@@ -49,7 +49,7 @@ public final class PanKeeper {
 
     /** Asks the thread. */
     public <T> CompletableFuture<T> ask(Supplier<T> question) {
-        return Asked.of(thread, question);
+        return Questions.ask(thread, question);
     }
 
     /** Adds a listener, which first hears where everything stands. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import spoonfall.afternoon.Timeline;
 import spoonfall.alarm.AlarmState;
 import spoonfall.cook.AlarmName;
 import spoonfall.cook.CookAlarm;
@@ -269,6 +271,42 @@ final class ResumeTest {
                             .filter(step -> step.contains("fill"))
                             .toList());
         }
+    }
+
+    @Test
+    void whatAnUndoneNewCookWouldHaveLost_isKnownAfterAKill() {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 3);
+        List<String> before;
+        Instant startedAt;
+        try (Run first = run(trace)) {
+            AfternoonDesk desk = first.kitchen.afternoon();
+            desk.tap(Optional.empty(), "soften").join();
+            before = steps(first.state());
+            startedAt = first.state().afternoon().startedAt();
+            undoTheNewCook(first);
+            assertThat(steps(first.state())).isEqualTo(before).anyMatch(step -> step.endsWith("DONE"));
+        }
+        try (Run second = run(trace)) {
+            assertThat(steps(second.state())).isEqualTo(before);
+            assertThat(second.state().afternoon().startedAt()).isEqualTo(startedAt);
+            undoTheNewCook(second); // of an afternoon that was itself taken up
+        }
+        try (Run third = run(trace)) {
+            assertThat(steps(third.state())).isEqualTo(before);
+            assertThat(third.state().afternoon().startedAt()).isEqualTo(startedAt);
+        }
+    }
+
+    /** Begins a new cook, says something of it and takes all that back. */
+    private static void undoTheNewCook(Run run) {
+        AfternoonDesk desk = run.kitchen.afternoon();
+        run.kitchen.newCook().join();
+        assertThat(steps(run.state())).noneMatch(step -> step.endsWith("DONE"));
+        Timeline said = desk.skip(Optional.empty(), "soften").join().timeline();
+        Timeline unsaid = desk.undo(said.undo().orElseThrow().mark()).join().timeline();
+        assertThat(unsaid.undo())
+                .hasValueSatisfying(undo -> assertThat(undo.words()).isEqualTo("A new cook"));
+        desk.undo(unsaid.undo().orElseThrow().mark()).join();
     }
 
     @Test

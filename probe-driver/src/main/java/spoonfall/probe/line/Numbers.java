@@ -8,8 +8,6 @@ import java.util.regex.Pattern;
 
 /** Finds numbers in text. A digit of a name, as in {@code T1}, is not a number, and neither is a percentage. */
 final class Numbers {
-    private static final String VALUE =
-            "[+-]?(?:\\d{1,40}(?:%s\\d{1,40})?(?:[eE][+-]?\\d{1,4})?|(?i:nan|inf(?:inity)?))";
     private static final String UNIT = "(?:\\s*(?:°|º|deg(?:rees)?)?\\s*"
             + "(?<unit>℃|℉|(?:[CFKcfk]|(?i:celsius|fahrenheit|kelvin))(?![A-Za-z0-9_])))?";
     private static final Pattern WITH_POINT = pattern("\\.");
@@ -27,9 +25,10 @@ final class Numbers {
 
     /** Neither a part of a number nor one that is glued to a name, a sign or another number is taken for one. */
     private static Pattern pattern(String decimal) {
-        String glued = "[A-Za-z0-9_]*[0-9_]|%s\\d|[+-]\\d".formatted(decimal);
-        return Pattern.compile("(?<!" + decimal + "|[A-Za-z0-9_]|[A-Za-z0-9_][+-])(?<value>" + VALUE.formatted(decimal)
-                + ")(?!" + glued + ")" + UNIT + "(?![A-Za-z_]|\\s*%)");
+        String value = "[+-]?(?:\\d{1,40}(?:" + decimal + "\\d{1,40})?(?:[eE][+-]?\\d{1,4})?|(?i:nan|inf(?:inity)?))";
+        String glued = "[A-Za-z0-9_]*[0-9_]|" + decimal + "\\d|[+-]\\d";
+        return Pattern.compile("(?<!" + decimal + "|[A-Za-z0-9_]|[A-Za-z0-9_][+-])(?<value>" + value + ")(?!" + glued
+                + ")" + UNIT + "(?![A-Za-z_]|\\s*%)");
     }
 
     static List<Found> in(String text, boolean decimalComma) {

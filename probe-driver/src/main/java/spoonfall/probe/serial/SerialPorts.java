@@ -117,16 +117,13 @@ public final class SerialPorts {
     }
 
     private static Optional<String> stablePath(Path device, Path linksFolder) {
-        if (!Files.isDirectory(linksFolder)) {
-            return Optional.empty();
-        }
         try (Stream<Path> links = Files.list(linksFolder)) {
             return links.filter(link -> pointsTo(link, device))
                     .map(Path::toString)
                     .sorted()
                     .findFirst();
-        } catch (IOException e) {
-            throw new UncheckedIOException("cannot list " + linksFolder + ": " + e.getMessage(), e);
+        } catch (IOException | UncheckedIOException e) {
+            return Optional.empty(); // there is none, or it went away with its last device while we looked
         }
     }
 

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jdbi.v3.core.Handle;
 import spoonfall.book.Firmness;
@@ -80,7 +81,7 @@ final class BookSearch {
                         + " p.rise_c, p.final_rise_c, p.boil_minutes,"
                         + " (SELECT count(*) FROM note WHERE cook = c.id) AS notes,"
                         + " (SELECT count(*) FROM photo WHERE cook = c.id) AS photos, "
-                        + OutcomeRows.JARS.formatted("c.id")
+                        + String.format(Locale.ROOT, OutcomeRows.JARS, "c.id")
                         + " AS jars, coalesce((SELECT fruit FROM made WHERE cook = c.id), '') AS fruit"
                         + " FROM cook c LEFT JOIN page p ON p.cook = c.id WHERE c.id = :id")
                 .bind("id", id)

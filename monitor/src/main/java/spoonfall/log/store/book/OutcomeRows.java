@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -24,7 +25,7 @@ public final class OutcomeRows {
 
     /** What was made; the jars that were counted while it was cooked, unless somebody said otherwise since. */
     public static Made made(Handle handle, long cook) {
-        return handle.createQuery("SELECT " + JARS.formatted(":cook") + " AS jars,"
+        return handle.createQuery("SELECT " + String.format(Locale.ROOT, JARS, ":cook") + " AS jars,"
                         + " coalesce((SELECT fruit FROM made WHERE cook = :cook), '') AS fruit")
                 .bind("cook", cook)
                 .map((row, context) -> made(row))

@@ -17,7 +17,7 @@ import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.log.CookJson;
 
 /** What somebody says of a pan's alarms, and what becomes of it when the cook is gone through again. Used by the kitchen's thread alone. */
-public final class PanAlarms {
+public final class AlarmAnswers {
     private final PanCook cook;
     private final PanLog log;
     private final PanNews news;
@@ -25,7 +25,7 @@ public final class PanAlarms {
     private final Set<AlarmName> acknowledged = EnumSet.noneOf(AlarmName.class);
 
     /** Nobody knows of any alarm yet. */
-    public PanAlarms(PanCook cook, PanLog log, PanNews news, PanTeller teller) {
+    public AlarmAnswers(PanCook cook, PanLog log, PanNews news, PanTeller teller) {
         this.cook = cook;
         this.log = log;
         this.news = news;

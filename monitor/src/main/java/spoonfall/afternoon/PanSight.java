@@ -10,7 +10,7 @@ import spoonfall.cook.WentIn;
 /**
  * Sees in the pan what moves an afternoon on, each thing once while it lasts. The numbers are common practice, no source.
  */
-final class PanWatch {
+final class PanSight {
     /** Thinner than this it is fruit in water, which softens; no preserve is boiled from less. A fraction by mass. */
     private static final double SUGAR_IS_IN = 0.30;
 

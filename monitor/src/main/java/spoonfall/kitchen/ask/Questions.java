@@ -5,11 +5,11 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** Questions that another thread answers. */
-public final class Asked {
-    private Asked() {}
+public final class Questions {
+    private Questions() {}
 
     /** Has {@code thread} answer the question; what goes wrong there is the answer. */
-    public static <T> CompletableFuture<T> of(Consumer<Runnable> thread, Supplier<T> question) {
+    public static <T> CompletableFuture<T> ask(Consumer<Runnable> thread, Supplier<T> question) {
         CompletableFuture<T> answer = new CompletableFuture<>();
         thread.accept(() -> {
             try {
