@@ -52,20 +52,27 @@ public final class Afternoon {
         return progress.notes();
     }
 
+    /** Lets time pass, and takes note of a pan that no test found to be not set yet. */
+    public void follow(double nowT, Optional<CookStatus> status, Optional<CalmForecast.Shown> foretold) {
+        follow(nowT, status, foretold, false);
+    }
+
     /**
      * Lets time pass, and takes note of the pan.
      *
      * @param nowT seconds of the afternoon; a time before the latest counts as the latest
      * @param status how the pan is; empty when no cook has begun. Its own seconds are not looked at
      * @param foretold what is told of the forecast, here and elsewhere, in seconds of the afternoon
+     * @param notSet whether its latest set test found it not set yet, so that it goes back on the heat
      */
-    public void follow(double nowT, Optional<CookStatus> status, Optional<CalmForecast.Shown> foretold) {
+    public void follow(
+            double nowT, Optional<CookStatus> status, Optional<CalmForecast.Shown> foretold, boolean notSet) {
         t = Math.max(t, nowT);
         Optional<Step> before = progress.current();
         progress.advance(t);
         Optional<Step> after = progress.current();
         boolean lapsed = before.isPresent() && !before.map(Step::id).equals(after.map(Step::id));
-        status.ifPresent(pan -> sight.look(t, pan).forEach(this::note));
+        status.ifPresent(pan -> sight.look(t, pan, notSet).forEach(this::note));
         status.ifPresent(pan -> quiet.follow(t, pan.stage(), pan.forecast()));
         isOff = status.filter(pan -> pan.stage() == Stage.OFF_THE_HEAT).isPresent();
         if (lapsed) {

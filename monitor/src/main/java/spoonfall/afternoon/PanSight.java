@@ -25,8 +25,8 @@ final class PanSight {
     private boolean saidOff;
     private double offSinceT = Double.NaN;
 
-    /** What is seen in {@code status} at second {@code t} of the afternoon that was not before. */
-    List<Mark> look(double t, CookStatus status) {
+    /** What is seen in {@code status} at second {@code t} of the afternoon that was not before; {@code notSet} whether a test found it not set yet. */
+    List<Mark> look(double t, CookStatus status, boolean notSet) {
         List<Mark> seen = new ArrayList<>();
         Stage stage = status.stage();
         if (!warmed && stage != Stage.WAITING) {
@@ -51,15 +51,18 @@ final class PanSight {
             reachedWindow = true;
             seen.add(new Mark.Seen(t, Sight.WINDOW));
         }
-        cooling(t, stage, seen);
+        cooling(t, stage, notSet, seen);
         if (stage.boiling() || stage == Stage.OFF_THE_HEAT) {
             lastStage = Optional.of(stage);
         }
         return seen;
     }
 
-    private void cooling(double t, Stage stage, List<Mark> seen) {
-        if (stage != Stage.OFF_THE_HEAT || !reachedWindow) {
+    private void cooling(double t, Stage stage, boolean notSet, List<Mark> seen) {
+        if (saidOff && notSet) {
+            seen.add(new Mark.Seen(t, Sight.NOT_SET));
+        }
+        if (stage != Stage.OFF_THE_HEAT || !reachedWindow || notSet) {
             offSinceT = Double.NaN;
             saidOff = false;
             return;

@@ -119,7 +119,7 @@ final class Progress {
         return switch (sight) {
             case PAN_ON -> seePanOn(seenT);
             case BACK_TO_BOIL -> back(Sight.BOIL);
-            case BACK_TO_TEST -> back(Sight.WINDOW);
+            case BACK_TO_TEST, NOT_SET -> back(Sight.WINDOW);
             case COOLING ->
                 current()
                         .filter(step -> step.endedBy().filter(Sight.OFF::equals).isPresent())

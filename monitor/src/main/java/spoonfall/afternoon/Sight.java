@@ -14,6 +14,8 @@ public enum Sight {
     COOLING("it cools"),
     /** It has cooled for longer than a set test takes. */
     OFF("it is off the heat"),
+    /** It is off the heat, and was tested and not set. */
+    NOT_SET("it was not set yet"),
     /** It boils again, far from setting. */
     BACK_TO_BOIL("it boils again"),
     /** It boils again, close to setting. */

@@ -53,6 +53,11 @@ public final class AfternoonTeller {
                 : new AfternoonSaying(saying, Optional.of(step), prepared);
     }
 
+    /** What is to be prepared now. */
+    public static Optional<String> toPrepare(Timeline timeline) {
+        return due(timeline).map(line -> line.preparation().name());
+    }
+
     private static Optional<PreparationLine> due(Timeline timeline) {
         return timeline.preparations().stream()
                 .filter(line -> line.state() == State.NOW)

@@ -150,6 +150,25 @@ final class AfternoonTest {
         assertThat(told.now()).isEqualTo("wipe");
     }
 
+    /** Before, it was let rest and poured into the jars, whatever the test had found. */
+    @Test
+    void aPanThatWasTestedAndNotSet_isNotLetRest_howeverLongItIsOff() {
+        Told told = usual().pan(Stage.ROLLING_BOIL, 0.5, 20).pan(Stage.TEST_WINDOW, 0.6, 1);
+        told.notSet(true).pan(Stage.OFF_THE_HEAT, 0.6, 10);
+        assertThat(told.now()).isEqualTo("test");
+        told.notSet(false).pan(Stage.OFF_THE_HEAT, 0.6, 4);
+        assertThat(told.now()).isEqualTo("rest");
+    }
+
+    @Test
+    void aTestThatIsAnsweredLate_takesBackThatItIsOff() {
+        Told told = usual().pan(Stage.ROLLING_BOIL, 0.5, 20).pan(Stage.TEST_WINDOW, 0.6, 1);
+        told.pan(Stage.OFF_THE_HEAT, 0.6, 4);
+        assertThat(told.now()).isNotEqualTo("test");
+        told.notSet(true).pan(Stage.OFF_THE_HEAT, 0.6, 1);
+        assertThat(told.now()).isEqualTo("test");
+    }
+
     @Test
     void aPanThatOnlyStandsStillShortOfTheSet_isNotOffTheHeat() {
         Told told = usual().pan(Stage.ROLLING_BOIL, 0.5, 20).pan(Stage.OFF_THE_HEAT, 0.5, 10);

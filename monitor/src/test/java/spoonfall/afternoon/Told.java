@@ -17,6 +17,7 @@ final class Told {
     private final CalmForecast calm = new CalmForecast();
     private Optional<CalmForecast.Shown> foretold = Optional.empty();
     private double t;
+    private boolean notSet;
 
     Told(BatchNotes notes) {
         afternoon = new Afternoon(notes);
@@ -40,6 +41,12 @@ final class Told {
                 false);
     }
 
+    /** From now on a test is said to have found it not set yet, or not. */
+    Told notSet(boolean so) {
+        notSet = so;
+        return this;
+    }
+
     /** The pan is in that stage for so many minutes. */
     Told pan(Stage stage, double solids, double minutes) {
         return pan(pan(stage, solids, Optional.empty(), WentIn.NOTHING), minutes);
@@ -54,7 +61,7 @@ final class Told {
 
     private void follow(CookStatus status) {
         foretold = calm.settle(t, status.forecast(), OptionalDouble.empty());
-        afternoon.follow(t, Optional.of(status), foretold);
+        afternoon.follow(t, Optional.of(status), foretold, notSet);
     }
 
     Timeline timeline() {

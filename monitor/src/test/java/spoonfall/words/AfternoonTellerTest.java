@@ -79,7 +79,9 @@ final class AfternoonTellerTest {
         assertThat(saying.saying().act()).isEqualTo("Put the plates in the freezer now.");
         assertThat(saying.act().orElseThrow().does()).isEqualTo("prepared");
         assertThat(saying.other().orElseThrow().id()).isEqualTo("boil");
+        assertThat(AfternoonTeller.toPrepare(timeline())).contains("Put the plates in the freezer");
         afternoon.prepare("plates", 1560);
+        assertThat(AfternoonTeller.toPrepare(timeline())).isEmpty();
         assertThat(AfternoonTeller.say(timeline()).act().orElseThrow().id()).isEqualTo("boil");
     }
 

@@ -146,6 +146,17 @@ final class StorytellerTest {
     }
 
     @Test
+    void whatIsToBePreparedNow_goesBeforeWhatMayBeDoneAnyTime() {
+        Saying boiling =
+                new Saying("Climbing steadily.", "Set tests in about 9 minutes.", "Stir the base now and then.");
+        Saying said = new Outlook(boiling, List.of(), List.of())
+                .preparing("Warm the jars")
+                .saying();
+        assertThat(said.note()).isEqualTo("Warm the jars now. Stir the base now and then.");
+        assertThat(said.state()).isEqualTo(boiling.state());
+    }
+
+    @Test
     void aPanThatFalls_isNotSaidToClimb() {
         MadeCook cook = MadeCook.boiling(600);
         Telling story = new Telling(cook);

@@ -25,6 +25,11 @@ public record SetTestsNow(List<SetTest> tests, CookSettings aim, double nextRise
         return tests.isEmpty() ? Optional.empty() : Optional.of(tests.get(tests.size() - 1));
     }
 
+    /** Whether the latest word is that it is not set. */
+    public boolean notSet() {
+        return last().filter(test -> test.seen().isPresent() && !test.set()).isPresent();
+    }
+
     /** Whether the preserve was found set: the boil has ended. */
     public boolean set() {
         return last().filter(SetTest::set).isPresent();

@@ -172,7 +172,7 @@ public final class AfternoonBook {
         }
         followedT = Math.floor(nowT);
         news.moved();
-        afternoon.follow(nowT, cook.status(), foretold());
+        afternoon.follow(nowT, cook.status(), foretold(), cook.notSet());
         return afternoon.takeReminders();
     }
 
@@ -198,6 +198,11 @@ public final class AfternoonBook {
     /** How it stands, if a page would be wrong without it. */
     public Optional<AfternoonView> news() {
         return news.take(cook.foretold(), this::view);
+    }
+
+    /** What is to be prepared now, such as "Put the plates in the freezer". */
+    public Optional<String> toPrepare() {
+        return AfternoonTeller.toPrepare(timeline());
     }
 
     /** What comes up, in seconds of a cook that began at {@code cookNanos}. */

@@ -44,6 +44,11 @@ public final class PanCook {
                 : now().flatMap(begun -> begun.monitor().foretold());
     }
 
+    /** Whether the latest set test found it not set yet. */
+    public boolean notSet() {
+        return now().filter(begun -> begun.monitor().tests().notSet()).isPresent();
+    }
+
     /** Whether the cook is at such a stage; never before the first reading. */
     boolean isAt(Stage stage) {
         return status().filter(status -> status.stage() == stage).isPresent();
