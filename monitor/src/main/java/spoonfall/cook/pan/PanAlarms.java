@@ -10,7 +10,6 @@ import spoonfall.cook.CookSettings;
 import spoonfall.cook.Forecast;
 import spoonfall.cook.Pace;
 import spoonfall.cook.Stage;
-import spoonfall.cook.Suppression;
 import spoonfall.cook.alarm.AlarmBoard;
 import spoonfall.cook.alarm.AlarmText;
 import spoonfall.cook.forecast.Forecaster;
@@ -23,7 +22,7 @@ import spoonfall.cook.watch.Standstill;
 import spoonfall.cook.watch.Watches;
 import spoonfall.series.Track;
 
-/** Runs the alarms of the pan: when each is so, and by which design each means nothing just now. */
+/** Runs the alarms of the pan: when each is so. */
 public final class PanAlarms {
     /** So long the reading takes to come down to the pan after its base was hotter. */
     private static final double HOT_S = 180;
@@ -39,46 +38,6 @@ public final class PanAlarms {
     private static final List<AlarmName> CALLS_TO_TEST =
             List.of(AlarmName.START_SET_TESTS, AlarmName.GEL_POINT, AlarmName.PAST_GEL_POINT);
 
-    private static final List<AlarmName> OF_THE_PROBE = List.of(
-            AlarmName.PROBE_SILENT,
-            AlarmName.PROBE_OUT_OF_PAN,
-            AlarmName.PROBE_STUCK,
-            AlarmName.PROBE_IMPLAUSIBLE,
-            AlarmName.PROBES_DISAGREE);
-
-    /** Why each alarm means nothing just now; empty for one that means something. */
-    private record Reasons(
-            Optional<Suppression> startSetTests,
-            Optional<Suppression> gelPoint,
-            Optional<Suppression> pastGelPoint,
-            Optional<Suppression> stalled,
-            Optional<Suppression> scorchRisk,
-            Optional<Suppression> ofTheProbe) {
-        static final Reasons NONE = new Reasons(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
-
-        /** Whether they are these, as they are nearly every second. */
-        boolean are(
-                Optional<Suppression> ofStartSetTests,
-                Optional<Suppression> ofGelPoint,
-                Optional<Suppression> ofPastGelPoint,
-                Optional<Suppression> ofStalled,
-                Optional<Suppression> ofScorchRisk,
-                Optional<Suppression> ofProbe) {
-            return startSetTests.equals(ofStartSetTests)
-                    && gelPoint.equals(ofGelPoint)
-                    && pastGelPoint.equals(ofPastGelPoint)
-                    && stalled.equals(ofStalled)
-                    && scorchRisk.equals(ofScorchRisk)
-                    && ofTheProbe.equals(ofProbe);
-        }
-    }
-
     private CookSettings settings;
     private final Pace pace;
     private final AlarmBoard board;
@@ -89,7 +48,7 @@ public final class PanAlarms {
     private final Standstill standstill = new Standstill();
     private final ColdAddition cold;
     private final SugarIn sugar;
-    private Reasons reasons = Reasons.NONE;
+    private final Suppressions suppressions;
     private final UnseenWindow unseen;
     private final Track soonestGelT = new Track(2 * FORESEEN_S);
     private final Shifted shifted = new Shifted();
@@ -117,6 +76,7 @@ public final class PanAlarms {
         this.tests = tests;
         watches = new Watches(settings);
         cold = new ColdAddition(settings.waterBoil().temperatureC());
+        suppressions = new Suppressions(board, stages, tests, sugar, cold);
     }
 
     /** The gel point is another one from now on: what was called for the old one is settled. */
@@ -263,53 +223,11 @@ public final class PanAlarms {
 
     /** Suppresses what means nothing by now; to be called when a second has ended, whether or not the pan was seen. */
     public void suppress(double t, List<CookEvent> events) {
-        Optional<Suppression> blind = blind();
-        Optional<Suppression> atGel = when(gelCalled(), Suppression.GEL_POINT);
-        Optional<Suppression> past = when(board.present(AlarmName.PAST_GEL_POINT), Suppression.PAST_GEL_POINT);
-        Optional<Suppression> tested = when(setTest || tests.away(t, stages.stage()), Suppression.SET_TEST);
-        Optional<Suppression> set = when(tests.set(), Suppression.SET);
-        Optional<Suppression> testing = either(set, when(tests.testing(t, stages.stage()), Suppression.SET_TEST));
-        Optional<Suppression> chilled = when(sugar.going() || (cold.seen() && !cold.late()), Suppression.COLD_ADDED);
-        Optional<Suppression> setOrBlind = either(set, blind);
-        Optional<Suppression> tooLate = either(testing, past);
-        Optional<Suppression> unforeseen = windowUnseen ? Optional.empty() : blind;
-        Optional<Suppression> startSetTests = either(either(tooLate, atGel), unforeseen);
-        Optional<Suppression> gelPoint = either(tooLate, blind);
-        Optional<Suppression> stalled = either(either(setOrBlind, tested), chilled);
-        // who sees the pan no more must still be told to take it off: it was past its set when it was seen last
-        if (!reasons.are(startSetTests, gelPoint, testing, stalled, setOrBlind, set)) {
-            reasons = new Reasons(startSetTests, gelPoint, testing, stalled, setOrBlind, set);
-            suppress(t, reasons, events);
-        }
-    }
-
-    private void suppress(double t, Reasons why, List<CookEvent> events) {
-        board.suppress(t, AlarmName.START_SET_TESTS, why.startSetTests(), events);
-        board.suppress(t, AlarmName.GEL_POINT, why.gelPoint(), events);
-        board.suppress(t, AlarmName.PAST_GEL_POINT, why.pastGelPoint(), events);
-        board.suppress(t, AlarmName.STALLED, why.stalled(), events);
-        board.suppress(t, AlarmName.SCORCH_RISK, why.scorchRisk(), events);
-        for (AlarmName name : OF_THE_PROBE) {
-            board.suppress(t, name, why.ofTheProbe(), events);
-        }
+        suppressions.judge(t, setTest, windowUnseen, gelCalled(), events);
     }
 
     /** Whether the gel point was called. */
     boolean gelCalled() {
         return board.raisedSince(aimedT, AlarmName.GEL_POINT);
-    }
-
-    private Optional<Suppression> blind() {
-        return either(
-                when(board.present(AlarmName.PROBE_SILENT), Suppression.PROBE_SILENT),
-                when(board.present(AlarmName.PROBE_OUT_OF_PAN), Suppression.PROBE_OUT_OF_PAN));
-    }
-
-    private static Optional<Suppression> when(boolean so, Suppression reason) {
-        return so ? Optional.of(reason) : Optional.empty();
-    }
-
-    private static Optional<Suppression> either(Optional<Suppression> first, Optional<Suppression> second) {
-        return first.isPresent() ? first : second;
     }
 }
