@@ -110,7 +110,7 @@ public final class Kitchen implements AutoCloseable {
         comingBack = new PanReturn(pan, plan, thermometers);
         thread = new KitchenThread("kitchen " + plan.pan(), new Work(), PanKeeper.TICK_MILLIS);
         keeper = new PanKeeper(plan, pan, cookClock, thread::submit);
-        desks = new Desks(keeper, pan, thermometers, check, probes::byHand);
+        desks = new Desks(plan, keeper, pan, thermometers, check, probes::byHand);
     }
 
     /** Starts watching. */
