@@ -397,7 +397,7 @@ final class ResumeTest {
                     .isEqualTo(new CookSettings(WaterBoil.atElevation(900), 5));
         }
         try (Run same = run(trace)) {
-            same.kitchen.newCook().join();
+            same.kitchen.newCook(Optional.empty()).join();
             assertThat(journal.ended).isOne();
             assertThat(same.state().cookNumber()).isEqualTo(2);
         }
