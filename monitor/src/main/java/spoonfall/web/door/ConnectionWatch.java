@@ -129,7 +129,7 @@ final class ConnectionWatch extends AbstractLifeCycle implements Connection.List
         Begun before = begun.get(endPoint);
         if (before == null || !before.isOf(heads, body)) {
             begun.put(endPoint, new Begun(heads, body, heads == 0 ? 0 : bytes, nowNanos));
-        } else if (bytes == before.bytesBefore() || before.timeIsUp(nowNanos) && before.broughtEnough(bytes)) {
+        } else if (bytes == before.bytesBefore() || (before.timeIsUp(nowNanos) && before.broughtEnough(bytes))) {
             begun.put(endPoint, new Begun(heads, body, bytes, nowNanos));
         } else if (before.timeIsUp(nowNanos)) {
             begun.remove(endPoint);
