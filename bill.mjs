@@ -17,12 +17,17 @@ const part = (one) => ({
   purl: one.purl,
 });
 
-const licence = (one) =>
-  (one.licenses ?? [{ license: { id: "Apache-2.0" } }])
-    .map((each) => each.expression ?? each.license.id ?? each.license.name)
-    .join(" or ");
+const licence = (one) => {
+  if (!one.licenses?.length) {
+    throw new Error(`${one.purl} declares no licence: find out by hand which it has, or do without it`);
+  }
+  return one.licenses.map((each) => each.expression ?? each.license.id ?? each.license.name).join(" or ");
+};
 
 const components = found.components.map(part).sort((a, b) => (a.purl < b.purl ? -1 : 1));
+const rows = components
+  .filter((one) => !ours(one))
+  .map((one) => `| ${one.group} | ${one.name} | ${one.version} | ${licence(one)} |`);
 const bill = {
   $schema: "http://cyclonedx.org/schema/bom-1.6.schema.json",
   bomFormat: "CycloneDX",
@@ -34,9 +39,6 @@ const bill = {
 };
 writeFileSync("docs/bill-of-materials.json", JSON.stringify(bill, null, 1) + "\n");
 
-const rows = components
-  .filter((one) => !ours(one))
-  .map((one) => `| ${one.group} | ${one.name} | ${one.version} | ${licence(one)} |`);
 writeFileSync(
   "docs/licences.md",
   `# Licences of what runs

@@ -26,6 +26,8 @@ const part = (name) => document.querySelector(`[data-testid="${name}"]`);
 /** "Not now" puts a call aside for so long. */
 const MINUTES_ASIDE = 5;
 
+const NEW_COOK = 'new-cook';
+
 /** Which pan is shown is this tab's own choice. */
 const tab = () => sessionStorage;
 
@@ -33,6 +35,7 @@ let state = empty();
 let lastQuiet = wayTo(viewNow() === 'pan' ? 'thermometer' : viewNow());
 let unit = rememberedUnit();
 let drawing = false;
+let refused = { of: '', words: '' }; // what was tapped last: the call's id, or a new cook
 let headingDue = false; // somebody came to a quiet page that is not there yet
 
 const updateSentence = mountSentence(part('sentence'), part('sentence-state'), part('sentence-act'), part('note'));
@@ -117,6 +120,7 @@ function draw() {
   updateOtherProbes((state.connection === 'live' && state.status?.others ? state.status.others : []).map((other) => otherWords(other, unit)));
   part('unit').textContent = unit === 'C' ? 'Show °F' : 'Show °C';
   part('new-cook').hidden = state.status?.stage !== 'off-the-heat' || inATest(state.status) || state.connection !== 'live';
+  put(part('act-error'), offered(refused.of, calling) ? refused.words : '');
 }
 
 function allCalls() {
@@ -162,37 +166,49 @@ function lookOf(live, calling) {
   return live || !state.heard ? 'calm' : 'lost';
 }
 
-async function acknowledge(id) {
-  await post(alarmPath(id, 'acknowledge', state));
+function acknowledge(id) {
+  return act(id, alarmPath(id, 'acknowledge', state));
 }
 
-async function putAside(id) {
-  await post(alarmPath(id, 'shelve', state), { minutes: MINUTES_ASIDE });
+function putAside(id) {
+  return act(id, alarmPath(id, 'shelve', state), { minutes: MINUTES_ASIDE });
 }
 
-async function takeBack(id) {
-  await post(alarmPath(id, 'unshelve', state));
+function takeBack(id) {
+  return act(id, alarmPath(id, 'unshelve', state));
 }
 
-async function post(path, body) {
+/** All pages that show this cook mean the same new one, however often somebody taps. */
+function beginNewCook() {
+  return act(NEW_COOK, pathFor('api/cook', state), { tap: `after-${state.cook.number}` });
+}
+
+/** Does something about a call, or begins a cook; what went wrong is said for as long as it can be tried again. */
+async function act(of, path, body) {
+  refused = { of, words: await send('POST', path, body) };
+  redraw();
+}
+
+/** Whether what was refused can be tried again. */
+function offered(of, calling) {
+  return of === NEW_COOK ? !part('new-cook').hidden : [...calling, ...standing(state), ...aside(state)].some((alarm) => alarm.id === of);
+}
+
+/** Asks the service for something about the pan that is shown, and tells what was answered; returns what went wrong, in one line, or nothing. */
+function ask(method, path, body, heard) {
+  return send(method, pathFor(path, state), body, heard);
+}
+
+async function send(method, path, body, heard = () => {}) {
   try {
-    await fetch(path, { method: 'POST', body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
-  } catch {
-    change(connection(state, 'lost')); // the live channel finds out whether it is back
-  }
-}
-
-/** Asks the service for something, and tells what was answered; returns what went wrong, in one line, or nothing. */
-async function ask(method, path, body, heard = () => {}) {
-  try {
-    const answer = await fetch(pathFor(path, state), { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
+    const answer = await fetch(path, { method, body: body && JSON.stringify(body), headers: body && { 'Content-Type': 'application/json' } });
     const said = await answer.json();
     if (answer.ok) {
       heard(said);
     }
     return answer.ok ? '' : sentence(said.error);
   } catch {
-    change(connection(state, 'lost'));
+    change(connection(state, 'lost')); // the live channel finds out whether it is back
     return 'No word from Spoonfall; try again.';
   }
 }
@@ -221,7 +237,7 @@ part('unit').addEventListener('click', () => {
   remember('unit', unit);
   redraw();
 });
-part('new-cook').addEventListener('click', () => post(pathFor('api/cook', state)));
+part('new-cook').addEventListener('click', beginNewCook);
 
 const follow = listen(
   panOf(location.hash) ?? remembered('pan', tab) ?? '',

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -23,6 +24,9 @@ final class DeviceFile {
     private static final Logger LOG = LoggerFactory.getLogger(DeviceFile.class);
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final long LARGEST_BYTES = 256 * 1024;
+
+    /** A lock on a file is the whole program's: within it, books of the same file take turns by this. */
+    private static final Object OUR_TURN = new Object();
 
     private final Path path;
     private Optional<Stamp> stamp = Optional.empty();
@@ -43,13 +47,16 @@ final class DeviceFile {
      * The devices in it; none if it is not there. A file that holds something else is set aside, so that nobody comes in by it and nothing
      * of it is lost.
      */
-    List<Device> read() {
-        stamp = stampNow();
-        if (stamp.isEmpty()) {
-            return List.of();
-        }
+    List<Device> read() throws IOException {
+        Optional<Stamp> now = stampNow();
+        List<Device> devices = now.isPresent() ? read(now.get()) : List.of();
+        stamp = now; // not before: what could not be read is another one still
+        return devices;
+    }
+
+    private List<Device> read(Stamp now) throws IOException {
         try {
-            if (stamp.get().bytes() > LARGEST_BYTES) {
+            if (now.bytes() > LARGEST_BYTES) {
                 throw new IllegalArgumentException("it is larger than 256 KiB");
             }
             return devices(MAPPER.readTree(Files.readAllBytes(path)));
@@ -59,12 +66,30 @@ final class DeviceFile {
         } catch (NoSuchFileException e) {
             return List.of();
         } catch (IOException e) {
-            throw new UncheckedIOException(path + " cannot be read: " + e.getMessage(), e);
+            throw new IOException(path + " cannot be read: " + e.getMessage(), e);
         }
     }
 
-    /** Writes them in its place. */
-    void write(List<Device> devices) throws IOException {
+    /**
+     * Reads the devices, and writes what becomes of them in their place, while no other program does the same.
+     *
+     * @return what is in the file then
+     */
+    List<Device> change(UnaryOperator<List<Device>> change) throws IOException {
+        synchronized (OUR_TURN) {
+            try (FileChannel turn = PrivateFile.open(path.resolveSibling(path.getFileName() + ".lock"))) {
+                turn.lock();
+                List<Device> now = read();
+                List<Device> next = change.apply(now);
+                if (!next.equals(now)) {
+                    write(next);
+                }
+                return next;
+            }
+        }
+    }
+
+    private void write(List<Device> devices) throws IOException {
         ArrayNode all = MAPPER.createArrayNode();
         for (Device device : devices) {
             all.addObject()
@@ -100,7 +125,6 @@ final class DeviceFile {
         try {
             Files.deleteIfExists(aside);
             Files.move(path, aside);
-            stamp = Optional.empty();
             LOG.warn(
                     "the devices in {} are not understood ({}); all must be paired again. It is kept as {}",
                     path,

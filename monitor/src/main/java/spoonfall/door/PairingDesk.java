@@ -3,6 +3,7 @@ package spoonfall.door;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -84,12 +85,13 @@ public final class PairingDesk {
     }
 
     /**
-     * Somebody enters a code.
+     * Somebody enters a code. It is used up by letting a device in: if that cannot be, the code still works.
      *
      * @param typed as it was typed: small letters, blanks and hyphens do no harm
      * @param client who tries, as {@link Clients} names it
+     * @param letIn lets a device of that role in, or throws what the one who tries is told
      */
-    public synchronized Outcome enter(String typed, String client, long nowMillis) {
+    public synchronized Outcome enter(String typed, String client, long nowMillis, Consumer<Role> letIn) {
         Optional<Duration> left = guesses.wait(client, nowMillis);
         if (left.isPresent()) {
             return new Outcome.Wait(left.get());
@@ -97,6 +99,7 @@ public final class PairingDesk {
         Optional<PairingCode> open = current(nowMillis);
         boolean right = Secrets.same(Secrets.hash(plain(typed)), open.isPresent() ? hash : Secrets.hash(""));
         if (open.isPresent() && right) {
+            letIn.accept(open.get().role());
             guesses.forget(client);
             end(State.USED);
             return new Outcome.Opened(open.get().role());

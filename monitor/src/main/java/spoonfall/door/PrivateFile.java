@@ -2,6 +2,7 @@ package spoonfall.door;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.channels.SeekableByteChannel;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
@@ -25,11 +26,7 @@ public final class PrivateFile {
      * the owner's whose it was.
      */
     public static void write(Path file, byte[] bytes) throws IOException {
-        Path folder = file.toAbsolutePath().getParent();
-        if (folder == null) {
-            throw new IOException(file + " is no file");
-        }
-        Files.createDirectories(folder);
+        Path folder = folder(file);
         Path fresh = Files.createTempFile(folder, "." + file.getFileName(), ".new", ownersOnly());
         try {
             try (SeekableByteChannel out = Files.newByteChannel(fresh, StandardOpenOption.WRITE)) {
@@ -43,6 +40,26 @@ public final class PrivateFile {
         } finally {
             Files.deleteIfExists(fresh);
         }
+    }
+
+    /** Opens a file that two programs take turns by; it is made, as the folder's owner's alone, if it is not there. */
+    static FileChannel open(Path file) throws IOException {
+        Path folder = folder(file);
+        boolean fresh = !Files.exists(file);
+        FileChannel channel =
+                FileChannel.open(file, Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE), ownersOnly());
+        if (fresh) {
+            keepOwner(file, Files.getOwner(folder));
+        }
+        return channel;
+    }
+
+    private static Path folder(Path file) throws IOException {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null) {
+            throw new IOException(file + " is no file");
+        }
+        return Files.createDirectories(folder);
     }
 
     /** A service may be forbidden to give files away, even to itself. */

@@ -1,6 +1,7 @@
 package spoonfall.kitchen;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -110,7 +111,7 @@ public final class Kitchen implements AutoCloseable {
         comingBack = new PanReturn(pan, plan, thermometers);
         thread = new KitchenThread("kitchen " + plan.pan(), new Work(), PanKeeper.TICK_MILLIS);
         keeper = new PanKeeper(plan, pan, cookClock, thread::submit);
-        desks = new Desks(keeper, pan, thermometers, check, probes::byHand);
+        desks = new Desks(plan, keeper, pan, thermometers, check, probes::byHand);
     }
 
     /** Starts watching. */
@@ -162,9 +163,9 @@ public final class Kitchen implements AutoCloseable {
         return desks.alarms();
     }
 
-    /** Begins a new cook, which starts with the next reading. */
-    public CompletableFuture<KitchenState> newCook() {
-        return keeper.newCook();
+    /** Begins a new cook, which starts with the next reading; the same tap begins one, however often it arrives. */
+    public CompletableFuture<KitchenState> newCook(Optional<String> tap) {
+        return keeper.newCook(tap);
     }
 
     /** Where somebody says how far the afternoon is. */

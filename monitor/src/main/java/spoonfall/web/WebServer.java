@@ -186,7 +186,7 @@ public final class WebServer implements AutoCloseable {
                 (e, ctx) -> Answers.error(ctx, e.getStatus(), String.valueOf(e.getMessage())));
         config.routes.exception(Refusal.class, (e, ctx) -> Answers.error(ctx, 400, String.valueOf(e.getMessage())));
         config.routes.exception(Exception.class, (e, ctx) -> {
-            LOG.warn("{} {} failed: {}", ctx.method(), ctx.path(), e.toString());
+            LOG.warn("{} {} failed: {}", ctx.method(), ctx.path(), e.toString(), e);
             Answers.error(ctx, 503, "Spoonfall could not answer just now; try again");
         });
         config.routes.error(404, ctx -> {

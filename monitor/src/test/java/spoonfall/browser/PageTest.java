@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.regex.Pattern;
@@ -298,6 +301,46 @@ final class PageTest {
         part(page, "new-cook").click();
         assertThat(part(page, "sentence-state")).hasText("Waiting for the thermometer.");
         assertThat(part(page, "temperature")).isHidden();
+    }
+
+    @Test
+    void aNewCook_isBegunOnce_howeverOftenItIsTapped() {
+        serve(Scenario.CLEAN, 1820);
+        Page page = SERVED.page(1180, 820, ColorScheme.LIGHT);
+        List<Route> held = new ArrayList<>();
+        page.route("**/api/cook", held::add);
+        part(page, "new-cook").click();
+        part(page, "new-cook").click();
+        page.waitForCondition(() -> held.size() == 2);
+        List<Response> answers = new CopyOnWriteArrayList<>();
+        page.onResponse(answers::add);
+        held.forEach(Route::resume);
+        page.waitForCondition(() -> answers.size() == 2);
+        for (Response answer : answers) {
+            assertThat(answer.status()).isEqualTo(201);
+            assertThat(answer.text()).contains("\"cook\":{\"number\":2,");
+        }
+    }
+
+    @Test
+    void aTapThatIsRefused_saysWhy_untilItSucceeds() {
+        serve(Scenario.STALL, 1270);
+        Page page = SERVED.page(390, 844, ColorScheme.LIGHT);
+        String busy = "{\"error\": \"Spoonfall could not answer just now; try again\"}";
+        page.route(
+                "**/api/alarms/**",
+                route -> route.fulfill(new Route.FulfillOptions()
+                        .setStatus(503)
+                        .setContentType("application/json")
+                        .setBody(busy)));
+        part(page, "not-now").click();
+        assertThat(part(page, "act-error")).hasText("Spoonfall could not answer just now; try again.");
+        assertThat(part(page, "call")).isVisible();
+        Browsers.isAccessibleAndFits(page);
+        page.unroute("**/api/alarms/**");
+        part(page, "acknowledge").click();
+        assertThat(part(page, "call")).isHidden();
+        assertThat(part(page, "act-error")).isHidden();
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -73,6 +74,74 @@ final class DeviceBookTest {
     }
 
     @Test
+    void whatAnotherProgramRevoked_staysOut_whenADeviceIsPairedBeforeTheNextLook() {
+        DeviceBook book = DeviceBook.open(file);
+        DeviceBook.Paired one = book.add("One", Role.COOK, NOW);
+        List<String> told = new ArrayList<>();
+        book.listen(gone -> told.add(gone.name()));
+        DeviceBook.open(file).revoke(one.device().id());
+        DeviceBook.Paired two = book.add("Two", Role.VIEWER, NOW);
+        assertThat(book.withToken(one.token())).isEmpty();
+        assertThat(told).containsExactly("One");
+        assertThat(DeviceBook.open(file).all()).containsExactly(two.device());
+    }
+
+    @Test
+    void aRevoke_keepsWhatAnotherProgramPairedMeanwhile() {
+        DeviceBook book = DeviceBook.open(file);
+        DeviceBook.Paired one = book.add("One", Role.COOK, NOW);
+        DeviceBook other = DeviceBook.open(file);
+        DeviceBook.Paired two = book.add("Two", Role.VIEWER, NOW);
+        assertThat(other.revoke(one.device().id())).contains(one.device());
+        assertThat(DeviceBook.open(file).all()).containsExactly(two.device());
+    }
+
+    @Test
+    void twoWhoPairAtOnce_loseNoDeviceOfEachOther() {
+        List<CompletableFuture<Void>> pairing = new ArrayList<>();
+        for (DeviceBook book : List.of(DeviceBook.open(file), DeviceBook.open(file))) {
+            pairing.add(CompletableFuture.runAsync(() -> {
+                for (int i = 0; i < DeviceBook.MOST / 2; i++) {
+                    book.add("Device " + i, Role.VIEWER, NOW);
+                }
+            }));
+        }
+        pairing.forEach(CompletableFuture::join);
+        assertThat(DeviceBook.open(file).all()).hasSize(DeviceBook.MOST);
+    }
+
+    @Test
+    void aLookThatFailed_isTriedAgain() throws IOException {
+        DeviceBook book = DeviceBook.open(file);
+        DeviceBook.Paired one = book.add("One", Role.COOK, NOW);
+        Files.delete(file);
+        Files.createDirectories(file);
+        for (int look = 0; look < 3; look++) {
+            assertThatThrownBy(book::refresh).hasMessageContaining("cannot be read");
+            assertThat(book.withToken(one.token())).isPresent();
+        }
+        Files.delete(file);
+        book.refresh();
+        assertThat(book.withToken(one.token())).isEmpty();
+    }
+
+    @Test
+    void whoseEndCouldNotBeWrittenDown_isNotLetInByALaterLook() throws IOException {
+        DeviceBook book = DeviceBook.open(file);
+        DeviceBook.Paired one = book.add("One", Role.COOK, NOW);
+        Path aside = folder.resolve("aside.json");
+        Files.move(file, aside);
+        Files.createDirectories(file);
+        assertThatThrownBy(() -> book.revoke(one.device().id())).hasMessageContaining("cannot be written down");
+        Files.delete(file);
+        Files.move(aside, file);
+        book.refresh();
+        assertThat(book.withToken(one.token())).isEmpty();
+        DeviceBook.Paired two = book.add("Two", Role.VIEWER, NOW);
+        assertThat(DeviceBook.open(file).all()).containsExactly(two.device());
+    }
+
+    @Test
     void aRevokedDevice_isShutOutEvenIfThatCannotBeWrittenDown() throws IOException {
         DeviceBook book = DeviceBook.open(file);
         DeviceBook.Paired one = book.add("One", Role.COOK, NOW);
@@ -114,6 +183,12 @@ final class DeviceBookTest {
         }
         assertThatThrownBy(() -> book.add("One more", Role.VIEWER, NOW)).hasMessageContaining("revoke one first");
         assertThat(DeviceBook.open(file).all()).hasSize(DeviceBook.MOST);
+        List<String> told = new ArrayList<>();
+        book.listen(gone -> told.add(gone.name()));
+        DeviceBook.Paired again = book.replace(book.all().get(7), "Device 7 as a cook", Role.COOK, NOW);
+        assertThat(told).containsExactly("Device 7");
+        assertThat(book.withToken(again.token())).contains(again.device());
+        assertThat(DeviceBook.open(file).all()).hasSize(DeviceBook.MOST).contains(again.device());
     }
 
     @ParameterizedTest

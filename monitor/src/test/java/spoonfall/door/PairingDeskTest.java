@@ -1,6 +1,7 @@
 package spoonfall.door;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
 import java.util.HashSet;
@@ -12,7 +13,7 @@ final class PairingDeskTest {
     private final PairingDesk desk = new PairingDesk();
 
     private PairingDesk.Outcome enter(String typed, String client, long atS) {
-        return desk.enter(typed, client, atS * 1000);
+        return desk.enter(typed, client, atS * 1000, role -> {});
     }
 
     @Test
@@ -41,6 +42,17 @@ final class PairingDeskTest {
         assertThat(enter(code, "a", 1)).isEqualTo(new PairingDesk.Outcome.Opened(Role.VIEWER));
         assertThat(enter(code, "a", 2)).isInstanceOf(PairingDesk.Outcome.Wrong.class);
         assertThat(desk.state(2000)).isEqualTo(PairingDesk.State.USED);
+    }
+
+    @Test
+    void aCodeThatLetsNobodyIn_stillWorks() {
+        String code = desk.open(Role.VIEWER, 0).shown();
+        assertThatThrownBy(() -> desk.enter(code, "a", 1000, role -> {
+                    throw new IllegalArgumentException("there is no room");
+                }))
+                .hasMessage("there is no room");
+        assertThat(desk.state(1000)).isEqualTo(PairingDesk.State.OPEN);
+        assertThat(enter(code, "a", 2)).isEqualTo(new PairingDesk.Outcome.Opened(Role.VIEWER));
     }
 
     @Test

@@ -3,12 +3,15 @@ package spoonfall.kitchen;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 import spoonfall.cook.Cooks;
 import spoonfall.cook.Forecast;
 import spoonfall.cook.monitor.CookMonitor;
@@ -16,6 +19,7 @@ import spoonfall.food.Foods;
 import spoonfall.food.Ingredient;
 import spoonfall.food.IngredientLine;
 import spoonfall.kitchen.pantry.FoodBook;
+import spoonfall.kitchen.pantry.Pantry;
 import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.kitchen.plan.PlanState;
 import spoonfall.kitchen.plan.PlannedCook;
@@ -35,6 +39,9 @@ import spoonfall.probe.trace.Trace;
 /** A pan whose batch was planned. */
 @Timeout(60)
 final class PlannedCookTest {
+    @TempDir
+    private Path folder;
+
     private final KeptJournal journal = new KeptJournal();
     private final Trace trace = Cooks.trace(Scenario.CLEAN, 1);
 
@@ -112,7 +119,12 @@ final class PlannedCookTest {
         }
         try (Run second = new Run()) {
             assertThat(second.kitchen.plans().state().join().batch()).contains(batch());
-            assertThat(second.kitchen.plans().filled(5).join().yield().orElse(""))
+            assertThat(second.kitchen
+                            .plans()
+                            .filled(5, Pantry.usual())
+                            .join()
+                            .yield()
+                            .orElse(""))
                     .contains("You filled 5", "as planned");
         }
         try (Run third = new Run()) {
@@ -172,10 +184,30 @@ final class PlannedCookTest {
     }
 
     @Test
+    void theFirstCountOfACook_teachesItsHob_andOthersAtTheSameTimeDoNot() {
+        Path hob = folder.resolve("hob.json");
+        Pantry pantry = Pantry.of(folder.resolve("foods.csv"), hob, Optional.empty());
+        try (Run run = new Run()) {
+            run.kitchen.plans().cook(Optional.of(batch())).join();
+            run.play(0, trace.size());
+            List<CompletableFuture<PlanState>> counts = Stream.of(4, 5, 6)
+                    .map(jars -> run.kitchen.plans().filled(jars, pantry))
+                    .toList();
+            counts.forEach(CompletableFuture::join);
+            assertThat(run.kitchen.plans().state().join().filled()).hasValue(6);
+        }
+        assertThat(hob).content().containsOnlyOnce("waterKgPerMin");
+    }
+
+    @Test
     void jarsThatNobodyFills_areRefused() {
         try (Run run = new Run()) {
-            assertThatThrownBy(() -> run.kitchen.plans().filled(-1).join()).hasMessageContaining("how many jars?");
-            assertThatThrownBy(() -> run.kitchen.plans().filled(501).join()).hasMessageContaining("0 to 500");
+            assertThatThrownBy(
+                            () -> run.kitchen.plans().filled(-1, Pantry.usual()).join())
+                    .hasMessageContaining("how many jars?");
+            assertThatThrownBy(() ->
+                            run.kitchen.plans().filled(501, Pantry.usual()).join())
+                    .hasMessageContaining("0 to 500");
         }
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import spoonfall.cook.Cooks;
@@ -62,7 +63,7 @@ final class TargetTest {
         }
         try (Kitchen second = kitchen(new ToldProbe("pan", 0))) {
             assertThat(riseC(second)).isCloseTo(5.0, within(1e-9));
-            second.newCook().join();
+            second.newCook(Optional.empty()).join();
             assertThat(riseC(second)).isCloseTo(5.0, within(1e-9));
         }
     }

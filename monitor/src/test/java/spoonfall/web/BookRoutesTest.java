@@ -11,6 +11,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.List;
@@ -126,6 +127,17 @@ final class BookRoutesTest {
         HttpResponse<String> nowhere = ask("GET", "/api/book/1/picture.svg?zone=%3Cscript%3E", "");
         assertThat(nowhere.statusCode()).isEqualTo(400);
         assertThat(nowhere.body()).contains("such as Europe/London").doesNotContain("<script>");
+    }
+
+    @Test
+    void aDamagedBook_isRefusedInTheSameWords_asAListAndAsAPage() throws Exception {
+        Files.writeString(folder.resolve("cooks.db"), "this is no record of cooks".repeat(1000));
+        HttpResponse<String> page = ask("GET", "/api/book/1", "");
+        HttpResponse<String> list = ask("GET", "/api/book", "");
+        assertThat(page.statusCode()).isEqualTo(400);
+        assertThat(page.body()).contains("the record cannot be used");
+        assertThat(list.statusCode()).isEqualTo(400);
+        assertThat(list.body()).isEqualTo(page.body());
     }
 
     @Test

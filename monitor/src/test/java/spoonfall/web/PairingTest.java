@@ -10,10 +10,13 @@ import java.net.http.WebSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spoonfall.door.DeviceBook;
+import spoonfall.door.Role;
 import spoonfall.probe.Hearing;
 import spoonfall.web.door.Guests;
 
@@ -173,6 +176,23 @@ final class PairingTest {
         assertThat(page.version()).isEqualTo(HttpClient.Version.HTTP_2);
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body()).contains("<title>Spoonfall</title>");
+    }
+
+    @Test
+    void whereThereIsNoRoom_theCodeStillWorks_andWhoIsLetInPairsAnew() {
+        String cookie = door.pair("viewer", "Tablet");
+        for (int others = 1; others < DeviceBook.MOST; others++) {
+            door.devices.add("Device " + others, Role.VIEWER, Instant.EPOCH);
+        }
+        String again = ServedDoor.cookie(door.enter(door.code("cook"), "Tablet", cookie));
+        assertThat(door.outside("GET", "/api/state", "", cookie).statusCode()).isEqualTo(401);
+        assertThat(door.outside("POST", "/api/cook", "", again).statusCode()).isEqualTo(201);
+        String code = door.code("viewer");
+        HttpResponse<String> refused = door.enter(code, "Phone", "");
+        assertThat(refused.statusCode()).isEqualTo(400);
+        assertThat(refused.body()).contains("revoke one first");
+        door.devices.revoke(door.devices.all().get(0).id());
+        assertThat(door.enter(code, "Phone", "").statusCode()).isEqualTo(201);
     }
 
     @Test

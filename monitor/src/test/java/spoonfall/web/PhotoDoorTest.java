@@ -6,6 +6,9 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.SocketTimeoutException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -27,15 +30,17 @@ import spoonfall.web.wire.Asked;
 /** Photos that come from a phone in the network, through TLS. */
 final class PhotoDoorTest {
     private static final String PHOTOS = "/api/book/1/photos";
+    private static final int PIECE_BYTES = 4096;
 
     @TempDir
     private Path folder;
 
+    private Path file = Path.of("");
     private ServedDoor door;
 
     @BeforeEach
     void serve() {
-        Path file = folder.resolve("cooks.db");
+        file = folder.resolve("cooks.db");
         try (CookLog log = CookLog.openOrMake(file)) {
             Trace trace = Cooks.trace(Scenario.CLEAN, 4);
             log.take(trace, Cooks.settings(trace));
@@ -50,10 +55,14 @@ final class PhotoDoorTest {
 
     /** Noise, so that it is some hundred kilobytes and comes in many pieces. */
     private static byte[] png() throws IOException {
+        return png(400, 300);
+    }
+
+    private static byte[] png(int width, int height) throws IOException {
         Random random = new Random(7);
-        BufferedImage image = new BufferedImage(400, 300, BufferedImage.TYPE_INT_RGB);
-        for (int y = 0; y < 300; y++) {
-            for (int x = 0; x < 400; x++) {
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
                 image.setRGB(x, y, random.nextInt());
             }
         }
@@ -97,6 +106,51 @@ final class PhotoDoorTest {
         assertThat(door.file("POST", "/api/book/99/photos", script, cook).statusCode())
                 .isEqualTo(404);
         assertThat(door.outside("GET", "/api/book/1", "", cook).body()).contains("\"photos\":[]");
+    }
+
+    /** The photo comes in small pieces for as long as it takes to end the other, which sends a byte where the photo sends four thousand. */
+    @Test
+    void aPhotoThatComesSlowly_arrives_whileABodyThatDripsIsCut() throws Exception {
+        byte[] png = png(1200, 900);
+        try (ServedDoor plain = ServedDoor.plain(folder.resolve("plain"), Optional.of(new BatchBook(file)));
+                Socket slow = new Socket(InetAddress.getLoopbackAddress(), plain.server.networkPort());
+                Socket drips = new Socket(InetAddress.getLoopbackAddress(), plain.server.networkPort())) {
+            send(slow, head(plain, PHOTOS, png.length) + "Cookie: " + plain.pair("cook", "Phone") + "\r\n\r\n");
+            send(drips, head(plain, "/api/door/pair", Asked.LARGEST_BYTES) + "\r\n{");
+            int sent = 0;
+            while (!isCutByAnotherByte(drips)) {
+                assertThat(sent).as("what the photo had to wait for").isLessThan(png.length - PIECE_BYTES);
+                slow.getOutputStream().write(png, sent, PIECE_BYTES);
+                sent += PIECE_BYTES;
+            }
+            slow.getOutputStream().write(png, sent, png.length - sent);
+            byte[] answer = new byte[12];
+            assertThat(slow.getInputStream().readNBytes(answer, 0, answer.length))
+                    .isEqualTo(answer.length);
+            assertThat(new String(answer, StandardCharsets.US_ASCII)).isEqualTo("HTTP/1.1 201");
+        }
+    }
+
+    private static String head(ServedDoor door, String path, int bytes) {
+        return "POST " + path + " HTTP/1.1\r\nHost: localhost:" + door.server.networkPort() + "\r\nOrigin: "
+                + door.outside() + "\r\nContent-Length: " + bytes + "\r\n";
+    }
+
+    private static void send(Socket socket, String text) throws IOException {
+        socket.getOutputStream().write(text.getBytes(StandardCharsets.US_ASCII));
+    }
+
+    /** Sends a byte more and waits a moment for an answer, which sets the pace. */
+    private static boolean isCutByAnotherByte(Socket socket) {
+        try {
+            send(socket, "x");
+            socket.setSoTimeout(50);
+            return socket.getInputStream().read() < 0;
+        } catch (SocketTimeoutException e) {
+            return false;
+        } catch (IOException e) {
+            return true;
+        }
     }
 
     private static String words(HttpResponse<byte[]> answer) {

@@ -58,7 +58,12 @@ public final class ServedDoor implements AutoCloseable {
 
     /** One that serves the network without TLS. */
     static ServedDoor plain(Path folder) {
-        return new ServedDoor(folder, Optional.empty(), HttpClient.newHttpClient(), Optional.empty());
+        return plain(folder, Optional.empty());
+    }
+
+    /** The same, with a book of cooks if there is to be one. */
+    static ServedDoor plain(Path folder, Optional<BatchBook> book) {
+        return new ServedDoor(folder, Optional.empty(), HttpClient.newHttpClient(), book);
     }
 
     /** One with a certificate of its own, and clients that trust it. */

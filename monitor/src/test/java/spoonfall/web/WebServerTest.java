@@ -15,8 +15,12 @@ import java.net.http.HttpResponse;
 import java.net.http.WebSocket;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.logging.Handler;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -314,6 +318,47 @@ final class WebServerTest {
                 "a second snapshot",
                 () -> page.messages.stream()
                         .anyMatch(m -> m.path("cook").path("number").asInt() == 2));
+    }
+
+    @Test
+    void aNewCook_isBegunOnceForATap() {
+        for (String tap : new String[] {"after-1", "after-1", "after-1", "after-2"}) {
+            assertThat(post("/api/cook", "{\"tap\": \"" + tap + "\"}").statusCode())
+                    .isEqualTo(201);
+        }
+        assertThat(json("/api/state").path("cook").path("number").asInt()).isEqualTo(3);
+        assertThat(post("/api/cook", "{\"tip\": \"after-3\"}").statusCode()).isEqualTo(400);
+    }
+
+    @Test
+    void whatNobodyWaitedFor_isNotDoneLater_andTheLogSaysWhereItFailed() {
+        List<LogRecord> logged = new CopyOnWriteArrayList<>();
+        Handler listener = new Handler() {
+            @Override
+            public void publish(LogRecord record) {
+                logged.add(record);
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        };
+        Logger log = Logger.getLogger(WebServer.class.getName());
+        log.addHandler(listener);
+        CompletableFuture<Void> busy = new CompletableFuture<>();
+        try {
+            kitchen.withState(state -> busy.join());
+            assertThat(post("/api/cook", "").statusCode()).isEqualTo(503);
+        } finally {
+            busy.complete(null);
+            log.removeHandler(listener);
+        }
+        assertThat(json("/api/state").path("cook").path("number").asInt()).isOne();
+        assertThat(logged)
+                .singleElement()
+                .satisfies(record -> assertThat(record.getThrown()).hasMessageContaining("did not answer"));
     }
 
     @Test

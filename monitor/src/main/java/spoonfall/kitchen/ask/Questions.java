@@ -8,10 +8,16 @@ import java.util.function.Supplier;
 public final class Questions {
     private Questions() {}
 
-    /** Has {@code thread} answer the question; what goes wrong there is the answer. */
+    /**
+     * Has {@code thread} answer the question; what goes wrong there is the answer. A question that is cancelled before the thread comes to
+     * it is not asked.
+     */
     public static <T> CompletableFuture<T> ask(Consumer<Runnable> thread, Supplier<T> question) {
         CompletableFuture<T> answer = new CompletableFuture<>();
         thread.accept(() -> {
+            if (answer.isCancelled()) {
+                return;
+            }
             try {
                 answer.complete(question.get());
             } catch (RuntimeException e) {

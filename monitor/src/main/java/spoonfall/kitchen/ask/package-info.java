@@ -1,5 +1,5 @@
 /**
- * Questions that a thread of the kitchen answers, and what it refuses. Depends on nothing of the kitchen.
+ * Questions that a thread of the kitchen answers, what it refuses, and which taps it has taken. Depends on nothing of the kitchen.
  */
 @NullMarked
 package spoonfall.kitchen.ask;

@@ -1,13 +1,11 @@
 package spoonfall.kitchen.desk;
 
-import java.util.Iterator;
-import java.util.LinkedHashSet;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import spoonfall.afternoon.BatchNotes;
 import spoonfall.kitchen.afternoon.AfternoonWord;
 import spoonfall.kitchen.ask.Refusal;
+import spoonfall.kitchen.ask.Taps;
 import spoonfall.kitchen.pan.Pan;
 import spoonfall.kitchen.pan.PanKeeper;
 import spoonfall.kitchen.told.AfternoonView;
@@ -18,11 +16,9 @@ import spoonfall.kitchen.told.AfternoonView;
  * it, is taken once.
  */
 public final class AfternoonDesk {
-    private static final int IDS_KEPT = 500;
-
     private final PanKeeper keeper;
     private final Pan pan;
-    private final Set<String> heard = new LinkedHashSet<>();
+    private final Taps taps = new Taps();
 
     AfternoonDesk(PanKeeper keeper, Pan pan) {
         this.keeper = keeper;
@@ -100,20 +96,11 @@ public final class AfternoonDesk {
 
     private CompletableFuture<AfternoonView> say(Optional<String> id, AfternoonWord word) {
         return answer(() -> {
-            if (id.isEmpty() || !heard.contains(id.get())) {
+            if (!taps.taken(id)) {
                 pan.afternoon().say(word, keeper.tickNanos());
-                id.ifPresent(this::remember);
+                taps.take(id);
             }
         });
-    }
-
-    private void remember(String id) {
-        heard.add(id);
-        if (heard.size() > IDS_KEPT) {
-            Iterator<String> oldest = heard.iterator();
-            oldest.next();
-            oldest.remove();
-        }
     }
 
     private CompletableFuture<AfternoonView> answer(Runnable act) {

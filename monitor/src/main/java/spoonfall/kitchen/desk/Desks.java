@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import spoonfall.kitchen.pan.Pan;
 import spoonfall.kitchen.pan.PanKeeper;
+import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.kitchen.thermometer.ThermometerCheck;
 import spoonfall.kitchen.thermometer.Thermometers;
 import spoonfall.probe.hand.HandProbe;
@@ -22,6 +23,7 @@ public final class Desks {
     /**
      * The desks of a pan.
      *
+     * @param plan what is watched
      * @param keeper has its thread answer
      * @param pan the pan
      * @param thermometers its thermometers
@@ -29,6 +31,7 @@ public final class Desks {
      * @param byHand finds the thermometer that somebody reads, by its name
      */
     public Desks(
+            KitchenPlan plan,
             PanKeeper keeper,
             Pan pan,
             Thermometers thermometers,
@@ -36,7 +39,7 @@ public final class Desks {
             Function<String, Optional<HandProbe>> byHand) {
         alarms = new AlarmDesk(keeper, pan.alarms());
         afternoon = new AfternoonDesk(keeper, pan);
-        plans = new PlanDesk(keeper, pan);
+        plans = new PlanDesk(plan.pan(), keeper, pan);
         checks = new CheckDesk(keeper, thermometers, check, pan);
         hands = new HandDesk(keeper, thermometers, pan, byHand);
         tests = new TestDesk(keeper, pan);

@@ -5,6 +5,7 @@ import java.util.concurrent.CompletableFuture;
 import spoonfall.kitchen.ask.Refusal;
 import spoonfall.kitchen.pan.Pan;
 import spoonfall.kitchen.pan.PanKeeper;
+import spoonfall.kitchen.pantry.Pantry;
 import spoonfall.kitchen.plan.PlanState;
 import spoonfall.log.planned.PlannedBatch;
 
@@ -13,10 +14,12 @@ import spoonfall.log.planned.PlannedBatch;
  * the cook's record; what cannot be ends in a {@link Refusal}.
  */
 public final class PlanDesk {
+    private final String name;
     private final PanKeeper keeper;
     private final Pan pan;
 
-    PlanDesk(PanKeeper keeper, Pan pan) {
+    PlanDesk(String name, PanKeeper keeper, Pan pan) {
+        this.name = name;
         this.keeper = keeper;
         this.pan = pan;
     }
@@ -34,15 +37,25 @@ public final class PlanDesk {
         });
     }
 
-    /** So many jars were filled. */
-    public CompletableFuture<PlanState> filled(int jars) {
+    /**
+     * So many jars were filled. Whoever counts says that the cook is over: the first count teaches what the boil showed of the hob, and
+     * another one only corrects the jars.
+     *
+     * @param pantry where what is learnt of the hob is kept
+     */
+    public CompletableFuture<PlanState> filled(int jars, Pantry pantry) {
         return keeper.ask(() -> {
+            boolean first = pan.batch().state().filled().isEmpty();
             try {
                 pan.batch().filled(jars);
             } catch (IllegalArgumentException e) {
                 throw new Refusal(String.valueOf(e.getMessage()), e);
             }
-            return pan.batch().state();
+            PlanState state = pan.batch().state();
+            if (first) {
+                pantry.learn(name, state.waterKgPerMin());
+            }
+            return state;
         });
     }
 }

@@ -1,6 +1,7 @@
 package spoonfall.kitchen.pan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -9,6 +10,7 @@ import java.util.function.LongConsumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import spoonfall.kitchen.ask.Questions;
+import spoonfall.kitchen.ask.Taps;
 import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.kitchen.told.KitchenChange;
 import spoonfall.kitchen.told.KitchenListener;
@@ -31,6 +33,7 @@ public final class PanKeeper {
     private final LongSupplier cookClock;
     private final Consumer<Runnable> thread;
     private final Audience audience = new Audience();
+    private final Taps taps = new Taps();
 
     /**
      * A keeper to whom nobody listens yet.
@@ -75,10 +78,17 @@ public final class PanKeeper {
         return ask(pan::record);
     }
 
-    /** Begins a new cook, which starts with the next reading. */
-    public CompletableFuture<KitchenState> newCook() {
+    /**
+     * Begins a new cook, which starts with the next reading.
+     *
+     * @param tap the id of the tap that asks for it, if it has one: the same tap begins one cook, however often it arrives
+     */
+    public CompletableFuture<KitchenState> newCook(Optional<String> tap) {
         return ask(() -> {
-            beginAnew();
+            if (!taps.taken(tap)) {
+                beginAnew();
+                taps.take(tap);
+            }
             return pan.state();
         });
     }

@@ -38,7 +38,7 @@ public final class BookRoutes {
 
     /** Adds the calls. */
     public void add(RoutesConfig routes) {
-        routes.get("/api/book", ctx -> Answers.json(ctx, 200, BookViews.list(book().list(query(ctx)))));
+        routes.get("/api/book", known(ctx -> Answers.json(ctx, 200, BookViews.list(book().list(query(ctx))))));
         routes.get("/api/book/{id}", known(ctx -> Answers.json(ctx, 200, BookViews.page(book().page(id(ctx))))));
         routes.get(
                 "/api/book/{id}/climb",
@@ -66,9 +66,9 @@ public final class BookRoutes {
 
     private void picture(Context ctx) {
         Optional<BookPage> beside =
-                parameter(ctx, "beside").map(BookRoutes::whole).flatMap(this::found);
-        ZoneId zone = parameter(ctx, "zone").map(BookRoutes::zone).orElse(ZoneId.systemDefault());
-        boolean fahrenheit = parameter(ctx, "unit").filter("F"::equals).isPresent();
+                Asked.parameter(ctx, "beside").map(BookRoutes::whole).flatMap(this::found);
+        ZoneId zone = Asked.parameter(ctx, "zone").map(BookRoutes::zone).orElse(ZoneId.systemDefault());
+        boolean fahrenheit = Asked.parameter(ctx, "unit").filter("F"::equals).isPresent();
         String svg = FirstPicture.of(book().page(id(ctx)), beside, fahrenheit, zone);
         ctx.header("Cache-Control", "no-store").contentType("image/svg+xml").result(svg);
     }
@@ -109,27 +109,19 @@ public final class BookRoutes {
     }
 
     private static BookQuery query(Context ctx) {
-        try {
-            return new BookQuery(
-                    parameter(ctx, "text").orElse(""),
-                    parameter(ctx, "fruit").orElse(""),
-                    parameter(ctx, "set").map(Firmness::named),
-                    parameter(ctx, "from")
-                            .map(BookRoutes::day)
-                            .map(day -> day.atStartOfDay(ZoneId.systemDefault()).toInstant()),
-                    parameter(ctx, "until")
-                            .map(BookRoutes::day)
-                            .map(day -> day.plusDays(1)
-                                    .atStartOfDay(ZoneId.systemDefault())
-                                    .toInstant()),
-                    parameter(ctx, "page").map(BookRoutes::whole).orElse(0));
-        } catch (IllegalArgumentException e) {
-            throw new Refusal(String.valueOf(e.getMessage()), e);
-        }
-    }
-
-    private static Optional<String> parameter(Context ctx, String name) {
-        return Optional.ofNullable(ctx.queryParam(name)).map(String::strip).filter(value -> !value.isEmpty());
+        return new BookQuery(
+                Asked.parameter(ctx, "text").orElse(""),
+                Asked.parameter(ctx, "fruit").orElse(""),
+                Asked.parameter(ctx, "set").map(Firmness::named),
+                Asked.parameter(ctx, "from")
+                        .map(BookRoutes::day)
+                        .map(day -> day.atStartOfDay(ZoneId.systemDefault()).toInstant()),
+                Asked.parameter(ctx, "until")
+                        .map(BookRoutes::day)
+                        .map(day -> day.plusDays(1)
+                                .atStartOfDay(ZoneId.systemDefault())
+                                .toInstant()),
+                Asked.parameter(ctx, "page").map(BookRoutes::whole).orElse(0));
     }
 
     private static LocalDate day(String text) {

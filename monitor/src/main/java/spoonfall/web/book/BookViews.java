@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.OptionalDouble;
 import spoonfall.book.Made;
 import spoonfall.book.Outcome;
 import spoonfall.book.RiseLine;
@@ -17,11 +16,10 @@ import spoonfall.log.store.book.BookQuery;
 import spoonfall.log.store.book.BookSaid;
 import spoonfall.plan.Yield;
 import spoonfall.web.live.Snapshots;
+import spoonfall.web.wire.WireJson;
 
 /** The batch book as the page gets it. */
 final class BookViews {
-    private static final double HUNDREDTHS = 100;
-
     private BookViews() {}
 
     /** One page of the list. */
@@ -39,9 +37,9 @@ final class BookViews {
         ObjectNode node = object();
         node.put("id", cook.id()).put("startedAtMs", cook.startedAt().toEpochMilli());
         node.put("pan", cook.pan()).put("batch", cook.batch());
-        put(node, "riseC", cook.riseC());
-        put(node, "finalRiseC", cook.finalRiseC());
-        put(node, "boilMinutes", cook.boilMinutes());
+        WireJson.put(node, "riseC", cook.riseC());
+        WireJson.put(node, "finalRiseC", cook.finalRiseC());
+        WireJson.put(node, "boilMinutes", cook.boilMinutes());
         node.put("lastedS", cook.lastedMillis() / 1000.0).put("ended", cook.ended());
         node.put("notes", cook.notes()).put("photos", cook.photos());
         node.setAll(said(new BookSaid(cook.made(), cook.outcomes())));
@@ -94,8 +92,8 @@ final class BookViews {
                 .put("damaged", page.cook().damaged());
         node.setAll(said(new BookSaid(page.made(), page.outcomes())));
         node.set("plan", plan(page));
-        put(node, "finalRiseC", page.marks().finalRiseC());
-        put(node, "boilMinutes", page.marks().boilMinutes());
+        WireJson.put(node, "finalRiseC", page.marks().finalRiseC());
+        WireJson.put(node, "boilMinutes", page.marks().boilMinutes());
         ArrayNode events = node.putArray("events");
         page.events()
                 .forEach(event -> events.addObject()
@@ -123,29 +121,21 @@ final class BookViews {
         node.put("gelPointC", settings.gelPointC()).put("windowFromC", settings.windowFromC());
         ArrayNode points = node.putArray("points");
         for (RiseLine.Point point : page.line().thinned(mostPoints)) {
-            ArrayNode one = points.addArray().add(rounded(point.t()));
-            point.riseC().ifPresentOrElse(riseC -> one.add(rounded(riseC)), one::addNull);
+            ArrayNode one = points.addArray().add(WireJson.hundredths(point.t()));
+            point.riseC().ifPresentOrElse(riseC -> one.add(WireJson.hundredths(riseC)), one::addNull);
         }
         Snapshots.addSyrup(node.putArray("syrup"), settings);
         ObjectNode marks = node.putObject("marks").put("sugarS", page.marks().sugarS());
-        put(marks, "boilS", page.marks().boilS());
-        put(marks, "gelS", page.marks().gelS());
-        put(marks, "offS", page.marks().offS());
+        WireJson.put(marks, "boilS", page.marks().boilS());
+        WireJson.put(marks, "gelS", page.marks().gelS());
+        WireJson.put(marks, "offS", page.marks().offS());
         ArrayNode tests = node.putArray("tests");
         page.tests().forEach(test -> {
             ObjectNode one = tests.addObject().put("t", test.t());
-            put(one, "riseC", test.riseC());
+            WireJson.put(one, "riseC", test.riseC());
             one.put("seen", test.answer()).put("set", test.set());
         });
         return node;
-    }
-
-    private static void put(ObjectNode node, String name, OptionalDouble value) {
-        value.ifPresentOrElse(number -> node.put(name, number), () -> node.putNull(name));
-    }
-
-    private static double rounded(double value) {
-        return Math.round(value * HUNDREDTHS) / HUNDREDTHS;
     }
 
     private static ObjectNode object() {

@@ -95,11 +95,11 @@ public final class LearnRoutes {
     }
 
     private static Optional<String> asked(Context ctx, String name) {
-        Optional<String> text = Optional.ofNullable(ctx.queryParam(name)).map(String::strip);
+        Optional<String> text = Asked.parameter(ctx, name);
         if (text.filter(it -> it.length() > LONGEST_FRUIT).isPresent()) {
             throw new Refusal("\"" + name + "\" is at most " + LONGEST_FRUIT + " letters");
         }
-        return text.filter(it -> !it.isEmpty());
+        return text;
     }
 
     private static long number(String text) {

@@ -13,6 +13,7 @@ import spoonfall.learn.Finding;
 import spoonfall.learn.Learning;
 import spoonfall.learn.Proposal;
 import spoonfall.learn.SafeBand;
+import spoonfall.web.wire.WireJson;
 
 /** What is learnt, as JSON. */
 public final class LearnViews {
@@ -47,10 +48,12 @@ public final class LearnViews {
         ArrayNode curve = node.putArray("curve");
         int steps = (int) Math.round((SafeBand.MOST_RISE_C - SafeBand.LEAST_RISE_C) / STEP_C);
         for (int i = 0; i <= steps; i++) {
-            double riseC = rounded(SafeBand.LEAST_RISE_C + i * STEP_C);
+            double riseC = WireJson.hundredths(SafeBand.LEAST_RISE_C + i * STEP_C);
             curve.addObject()
                     .put("riseC", riseC)
-                    .put("right", chance(learning.chances(fruit, riseC).right()));
+                    .put(
+                            "right",
+                            WireJson.rounded(learning.chances(fruit, riseC).right()));
         }
         node.set("told", latest(of(learning.batches(), fruit)));
         return node;
@@ -82,15 +85,18 @@ public final class LearnViews {
 
     private static ObjectNode of(Batch batch) {
         ObjectNode node = NODES.objectNode();
-        node.put("id", batch.id()).put("fruit", batch.fruit()).put("finalRiseC", rounded(batch.finalRiseC()));
+        node.put("id", batch.id())
+                .put("fruit", batch.fruit())
+                .put("finalRiseC", WireJson.hundredths(batch.finalRiseC()));
         return node.put("set", batch.set().wireName())
                 .put("after", batch.after().wireName());
     }
 
     private static ObjectNode of(Proposal proposal) {
         ObjectNode node = NODES.objectNode();
-        node.put("fruit", proposal.fruit()).put("riseC", rounded(proposal.riseC()));
-        node.put("bestFromC", rounded(proposal.bestFromC())).put("bestToC", rounded(proposal.bestToC()));
+        node.put("fruit", proposal.fruit()).put("riseC", WireJson.hundredths(proposal.riseC()));
+        node.put("bestFromC", WireJson.hundredths(proposal.bestFromC()))
+                .put("bestToC", WireJson.hundredths(proposal.bestToC()));
         node.set("chances", of(proposal.chances()));
         node.put("batches", proposal.batches()).put("others", proposal.others());
         proposal.last().ifPresentOrElse(last -> node.set("last", of(last)), () -> node.putNull("last"));
@@ -103,7 +109,7 @@ public final class LearnViews {
     private static ObjectNode of(Chances chances) {
         ObjectNode node = NODES.objectNode();
         for (Firmness set : Firmness.values()) {
-            node.put(set.wireName(), chance(chances.of(set)));
+            node.put(set.wireName(), WireJson.rounded(chances.of(set)));
         }
         return node;
     }
@@ -125,13 +131,5 @@ public final class LearnViews {
         diagnosis.cautions().forEach(cautions::add);
         diagnosis.recookToC().ifPresentOrElse(riseC -> node.put("recookToC", riseC), () -> node.putNull("recookToC"));
         return node;
-    }
-
-    private static double chance(double value) {
-        return Math.round(value * 1000) / 1000.0;
-    }
-
-    private static double rounded(double value) {
-        return Math.round(value * 100) / 100.0;
     }
 }

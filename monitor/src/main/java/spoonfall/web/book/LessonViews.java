@@ -12,12 +12,11 @@ import spoonfall.lesson.Frame;
 import spoonfall.lesson.Lesson;
 import spoonfall.lesson.Moment;
 import spoonfall.log.store.cook.StoredCook;
+import spoonfall.web.wire.WireJson;
 import spoonfall.words.Saying;
 
 /** A lesson as the page gets it. */
 final class LessonViews {
-    private static final double HUNDREDTHS = 100;
-
     private LessonViews() {}
 
     /** A lesson; each saying is told once, and the frames point at it. */
@@ -44,18 +43,18 @@ final class LessonViews {
     }
 
     private static ObjectNode frame(Frame frame, double waterBoilC) {
-        ObjectNode node = object().put("t", rounded(frame.t()));
+        ObjectNode node = object().put("t", WireJson.hundredths(frame.t()));
         node.put("stage", frame.stage().wireName());
-        put(node, "temperatureC", frame.temperatureC());
-        put(
+        WireJson.putHundredths(node, "temperatureC", frame.temperatureC());
+        WireJson.putHundredths(
                 node,
                 "riseC",
                 frame.temperatureC().isPresent()
                         ? OptionalDouble.of(frame.temperatureC().getAsDouble() - waterBoilC)
                         : OptionalDouble.empty());
-        put(node, "etaS", ahead(frame, CalmTime.Shown::t));
-        put(node, "etaLowS", ahead(frame, CalmTime.Shown::fromT));
-        put(node, "etaHighS", ahead(frame, CalmTime.Shown::untilT));
+        WireJson.putHundredths(node, "etaS", ahead(frame, CalmTime.Shown::t));
+        WireJson.putHundredths(node, "etaLowS", ahead(frame, CalmTime.Shown::fromT));
+        WireJson.putHundredths(node, "etaHighS", ahead(frame, CalmTime.Shown::untilT));
         return node;
     }
 
@@ -66,7 +65,7 @@ final class LessonViews {
     }
 
     private static ObjectNode moment(Moment moment) {
-        ObjectNode node = object().put("t", rounded(moment.t()));
+        ObjectNode node = object().put("t", WireJson.hundredths(moment.t()));
         node.put("kind", moment.kind().wireName());
         node.put("title", moment.title()).put("said", moment.said());
         ArrayNode done = node.putArray("done");
@@ -74,18 +73,6 @@ final class LessonViews {
         ArrayNode choices = node.putArray("choices");
         moment.choices().forEach(choice -> choices.add(choice.words()));
         return node;
-    }
-
-    private static void put(ObjectNode node, String name, OptionalDouble value) {
-        if (value.isPresent()) {
-            node.put(name, rounded(value.getAsDouble()));
-        } else {
-            node.putNull(name);
-        }
-    }
-
-    private static double rounded(double value) {
-        return Math.round(value * HUNDREDTHS) / HUNDREDTHS;
     }
 
     private static ObjectNode object() {

@@ -2,7 +2,6 @@ package spoonfall.web.book;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Optional;
 import java.util.function.Supplier;
 import spoonfall.kitchen.ask.Refusal;
 import spoonfall.log.store.book.BatchBook;
@@ -12,6 +11,7 @@ import spoonfall.paper.Label;
 import spoonfall.paper.LabelPrinter;
 import spoonfall.paper.LabelSheet;
 import spoonfall.paper.ReportChoice;
+import spoonfall.web.wire.Asked;
 
 /** The calls by which a cook leaves the book as a file: labels and a report. */
 final class PaperRoutes {
@@ -45,35 +45,31 @@ final class PaperRoutes {
     }
 
     private static Label label(Context ctx, BookLabels labels) {
-        return asked(ctx, "contents").map(labels::label).orElseGet(labels::label);
+        return Asked.parameter(ctx, "contents").map(labels::label).orElseGet(labels::label);
     }
 
     private static LabelSheet sheet(Context ctx, BookLabels labels) {
         return LabelSheet.of(
-                asked(ctx, "paper").orElse("a4"),
-                asked(ctx, "size").orElse("63.5x38.1"),
-                asked(ctx, "gap").orElse("2.5x0"),
-                asked(ctx, "grid"),
-                asked(ctx, "count").map(PaperRoutes::whole).orElseGet(labels::count));
+                Asked.parameter(ctx, "paper").orElse("a4"),
+                Asked.parameter(ctx, "size").orElse("63.5x38.1"),
+                Asked.parameter(ctx, "gap").orElse("2.5x0"),
+                Asked.parameter(ctx, "grid"),
+                Asked.parameter(ctx, "count").map(PaperRoutes::whole).orElseGet(labels::count));
     }
 
     private void report(Context ctx) {
         ReportChoice chosen = new ReportChoice(
-                asked(ctx, "notes").isPresent(),
-                asked(ctx, "photos").isPresent(),
-                asked(ctx, "kitchen").isPresent(),
-                asked(ctx, "ingredients").isPresent());
+                Asked.parameter(ctx, "notes").isPresent(),
+                Asked.parameter(ctx, "photos").isPresent(),
+                Asked.parameter(ctx, "kitchen").isPresent(),
+                Asked.parameter(ctx, "ingredients").isPresent());
         String report = CookReport.of(book.get(), BookRoutes.number(ctx, "id"), chosen);
         file(ctx, "cook", "text/html; charset=utf-8", "html").result(report);
     }
 
-    private static Optional<String> asked(Context ctx, String name) {
-        return Optional.ofNullable(ctx.queryParam(name)).filter(value -> !value.isBlank());
-    }
-
     private static int whole(String text) {
         try {
-            return Integer.parseInt(text.strip());
+            return Integer.parseInt(text);
         } catch (NumberFormatException e) {
             throw new Refusal("how many labels is a whole number, such as 21", e);
         }

@@ -16,22 +16,46 @@ import org.slf4j.LoggerFactory;
 import spoonfall.door.Clients;
 
 /**
- * Bounds what the network may hold open: so many connections of one client and of all, and so long to say what it wants. A connection
- * that drips its request a byte at a time is cut; one that is silent ends by the connector's idle time.
+ * Bounds what the network may hold open: so many connections of one client and of all, so long to say what it wants, and how slowly what
+ * goes with it may come. A connection that drips its request a byte at a time is cut; one that is silent ends by the connector's idle time.
  */
 final class ConnectionWatch extends AbstractLifeCycle implements Connection.Listener {
     private static final Logger LOG = LoggerFactory.getLogger(ConnectionWatch.class);
     private static final int MOST = 1000;
     private static final int MOST_OF_ONE = 64;
     private static final long SWEEP_S = 1;
-    private static final long SLOWEST_REQUEST_NANOS = TimeUnit.SECONDS.toNanos(5);
+    private static final long SLOWEST_HEAD_NANOS = TimeUnit.SECONDS.toNanos(5);
+
+    /** A photo may take minutes over a poor network: of a body so much must come in so long, 8 KiB a second. */
+    private static final long BODY_NANOS = TimeUnit.SECONDS.toNanos(10);
+
+    private static final long LEAST_OF_BODY_BYTES = 80 * 1024;
 
     private final ServerConnector connector;
     private final Runnable alongside;
     private final Map<EndPoint, Begun> begun = new WeakHashMap<>();
+    private String trouble = "";
 
-    /** After how many whole messages a connection began another one, and when that was seen. */
-    private record Begun(long messages, long bytesBefore, long sinceNanos) {}
+    /**
+     * What a connection is saying, and since when that was seen.
+     *
+     * @param heads how many requests said what they want before
+     * @param body whether what goes with the last one is still coming
+     * @param bytesBefore how many bytes had come then
+     */
+    private record Begun(long heads, boolean body, long bytesBefore, long sinceNanos) {
+        boolean isOf(long nowHeads, boolean nowBody) {
+            return heads == nowHeads && body == nowBody;
+        }
+
+        boolean timeIsUp(long nowNanos) {
+            return nowNanos - sinceNanos > (body ? BODY_NANOS : SLOWEST_HEAD_NANOS);
+        }
+
+        boolean broughtEnough(long bytes) {
+            return body && bytes - bytesBefore >= LEAST_OF_BODY_BYTES;
+        }
+    }
 
     /**
      * A watch on the connections of a connector.
@@ -75,10 +99,19 @@ final class ConnectionWatch extends AbstractLifeCycle implements Connection.List
             long nowNanos = System.nanoTime();
             connector.getConnectedEndPoints().forEach(each -> judge(each, nowNanos));
             alongside.run();
+            trouble = "";
         } catch (RuntimeException e) {
-            LOG.warn("the connections could not be looked through: {}", e.toString());
+            warn(e);
         }
         later();
+    }
+
+    /** What goes wrong every second is said once. */
+    private void warn(RuntimeException e) {
+        if (!e.toString().equals(trouble)) {
+            LOG.warn("the connections could not be looked through: {}", e.toString(), e);
+        }
+        trouble = e.toString();
     }
 
     private void judge(EndPoint endPoint, long nowNanos) {
@@ -89,14 +122,16 @@ final class ConnectionWatch extends AbstractLifeCycle implements Connection.List
             begun.remove(endPoint); // a live channel, or HTTP/2, which has limits of its own
             return;
         }
-        long messages = connection.getMessagesIn();
+        long heads = connection.getMessagesIn();
+        boolean body =
+                connection instanceof HttpConnection http && http.getParser().inContentState();
         long bytes = outer.getBytesIn();
         Begun before = begun.get(endPoint);
-        if (before == null || before.messages() != messages) {
-            begun.put(endPoint, new Begun(messages, messages == 0 ? 0 : bytes, nowNanos));
-        } else if (bytes == before.bytesBefore()) {
-            begun.put(endPoint, new Begun(messages, bytes, nowNanos));
-        } else if (nowNanos - before.sinceNanos() > SLOWEST_REQUEST_NANOS) {
+        if (before == null || !before.isOf(heads, body)) {
+            begun.put(endPoint, new Begun(heads, body, heads == 0 ? 0 : bytes, nowNanos));
+        } else if (bytes == before.bytesBefore() || (before.timeIsUp(nowNanos) && before.broughtEnough(bytes))) {
+            begun.put(endPoint, new Begun(heads, body, bytes, nowNanos));
+        } else if (before.timeIsUp(nowNanos)) {
             begun.remove(endPoint);
             endPoint.close();
         }

@@ -97,12 +97,11 @@ public final class DoorRoutes {
         String typed = Asked.needed(asked, "code", "the letters and digits that the other page shows");
         String name = checkedName(Asked.needed(asked, "name", "Kitchen tablet"));
         String client = Clients.named(ctx.req().getRemoteAddr());
-        PairingDesk.Outcome outcome = desk.enter(typed, client, clockMillis.getAsLong());
-        if (outcome instanceof PairingDesk.Outcome.Opened opened) {
-            letIn(ctx, served, name, opened.role());
-        } else if (outcome instanceof PairingDesk.Outcome.Wait wait) {
+        PairingDesk.Outcome outcome =
+                desk.enter(typed, client, clockMillis.getAsLong(), role -> letIn(ctx, served, name, role));
+        if (outcome instanceof PairingDesk.Outcome.Wait wait) {
             throw Door.tooMany(ctx, Math.max(1, wait.left().toMillis() / 1000), "too many wrong codes");
-        } else {
+        } else if (outcome instanceof PairingDesk.Outcome.Wrong) {
             LOG.warn("a wrong pairing code came from {}", client);
             throw new ForbiddenResponse(
                     "that code is not right, or its time is up; make a new one on the computer that "
@@ -111,13 +110,15 @@ public final class DoorRoutes {
     }
 
     private void letIn(Context ctx, NetworkDoor served, String name, Role role) {
+        DeviceBook devices = served.devices();
         DeviceBook.Paired paired;
         try {
-            paired = served.devices().add(name, role, wall.instant());
+            paired = Door.device(ctx)
+                    .map(before -> devices.replace(before, name, role, wall.instant()))
+                    .orElseGet(() -> devices.add(name, role, wall.instant()));
         } catch (IllegalArgumentException e) {
             throw new Refusal(String.valueOf(e.getMessage()), e);
         }
-        Door.device(ctx).ifPresent(before -> served.devices().revoke(before.id()));
         LOG.info("\"{}\" was paired as a {}", paired.device().name(), role.wireName());
         ctx.res()
                 .addHeader(

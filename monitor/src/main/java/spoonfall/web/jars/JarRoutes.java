@@ -66,7 +66,7 @@ public final class JarRoutes {
     private void load(Context ctx) {
         JsonNode asked = Asked.body(ctx, LOAD);
         JarBatch batch = batch(asked);
-        int jars = whole(asked, "jars");
+        int jars = Asked.whole(asked, "jars");
         JarLoad load = understood(() -> JarLoad.of(batch, jars));
         told(ctx, desk.load(tapId(asked), load));
     }
@@ -88,7 +88,7 @@ public final class JarRoutes {
                     default -> throw new Refusal("\"sealed\" must be yes, no or unknown, not \"" + text + "\"");
                 })
                 .orElseThrow(() -> new Refusal("\"sealed\" is needed: yes, no or unknown"));
-        told(ctx, desk.seal(tapId(asked), number(ctx), whole(asked, "jar"), seal));
+        told(ctx, desk.seal(tapId(asked), number(ctx), Asked.whole(asked, "jar"), seal));
     }
 
     private void putAway(Context ctx) {
@@ -96,11 +96,7 @@ public final class JarRoutes {
     }
 
     private void undo(Context ctx) {
-        JsonNode mark = Asked.body(ctx, List.of("mark")).path("mark");
-        if (!mark.isIntegralNumber() || !mark.canConvertToLong()) {
-            throw new Refusal("\"mark\" is needed: the number that \"undo\" has");
-        }
-        told(ctx, desk.undo(mark.longValue()));
+        told(ctx, desk.undo(Asked.mark(ctx)));
     }
 
     private void acknowledge(Context ctx) {
@@ -132,14 +128,6 @@ public final class JarRoutes {
     /** The id that the page gave a tap, by which one that arrives twice is known. */
     private static String tapId(JsonNode asked) {
         return Asked.needed(asked, "tap", "k3f9-1");
-    }
-
-    private static int whole(JsonNode asked, String name) {
-        JsonNode number = asked.path(name);
-        if (!number.isIntegralNumber() || !number.canConvertToInt()) {
-            throw new Refusal("\"" + name + "\" is needed, a whole number, such as 6");
-        }
-        return number.intValue();
     }
 
     private static int number(Context ctx) {

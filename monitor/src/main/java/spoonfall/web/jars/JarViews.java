@@ -3,7 +3,6 @@ package spoonfall.web.jars;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.OptionalDouble;
 import spoonfall.canner.CannerAlarm;
 import spoonfall.canner.CannerProbe;
 import spoonfall.canner.CannerView;
@@ -25,8 +24,8 @@ public final class JarViews {
         ObjectNode node = NODES.objectNode().put("type", "jars");
         node.put("phase", view.phase().wireName()).put("t", WireJson.rounded(view.t()));
         node.put("zeroAtMs", news.zeroAt().toEpochMilli());
-        put(node, "remainingS", view.remainingS());
-        put(node, "dueT", view.dueT());
+        WireJson.put(node, "remainingS", view.remainingS());
+        WireJson.put(node, "dueT", view.dueT());
         node.put("restarts", view.restarts());
         node.set("probe", probe(view.probe()));
         Say say = view.say();
@@ -70,7 +69,7 @@ public final class JarViews {
 
     private static ObjectNode probe(CannerProbe probe) {
         ObjectNode node = NODES.objectNode().put("state", probe.state().wireName());
-        put(node, "temperatureC", probe.temperatureC());
+        WireJson.put(node, "temperatureC", probe.temperatureC());
         return node;
     }
 
@@ -99,13 +98,5 @@ public final class JarViews {
         node.put("jar", load.batch().jar().wireName());
         node.put("canner", load.batch().canner().wireName());
         node.put("jars", load.jars());
-    }
-
-    private static void put(ObjectNode node, String name, OptionalDouble value) {
-        if (value.isPresent()) {
-            node.put(name, WireJson.rounded(value.getAsDouble()));
-        } else {
-            node.putNull(name);
-        }
     }
 }

@@ -160,8 +160,7 @@ final class PanBoard {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("probe", seen.probe()).put("state", seen.state().wireName()).put("detail", seen.detail());
         seen.temperatureC()
-                .ifPresentOrElse(
-                        c -> node.put("temperatureC", Math.round(c * 10) / 10.0), () -> node.putNull("temperatureC"));
+                .ifPresentOrElse(c -> node.put("temperatureC", WireJson.tenths(c)), () -> node.putNull("temperatureC"));
         return node;
     }
 

@@ -35,14 +35,16 @@ final class AfternoonRoutes {
     void add(RoutesConfig routes, String base) {
         routes.post(
                 base + "/afternoon/steps/{id}/begin",
-                ctx -> told(ctx, desk(ctx).begin(tapId(ctx), ctx.pathParam("id"))));
+                ctx -> told(ctx, desk(ctx).begin(Asked.tap(ctx), ctx.pathParam("id"))));
         routes.post(
-                base + "/afternoon/steps/{id}/done", ctx -> told(ctx, desk(ctx).tap(tapId(ctx), ctx.pathParam("id"))));
+                base + "/afternoon/steps/{id}/done",
+                ctx -> told(ctx, desk(ctx).tap(Asked.tap(ctx), ctx.pathParam("id"))));
         routes.post(
-                base + "/afternoon/steps/{id}/skip", ctx -> told(ctx, desk(ctx).skip(tapId(ctx), ctx.pathParam("id"))));
+                base + "/afternoon/steps/{id}/skip",
+                ctx -> told(ctx, desk(ctx).skip(Asked.tap(ctx), ctx.pathParam("id"))));
         routes.post(
                 base + "/afternoon/preparations/{id}/done",
-                ctx -> told(ctx, desk(ctx).prepare(tapId(ctx), ctx.pathParam("id"))));
+                ctx -> told(ctx, desk(ctx).prepare(Asked.tap(ctx), ctx.pathParam("id"))));
         routes.post(base + "/afternoon/undo", this::undo);
         routes.get(base + "/afternoon/notes", this::notes);
         routes.post(base + "/afternoon/notes", this::addNote);
@@ -53,11 +55,7 @@ final class AfternoonRoutes {
     }
 
     private void undo(Context ctx) {
-        JsonNode mark = Asked.body(ctx, List.of("mark")).path("mark");
-        if (!mark.isIntegralNumber() || !mark.canConvertToLong()) {
-            throw new Refusal("\"mark\" is needed: the number that the afternoon's undo has");
-        }
-        told(ctx, desk(ctx).undo(mark.longValue()));
+        told(ctx, desk(ctx).undo(Asked.mark(ctx)));
     }
 
     private void notes(Context ctx) {
@@ -93,11 +91,6 @@ final class AfternoonRoutes {
                 ctx,
                 after.map(step -> desk(ctx).addStep(tap, name, minutes, step))
                         .orElseGet(() -> desk(ctx).addPreparation(tap, name, minutes, before.orElseThrow())));
-    }
-
-    /** The id that the page gave a tap, by which one that arrives twice is known; a call without a body has none. */
-    private static Optional<String> tapId(Context ctx) {
-        return ctx.body().isEmpty() ? Optional.empty() : Asked.text(Asked.body(ctx, List.of("tap")), "tap");
     }
 
     private static Optional<Integer> minutes(JsonNode asked) {

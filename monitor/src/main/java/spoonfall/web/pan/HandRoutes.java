@@ -8,7 +8,6 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.ask.Refusal;
 import spoonfall.kitchen.told.KitchenState;
@@ -22,8 +21,6 @@ import spoonfall.web.wire.Asked;
 
 /** The calls by which somebody types what a thermometer shows, and takes the latest back. */
 final class HandRoutes {
-    private static final Pattern ID = Pattern.compile("[A-Za-z0-9_-]{1,64}");
-
     private final Function<Context, Kitchen> asked;
     private final Snapshots snapshots;
 
@@ -44,7 +41,8 @@ final class HandRoutes {
         if (!sure.isMissingNode() && !sure.isBoolean()) {
             throw new Refusal("\"sure\" must be true or false");
         }
-        HandAnswer answer = Answers.of(asked.apply(ctx).hands().type(id(body), typed(body), sure.booleanValue()));
+        HandAnswer answer =
+                Answers.of(asked.apply(ctx).hands().type(Asked.id(body, "reading"), typed(body), sure.booleanValue()));
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         if (answer instanceof HandAnswer.Asked back) {
             node.set("question", HandViews.question(back.question()));
@@ -64,14 +62,6 @@ final class HandRoutes {
             return;
         }
         Answers.json(ctx, 200, snapshots.of(state.get()));
-    }
-
-    private static String id(JsonNode asked) {
-        JsonNode id = asked.path("id");
-        if (!id.isTextual() || !ID.matcher(id.textValue()).matches()) {
-            throw new Refusal("\"id\" is needed: 1 to 64 letters, digits, - or _, another one for each reading");
-        }
-        return id.textValue();
     }
 
     private static Typed typed(JsonNode asked) {

@@ -7,7 +7,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.ask.Refusal;
 import spoonfall.log.CookNote;
@@ -17,8 +16,6 @@ import spoonfall.web.wire.Asked;
 
 /** The calls by which a page writes notes of the cook in the pan. */
 final class NoteRoutes {
-    private static final Pattern ID = Pattern.compile("[A-Za-z0-9_-]{1,64}");
-
     private final Function<Context, Kitchen> asked;
 
     NoteRoutes(Function<Context, Kitchen> asked) {
@@ -32,15 +29,12 @@ final class NoteRoutes {
 
     private void write(Context ctx) {
         JsonNode body = Asked.body(ctx, List.of("id", "text"));
-        JsonNode id = body.path("id");
-        if (!id.isTextual() || !ID.matcher(id.textValue()).matches()) {
-            throw new Refusal("\"id\" is needed: 1 to 64 letters, digits, - or _, another one for each note");
-        }
+        String id = Asked.id(body, "note");
         if (!body.path("text").isTextual()) {
             throw new Refusal("\"text\" is needed, such as \"skimmed twice\"");
         }
-        CookNote note = Answers.of(
-                asked.apply(ctx).notes().write(id.textValue(), body.path("text").textValue()));
+        CookNote note =
+                Answers.of(asked.apply(ctx).notes().write(id, body.path("text").textValue()));
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.set("note", NoteViews.view(note));
         Answers.json(ctx, 200, node);

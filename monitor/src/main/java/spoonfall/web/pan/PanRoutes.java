@@ -12,6 +12,7 @@ import spoonfall.log.RecordedTrace;
 import spoonfall.probe.trace.Trace;
 import spoonfall.web.live.Snapshots;
 import spoonfall.web.wire.Answers;
+import spoonfall.web.wire.Asked;
 
 /** The calls on the pan that a request is about: how it stands, its trace, a new cook, and all that its cook says of it. */
 public final class PanRoutes {
@@ -31,7 +32,7 @@ public final class PanRoutes {
         routes.get(base + "/state", ctx -> told(ctx, 200, asked.apply(ctx).state()));
         routes.get(base + "/trace", this::trace);
         new AlarmRoutes(asked).add(routes, base);
-        routes.post(base + "/cook", ctx -> told(ctx, 201, asked.apply(ctx).newCook()));
+        routes.post(base + "/cook", ctx -> told(ctx, 201, asked.apply(ctx).newCook(Asked.tap(ctx))));
         new TrustRoutes(kitchens, asked, snapshots).add(routes, base);
         new TestRoutes(asked, snapshots).add(routes, base);
         new HandRoutes(asked, snapshots).add(routes, base);

@@ -134,17 +134,8 @@ public final class PlanRoutes {
     }
 
     private void filled(Context ctx) {
-        JsonNode jars = Asked.body(ctx, List.of("jars")).path("jars");
-        if (!jars.isIntegralNumber() || !jars.canConvertToInt()) {
-            throw new Refusal("\"jars\" is needed, a whole number, such as 6");
-        }
-        Kitchen kitchen = pan.apply(ctx);
-        boolean first = Answers.of(kitchen.plans().state()).filled().isEmpty();
-        PlanState state = Answers.of(kitchen.plans().filled(jars.intValue()));
-        if (first) {
-            pantry.learn(kitchen.plan().pan(), state.waterKgPerMin());
-        }
-        told(ctx, state);
+        int jars = Asked.whole(Asked.body(ctx, List.of("jars")), "jars");
+        told(ctx, Answers.of(pan.apply(ctx).plans().filled(jars, pantry)));
     }
 
     private void told(Context ctx, PlanState state) {

@@ -28,14 +28,14 @@ public final class PlanViews {
         ArrayNode ingredients = node.putArray("ingredients");
         plan.ingredients().forEach(one -> ingredients.add(ingredient(one)));
         ObjectNode in = node.putObject("in");
-        in.put("totalKg", grams(plan.balance().totalKg()))
-                .put("waterKg", grams(plan.balance().waterKg()));
-        in.put("solidsKg", grams(plan.balance().solubleKg()))
-                .put("restKg", grams(plan.balance().restKg()));
-        in.put("solids", thousandths(plan.balance().solids()));
+        in.put("totalKg", WireJson.rounded(plan.balance().totalKg()))
+                .put("waterKg", WireJson.rounded(plan.balance().waterKg()));
+        in.put("solidsKg", WireJson.rounded(plan.balance().solubleKg()))
+                .put("restKg", WireJson.rounded(plan.balance().restKg()));
+        in.put("solids", WireJson.rounded(plan.balance().solids()));
         ObjectNode out = node.putObject("out");
         out.set("finishedKg", range(plan.finishedKg()));
-        out.put("solids", thousandths(plan.finishSolids()))
+        out.put("solids", WireJson.rounded(plan.finishSolids()))
                 .put("gelPointC", WireJson.rounded(plan.setup().gelPointC()));
         out.put("riseC", WireJson.rounded(plan.setup().riseC()))
                 .put("waterBoilC", WireJson.rounded(plan.setup().waterBoilC()));
@@ -47,9 +47,10 @@ public final class PlanViews {
         node.set("waterOffKg", range(plan.waterOffKg()));
         plan.boilMinutes().ifPresentOrElse(it -> node.set("boilMinutes", range(it)), () -> node.putNull("boilMinutes"));
         plan.heatMinutes()
-                .ifPresentOrElse(it -> node.put("heatMinutes", hundredths(it)), () -> node.putNull("heatMinutes"));
+                .ifPresentOrElse(
+                        it -> node.put("heatMinutes", WireJson.hundredths(it)), () -> node.putNull("heatMinutes"));
         plan.setup().hob().ifPresentOrElse(hob -> node.set("hob", hob(hob)), () -> node.putNull("hob"));
-        node.put("contentsL", hundredths(plan.contentsL())).put("panL", hundredths(plan.panL()));
+        node.put("contentsL", WireJson.hundredths(plan.contentsL())).put("panL", WireJson.hundredths(plan.panL()));
         ArrayNode path = node.putArray("path");
         plan.path().forEach(point -> path.add(point(point)));
         ArrayNode advice = node.putArray("advice");
@@ -73,9 +74,9 @@ public final class PlanViews {
     /** What heats a pan. */
     static ObjectNode hob(HobPower hob) {
         return NODES.objectNode()
-                .put("kW", hundredths(hob.kW()))
-                .put("waterKgPerMin", thousandths(hob.waterKgPerMin()))
-                .put("relativeDoubt", hundredths(hob.relativeDoubt()))
+                .put("kW", WireJson.hundredths(hob.kW()))
+                .put("waterKgPerMin", WireJson.rounded(hob.waterKgPerMin()))
+                .put("relativeDoubt", WireJson.hundredths(hob.relativeDoubt()))
                 .put("from", hob.from().wireName());
     }
 
@@ -96,7 +97,7 @@ public final class PlanViews {
         food.cupG().ifPresent(grams -> node.put("cupG", grams).put("cup", food.cup()));
         food.pieceG().ifPresent(grams -> node.put("pieceG", grams).put("piece", food.piece()));
         node.put("waterPercent", food.waterPercent());
-        node.put("solublePercent", hundredths(food.solubles().middle()));
+        node.put("solublePercent", WireJson.hundredths(food.solubles().middle()));
         return node.put("source", food.source());
     }
 
@@ -104,9 +105,9 @@ public final class PlanViews {
         return NODES.objectNode()
                 .put("amount", one.amount().words())
                 .put("food", one.food().name())
-                .put("g", Math.round(one.grams() * 10) / 10.0)
-                .put("waterG", Math.round(one.waterG() * 10) / 10.0)
-                .put("solidsG", Math.round(one.solubleG() * 10) / 10.0)
+                .put("g", WireJson.tenths(one.grams()))
+                .put("waterG", WireJson.tenths(one.waterG()))
+                .put("solidsG", WireJson.tenths(one.solubleG()))
                 .put("source", one.food().source());
     }
 
@@ -136,29 +137,18 @@ public final class PlanViews {
 
     private static ObjectNode point(PathPoint point) {
         ObjectNode node = NODES.objectNode();
-        point.minutes().ifPresentOrElse(it -> node.put("minutes", hundredths(it)), () -> node.putNull("minutes"));
-        return node.put("waterOffKg", grams(point.waterOffKg()))
-                .put("solids", thousandths(point.solids()))
+        point.minutes()
+                .ifPresentOrElse(it -> node.put("minutes", WireJson.hundredths(it)), () -> node.putNull("minutes"));
+        return node.put("waterOffKg", WireJson.rounded(point.waterOffKg()))
+                .put("solids", WireJson.rounded(point.solids()))
                 .put("temperatureC", WireJson.rounded(point.temperatureC()));
     }
 
     /** A figure with its doubt. */
     static ObjectNode range(Range range) {
         return NODES.objectNode()
-                .put("low", thousandths(range.low()))
-                .put("middle", thousandths(range.middle()))
-                .put("high", thousandths(range.high()));
-    }
-
-    private static double grams(double kg) {
-        return thousandths(kg);
-    }
-
-    private static double thousandths(double value) {
-        return Math.round(value * 1000) / 1000.0;
-    }
-
-    private static double hundredths(double value) {
-        return Math.round(value * 100) / 100.0;
+                .put("low", WireJson.rounded(range.low()))
+                .put("middle", WireJson.rounded(range.middle()))
+                .put("high", WireJson.rounded(range.high()));
     }
 }

@@ -80,8 +80,8 @@ public final class AfternoonViews {
                 .put("state", line.state().wireName())
                 .put("by", line.by().wireName())
                 .put("known", !timeline.onlyThePanKnows(line));
-        put(node, "begunT", line.begunT());
-        put(node, "endedT", line.endedT());
+        WireJson.put(node, "begunT", line.begunT());
+        WireJson.put(node, "endedT", line.endedT());
         put(node, timeline.isBeingDone(line) ? Optional.empty() : line.begins().or(line::ends));
         line.beginsInMoreThan().ifPresent(how -> node.put("leastMinutes", how.least()));
         return node;
@@ -96,26 +96,19 @@ public final class AfternoonViews {
                 .put("before", one.before())
                 .put("fixed", one.saidBy().isPresent())
                 .put("state", line.state().wireName());
-        put(node, "doneT", line.doneT());
+        WireJson.put(node, "doneT", line.doneT());
         put(node, line.due());
         return node;
     }
 
     private static void put(ObjectNode node, Optional<Moment> due) {
-        put(node, "dueT", due.map(moment -> OptionalDouble.of(moment.t())).orElse(OptionalDouble.empty()));
+        WireJson.put(
+                node, "dueT", due.map(moment -> OptionalDouble.of(moment.t())).orElse(OptionalDouble.empty()));
         boolean forecast = due.filter(Moment::forecast).isPresent();
         node.put("forecast", forecast);
         if (forecast) {
             node.put("fromT", WireJson.rounded(due.orElseThrow().fromT()));
             node.put("untilT", WireJson.rounded(due.orElseThrow().untilT()));
-        }
-    }
-
-    private static void put(ObjectNode node, String name, OptionalDouble value) {
-        if (value.isPresent()) {
-            node.put(name, WireJson.rounded(value.getAsDouble()));
-        } else {
-            node.putNull(name);
         }
     }
 }

@@ -3,7 +3,6 @@ package spoonfall.web.view;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.OptionalDouble;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.thermometer.Basis;
@@ -47,7 +46,7 @@ public final class TrustViews {
     /** What another probe in the pan says. */
     static ObjectNode other(PanView.Other other) {
         ObjectNode node = NODES.objectNode().put("name", other.name());
-        put(node, "temperatureC", other.temperatureC());
+        WireJson.put(node, "temperatureC", other.temperatureC());
         return node.put("quality", other.quality().wireName());
     }
 
@@ -65,8 +64,8 @@ public final class TrustViews {
                 .put("windowFromC", WireJson.rounded(settings.windowFromC()));
         basis.measuredAt()
                 .ifPresentOrElse(at -> node.put("measuredAtMs", at.toEpochMilli()), () -> node.putNull("measuredAtMs"));
-        put(node, "probeDoubtC", basis.probeDoubtC());
-        put(node, "elevationM", basis.declared().elevationM());
+        WireJson.put(node, "probeDoubtC", basis.probeDoubtC());
+        WireJson.put(node, "elevationM", basis.declared().elevationM());
         return node.put("totalDoubtC", WireJson.rounded(basis.totalDoubtC()));
     }
 
@@ -77,25 +76,17 @@ public final class TrustViews {
                 .put("in", check.in().wireName())
                 .put("state", check.pointC().isPresent() ? "found" : "watching")
                 .put("why", check.why());
-        put(node, "shownC", check.shownC());
+        WireJson.put(node, "shownC", check.shownC());
         ArrayNode points = node.putArray("points");
         check.points()
                 .forEach(point ->
                         points.addArray().add(WireJson.rounded(point.s())).add(WireJson.rounded(point.temperatureC())));
-        put(node, "referenceC", check.referenceC());
-        put(node, "pointC", check.pointC());
-        put(node, "correctionC", check.correctionC());
-        put(node, "half95C", check.half95C());
-        put(node, "waterBoilC", check.waterBoilC());
+        WireJson.put(node, "referenceC", check.referenceC());
+        WireJson.put(node, "pointC", check.pointC());
+        WireJson.put(node, "correctionC", check.correctionC());
+        WireJson.put(node, "half95C", check.half95C());
+        WireJson.put(node, "waterBoilC", check.waterBoilC());
         node.put("cannotCorrect", check.cannotCorrect().orElse(null));
         return node.put("boiledToo", check.boiledToo());
-    }
-
-    private static void put(ObjectNode node, String name, OptionalDouble value) {
-        if (value.isPresent()) {
-            node.put(name, WireJson.rounded(value.getAsDouble()));
-        } else {
-            node.putNull(name);
-        }
     }
 }

@@ -26,14 +26,17 @@ public final class Answers {
         ctx.contentType("application/json").result(WireJson.text(node));
     }
 
-    /** What the kitchen answers; its {@link Refusal} as it is. */
+    /** What the kitchen answers; its {@link Refusal} as it is. What it has not come to when nobody waits any longer, it does not do. */
     public static <T> T of(CompletableFuture<T> question) {
         try {
             return question.get(ANSWER_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("interrupted while the kitchen was asked", e);
-        } catch (ExecutionException | TimeoutException e) {
+        } catch (TimeoutException e) {
+            question.cancel(false);
+            throw new IllegalStateException("the kitchen did not answer", e);
+        } catch (ExecutionException e) {
             if (e.getCause() instanceof Refusal refusal) {
                 throw refusal;
             }

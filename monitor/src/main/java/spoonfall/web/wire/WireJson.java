@@ -27,6 +27,16 @@ public final class WireJson {
         return Math.round(value * 1000) / 1000.0;
     }
 
+    /** To hundredths: of litres, of kilowatts, or where many numbers are drawn. */
+    public static double hundredths(double value) {
+        return Math.round(value * 100) / 100.0;
+    }
+
+    /** To tenths: of grams, of degrees that are read at a glance. */
+    public static double tenths(double value) {
+        return Math.round(value * 10) / 10.0;
+    }
+
     /** Adds a number, null if there is none. */
     public static void put(ObjectNode node, String name, OptionalDouble value) {
         if (value.isPresent()) {
@@ -36,7 +46,12 @@ public final class WireJson {
         }
     }
 
-    /** The same. */
+    /** Adds a number to hundredths, null if there is none. */
+    public static void putHundredths(ObjectNode node, String name, OptionalDouble value) {
+        value.ifPresentOrElse(number -> node.put(name, hundredths(number)), () -> node.putNull(name));
+    }
+
+    /** Adds a number, null if there is none. */
     public static void put(ObjectNode node, String name, Optional<Double> value) {
         put(node, name, value.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
     }

@@ -300,7 +300,7 @@ final class ResumeTest {
     /** Begins a new cook, says something of it and takes all that back. */
     private static void undoTheNewCook(Run run) {
         AfternoonDesk desk = run.kitchen.afternoon();
-        run.kitchen.newCook().join();
+        run.kitchen.newCook(Optional.empty()).join();
         assertThat(steps(run.state())).noneMatch(step -> step.endsWith("DONE"));
         Timeline said = desk.skip(Optional.empty(), "soften").join().timeline();
         Timeline unsaid = desk.undo(said.undo().orElseThrow().mark()).join().timeline();
@@ -435,7 +435,7 @@ final class ResumeTest {
                     .isEqualTo(new CookSettings(WaterBoil.atElevation(900), 5));
         }
         try (Run same = run(trace)) {
-            same.kitchen.newCook().join();
+            same.kitchen.newCook(Optional.empty()).join();
             assertThat(journal.ended).isOne();
             assertThat(same.state().cookNumber()).isEqualTo(2);
         }

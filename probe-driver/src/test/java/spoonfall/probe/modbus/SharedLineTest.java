@@ -55,10 +55,13 @@ final class SharedLineTest {
         return Registers.answer(request, Registers.hundredths(20 + request[0] / 10.0));
     }
 
-    /** The longest time between readings one after the other, in milliseconds. */
-    private static long longestGapMillis(List<Reading> readings) {
+    /** How many of the others came, at the most, between two readings one after the other. */
+    private static long mostBetween(List<Reading> readings, List<Reading> others) {
         return IntStream.range(1, readings.size())
-                .mapToLong(i -> (readings.get(i).atNanos() - readings.get(i - 1).atNanos()) / 1_000_000)
+                .mapToLong(i -> others.stream()
+                        .filter(other -> other.atNanos() > readings.get(i - 1).atNanos()
+                                && other.atNanos() < readings.get(i).atNanos())
+                        .count())
                 .max()
                 .orElseThrow();
     }
@@ -199,10 +202,12 @@ final class SharedLineTest {
             awaitReadings("p3", 8);
             for (String name : List.of("p1", "p3")) {
                 assertThat(heard(name).readings()).extracting(Reading::quality).containsOnly(Quality.GOOD);
-                // A second, and a silent instrument's turn in between: 0.6 s, 0.1 s to notice, and a loaded machine.
-                assertThat(longestGapMillis(heard(name).readings())).isLessThan(2000);
             }
             List<Reading> silent = heard("p2").readings();
+            for (String name : List.of("p1", "p3")) {
+                // However slow the machine is: whoever answers is not held up by more than its turn.
+                assertThat(mostBetween(heard(name).readings(), silent)).isLessThanOrEqualTo(2);
+            }
             assertThat(silent).extracting(Reading::quality).containsOnly(Quality.NO_ANSWER);
             assertThat(heard("p2").lost()).hasSize(1);
             assertThat(Duration.ofNanos(silent.get(3).atNanos() - silent.get(2).atNanos()))
@@ -217,7 +222,9 @@ final class SharedLineTest {
             List<Reading> back = silent.subList(before, silent.size()).stream()
                     .filter(reading -> reading.quality() == Quality.GOOD)
                     .toList();
-            assertThat(longestGapMillis(back)).as("at full pace again").isLessThan(1800);
+            assertThat(mostBetween(back, heard("p1").readings()))
+                    .as("at full pace again")
+                    .isLessThanOrEqualTo(2);
         }
     }
 
