@@ -6,7 +6,7 @@ import { codeIn, missing, tidy } from '../../main/resources/dashboard/pair-words
 test('the view says who is let in, whether this machine or a device asks', () => {
   const here = (network, devices) => sentence({ here: true, role: 'cook', network, devices }).state;
   assert.match(sentence(null).state, /Looking/);
-  assert.match(sentence({ here: true, network: null, devices: [] }).note, /--lan/);
+  assert.match(sentence({ here: true, network: null, devices: [] }).note, /: spoonfall serve … --lan$/);
   assert.match(here({ secure: true }, []), /^No phone or tablet/);
   assert.match(here({ secure: true }, [{}]), /^One device is/);
   assert.match(here({ secure: true }, [{}, {}]), /^2 devices are/);

@@ -15,7 +15,7 @@ export function sentence(door) {
     return { state: `This device is “${door.name}”.`, note };
   }
   if (door.network === null) {
-    return { state: 'Only this computer sees Spoonfall.', note: 'To let phones and tablets in, start it with --lan.' };
+    return { state: 'Only this computer sees Spoonfall.', note: 'To let phones and tablets in, start it with: spoonfall serve … --lan' };
   }
   const count = door.devices.length;
   const state = count === 0 ? 'No phone or tablet is let in yet.' : count === 1 ? 'One device is let in.' : `${count} devices are let in.`;

@@ -18,6 +18,7 @@ import spoonfall.cli.log.BackupCommand;
 import spoonfall.cli.log.LogCommand;
 import spoonfall.cli.option.CommandException;
 import spoonfall.cli.option.Logging;
+import spoonfall.cli.option.MisuseException;
 import spoonfall.cli.plan.JarsCommand;
 import spoonfall.cli.plan.PlanCommand;
 import spoonfall.cli.probe.CalibrateCommand;
@@ -81,6 +82,7 @@ public final class Main implements Runnable {
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpAutoWidth(true);
+        Misunderstood.refuseNumbers(line);
         line.setExecutionStrategy(parsed -> {
             Logging.configure(main.verbose);
             return new CommandLine.RunLast().execute(parsed);
@@ -88,17 +90,18 @@ public final class Main implements Runnable {
         line.setParameterExceptionHandler((e, arguments) -> {
             CommandLine at = e.getCommandLine();
             String name = at.getCommandSpec().qualifiedName();
-            at.getErr().println(name + ": " + oneLine(e) + " (" + name + " --help)");
+            at.getErr().println(name + ": " + firstLine(Misunderstood.words(e)) + " (" + name + " --help)");
             return USAGE;
         });
         line.setExecutionExceptionHandler((e, at, parsed) -> {
-            boolean expected = e instanceof CommandException || e instanceof IllegalArgumentException;
+            boolean misused = e instanceof MisuseException;
+            boolean expected = misused || e instanceof CommandException || e instanceof IllegalArgumentException;
             String hint = expected || main.verbose ? "" : " (--verbose says more)";
             at.getErr().println(at.getCommandSpec().qualifiedName() + ": " + oneLine(e) + hint);
             if (main.verbose) {
                 e.printStackTrace(at.getErr());
             }
-            return FAILURE;
+            return misused ? USAGE : FAILURE;
         });
         return line.execute(args);
     }
@@ -109,7 +112,10 @@ public final class Main implements Runnable {
     }
 
     private static String oneLine(Exception e) {
-        String message = e.getMessage() == null ? e.toString() : e.getMessage();
+        return firstLine(e.getMessage() == null ? e.toString() : e.getMessage());
+    }
+
+    private static String firstLine(String message) {
         return message.lines().findFirst().orElse("");
     }
 

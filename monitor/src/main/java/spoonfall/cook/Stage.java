@@ -33,6 +33,16 @@ public enum Stage {
         return this == AT_GEL_POINT || this == PAST_GEL_POINT;
     }
 
+    /** What a cook is told of a stage of that name on the wire, such as {@code at the setting point}. */
+    public static String words(String wireName) {
+        return switch (wireName) {
+            case "test-window" -> "close to setting";
+            case "at-gel-point" -> "at the setting point";
+            case "past-gel-point" -> "past the setting point";
+            default -> wireName.replace('-', ' ');
+        };
+    }
+
     /** The name on the wire, such as {@code rolling-boil}. */
     public String wireName() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

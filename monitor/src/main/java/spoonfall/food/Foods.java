@@ -53,7 +53,9 @@ public final class Foods {
         return find(name).orElseThrow(() -> {
             String shown = name.length() > LONGEST_SHOWN ? name.substring(0, LONGEST_SHOWN) + "…" : name;
             return new IllegalArgumentException("\"" + shown.strip() + "\" is not in the table of foods; did you mean "
-                    + String.join(" or ", nearest(name)) + "? Foods of your own go into a file of your own");
+                    + String.join(" or ", nearest(name))
+                    + "? Foods of your own go into foods.csv in the data folder, or into a file for \"spoonfall plan --foods FILE\"; "
+                    + "the user guide says how");
         });
     }
 

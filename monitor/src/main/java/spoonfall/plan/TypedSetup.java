@@ -2,6 +2,8 @@ package spoonfall.plan;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import spoonfall.physics.Air;
+import spoonfall.physics.GelPoint;
 import spoonfall.units.Quantities;
 
 /**
@@ -19,6 +21,9 @@ public record TypedSetup(
         Optional<String> kettle,
         Optional<String> acidity,
         Optional<String> jar) {
+    private static final double SEA_LEVEL_BOIL_C = 100;
+    private static final TypedSetup NOTHING =
+            new TypedSetup(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
     /** These words, and those of {@code others} for whatever these leave open; a power and a kettle are one thing. */
     public TypedSetup or(TypedSetup others) {
@@ -55,6 +60,27 @@ public record TypedSetup(
                 pan.map(text -> OptionalDouble.of(Quantities.volumeL(text))).orElse(OptionalDouble.empty()),
                 acidity.map(text -> OptionalDouble.of(ph(text))).orElse(OptionalDouble.empty()),
                 jar.map(Jar::of).orElse(Jar.HALF_PINT));
+    }
+
+    /**
+     * These words, when a setup can be meant by them wherever the kitchen is.
+     *
+     * @throws IllegalArgumentException as {@link #setup} does
+     */
+    public TypedSetup checked() {
+        setup(Air.SEA_LEVEL_PA, SEA_LEVEL_BOIL_C, GelPoint.DEFAULT_RISE_C, Optional.empty());
+        return this;
+    }
+
+    /**
+     * How far above boiling water a batch is to set, such as {@code 8F}; returns °C.
+     *
+     * @throws IllegalArgumentException in one line if that is not understood, or no preserve sets there
+     */
+    public static double riseC(String text) {
+        double riseC = Quantities.differenceC(text);
+        return NOTHING.setup(Air.SEA_LEVEL_PA, SEA_LEVEL_BOIL_C, riseC, Optional.empty())
+                .riseC();
     }
 
     private static double ph(String text) {

@@ -58,12 +58,21 @@ final class CalibrateTest {
                             "at 95.8 °C add +0.65 °C (±0.38")
                     .endsWith("code 0");
             assertThat(run("calibrate", "--probe", probe, "--list")).contains("add +0.65 °C");
+            assertThat(run("calibrate", "--list"))
+                    .contains(line.path().toString())
+                    .contains("at 95.8 °C add +0.65 °C")
+                    .doesNotContain("taken back")
+                    .endsWith("code 0");
+            assertThat(run("calibrate", "--undo"))
+                    .contains("which thermometer?")
+                    .endsWith("code 2");
             playing.set(false);
             player.join();
             assertThat(run("calibrate", "--probe", probe, "--undo"))
                     .contains("Took back")
                     .endsWith("code 0");
             assertThat(run("calibrate", "--probe", probe, "--list")).contains("(taken back)");
+            assertThat(run("calibrate", "--list")).contains("(taken back)");
         }
     }
 
@@ -71,6 +80,25 @@ final class CalibrateTest {
     void whereWaterBoils_mustBeKnown() throws Exception {
         assertThat(run("calibrate", "--probe", "text:/dev/x"))
                 .contains("where does water boil here?")
+                .endsWith("code 2");
+        assertThat(run("calibrate")).contains("which thermometer?").endsWith("code 2");
+    }
+
+    @Test
+    void whatWasNeverCalibrated_isListedAsThat() throws Exception {
+        assertThat(run("calibrate", "--list"))
+                .contains("No thermometer was calibrated yet.")
+                .endsWith("code 0");
+    }
+
+    @Test
+    void aPortThatIsNotThere_isWaitedForAsLongAsIsSaid() throws Exception {
+        String place = folder.resolve("ttyUSB7").toString();
+        assertThat(run("calibrate", "--probe", "text:" + place, "--elevation", "1240m", "--minutes", "0.01"))
+                .contains(place + " is not there")
+                .contains("It waits up to 0.01 minutes for a minute that stands still. Ctrl-C stops it.")
+                .contains("It is looked for all the while.")
+                .contains("it did not stand still within 0.01 minutes: nothing readable came")
                 .endsWith("code 1");
     }
 }

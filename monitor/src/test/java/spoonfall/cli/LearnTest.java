@@ -73,7 +73,7 @@ final class LearnTest {
                 .contains("past its target. It boiled on for")
                 .contains("Overcooked cannot be mended")
                 .contains("Take care: Boiling sugar sticks and burns");
-        assertThat(run("diagnose", "1", "--set", "solid")).isOne();
+        assertThat(run("diagnose", "1", "--set", "solid")).isEqualTo(2);
         assertThat(said).contains("a set is runny, soft, right, firm, stiff, not \"solid\"");
         assertThat(run("diagnose", "9")).isOne();
         assertThat(said).contains("there is no cook 9");

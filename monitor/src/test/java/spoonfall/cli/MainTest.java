@@ -49,7 +49,7 @@ final class MainTest {
                 "calibrate --probe auto:/dev/x --water-boil 95.6C|cannot correct it",
                 "serve --probe auto:/dev/x --rise 40C|must be 1 to 15",
                 "serve --probe auto:/dev/x --port 99999|--port must be 0 to 65535",
-                "serve --probe auto:/dev/x --port many|'many'",
+                "serve --probe auto:/dev/x --port many|'many' is not a whole number",
                 "serve --probe trace:none.csv|there is no file none.csv",
                 "serve --probe auto:/dev/x --announce no-such-voice|there is no program no-such-voice to announce with; install it",
                 "demo --announce /tmp|there is no program /tmp to announce with",
@@ -57,7 +57,20 @@ final class MainTest {
                 "demo --announce-unit F|--announce-unit needs --announce too",
                 "demo --announce sh --announce-unit K|--announce-unit must be C or F, not K",
                 "serve none.toml|there is no kitchen file none.toml",
-                "serve --prob auto:/dev/x|Unknown option: '--prob'",
+                "serve --prob auto:/dev/x|Unknown option: '--prob'; did you mean --probe? (spoonfall serve --help)",
+                "serve --elevaton=1240m|Unknown option: '--elevaton'; did you mean --elevation?",
+                "serve --wibble|Unknown option: '--wibble' (spoonfall serve --help)",
+                "demo --lan|Unknown option: '--lan'; it goes with serve (",
+                "demo kitchen.toml|\"kitchen.toml\" is one too many",
+                "serve --hand --port 99999999999|'99999999999' is far too large",
+                "simulate clean --seed x|'x' is not a whole number",
+                "simulate clean --power x|'x' is not a number",
+                "diagnose x|Invalid value for ID: 'x' is not a whole number",
+                "log show x|Invalid value for ID: 'x' is not a whole number",
+                "log thin --older-than x|'x' is not a whole number",
+                "log export 2 e.txt|a cook is a CSV or a JSON file; call it cook.csv",
+                "log lst|there is no command \"lst\"; did you mean list?",
+                "srve|there is no command \"srve\"; did you mean serve? (spoonfall --help)",
                 "replay none.csv|there is no file none.csv",
                 "replay|Missing required parameter: 'TRACE'",
                 "replay ../sample-traces/clean.csv --speed 0|speed \"0\" must be a number above 0",
@@ -72,12 +85,47 @@ final class MainTest {
                 "evaluate ../sample-traces --simulate 3|not both",
                 "evaluate --simulate 0|--simulate must be 1 to",
                 "evaluate --simulate 1 --kind flood|unknown kind \"flood\"",
-                "fry|Unmatched argument at index 0: 'fry'"
+                "fry|there is no command \"fry\" ("
             })
     void whatIsWrong_isOneLineWithTheWayOutAndACodeThatIsNotZero(String line, String message) {
         assertThat(run(line.split(" "))).isNotZero();
         assertThat(err.toString().strip()).contains(message).doesNotContain("\n", "\tat ");
         assertThat(err.toString()).startsWith("spoonfall");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "2, serve",
+        "2, serve --hand --port 99999",
+        "2, serve --hand --port 22x",
+        "2, serve --hand --lan --lan-port 99999",
+        "2, serve --hand --elevation 1240",
+        "2, serve --hand --pressure 1hPa",
+        "2, replay ../sample-traces/clean.csv --water-boil 60C",
+        "2, serve --probe /dev/ttyUSB0",
+        "2, demo --speed 0",
+        "2, replay ../sample-traces/clean.csv --speed 0",
+        "2, replay ../sample-traces/clean.csv --rise 40C",
+        "2, calibrate --probe text:/dev/x",
+        "2, simulate flood",
+        "2, simulate clean --power 99",
+        "2, simulate varied --kind flood",
+        "2, evaluate --simulate 0",
+        "2, evaluate --simulate 1 --by-hand 1s",
+        "2, log thin --older-than -1",
+        "2, log outcome 1 --set hard",
+        "2, log export 2 e.txt",
+        "2, jars --jar bucket",
+        "2, plan --add sugar",
+        "2, diagnose 1 --set solid",
+        "2, devices code --role owner",
+        "1, serve none.toml",
+        "1, replay none.csv",
+        "1, evaluate none",
+        "1, demo --announce no-such-voice",
+    })
+    void whatIsNotUnderstood_isTwo_andWhatCannotBeDone_isOne(int code, String line) {
+        assertThat(run(line.split(" "))).isEqualTo(code);
     }
 
     @Test
@@ -112,6 +160,23 @@ final class MainTest {
     void everyCommand_helps(String command) {
         assertThat(run(command, "--help")).isZero();
         assertThat(out.toString()).contains("Usage: spoonfall " + command).doesNotContain("\u001b");
+    }
+
+    @Test
+    void theDemo_saysThatItsPanHeedsNobody() throws IOException {
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            run("demo", "--port", String.valueOf(taken.getLocalPort()));
+        }
+        assertThat(out.toString()).contains("The demo's pan is a recording: it goes on whatever you tap.");
+    }
+
+    @Test
+    void theLab_helpsWithTheNamesThatItKnows() {
+        assertThat(run("simulate", "--help")).isZero();
+        assertThat(out.toString()).contains("all, clean, stall", "set-tests", "coarse", "varied", "late-sugar");
+        out.getBuffer().setLength(0);
+        assertThat(run("evaluate", "--help")).isZero();
+        assertThat(out.toString()).contains("mixed", "spikes", "late-sugar");
     }
 
     @Test
@@ -190,6 +255,15 @@ final class MainTest {
         assertThat(run("replay", "../sample-traces/clean.csv")).isZero();
         assertThat(out.toString())
                 .contains("rolling boil", "start-set-tests: Start the set tests now.", "sets here", "####");
+    }
+
+    @Test
+    void replay_saysOfTheSetWhatThePageSays() {
+        assertThat(run("replay", "../sample-traces/past.csv")).isZero();
+        assertThat(out.toString())
+                .contains("  close to setting\n", "  at the setting point\n", "  past the setting point\n")
+                .contains("  gel-point: ")
+                .doesNotContain("gel point", "test window");
     }
 
     @Test

@@ -147,6 +147,7 @@ final class PlanTest {
                 "--add '-2 kg sugar'|is not understood",
                 "--add '900 kg sugar'|no pan holds",
                 "--add '2 oragnes'|did you mean orange",
+                "--add '4 orangs'|or into a file for \"spoonfall plan --foods FILE\"; the user guide says how",
                 "--add '3 orange peel'|no weight for a piece",
                 "--add '1 cup quince'|nobody weighed a cup",
                 "--add '1 kg plums' --pan 8|needs a unit",
@@ -180,6 +181,13 @@ final class PlanTest {
                 "[ingredient]\nfood = \"sugar\"\n|headed [[ingredient]]",
                 "[plan]\npann = \"8L\"\n|line 2: pann: is not a key of batch notes; did you mean pan?",
                 "plan = 3\n|headed [plan]",
+                "[plan]\nname = \"x\"\npan = \"9\"\n|notes.toml, line 3: pan: volume \"9\" needs a unit",
+                "[plan]\npower = \"2hp\"\n|line 2: power: power \"2hp\" has the unknown unit hp",
+                "[plan]\nkettle = \"10s\"\n|line 2: kettle: a litre takes more than half a minute",
+                "[plan]\npower = \"2kW\"\nkettle = \"4min\"\n|line 3: kettle: give the power or",
+                "[plan]\nph = \"9\"\n|line 2: ph: pH must be 1 to 7",
+                "[plan]\njar = \"bucket\"\n|line 2: jar: ",
+                "[plan]\nrise = \"40C\"\n|line 2: rise: a preserve sets 1 to 12",
                 "[steps.soften]\nminutes = -4\n|line 1"
             })
     void badNotes_areRefused_withTheirLine(String notesAndAnswer) throws IOException {

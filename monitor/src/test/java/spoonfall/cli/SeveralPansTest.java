@@ -131,7 +131,7 @@ final class SeveralPansTest {
         StringWriter err = new StringWriter();
         String line = "serve " + kitchen + (options == null ? "" : " " + options);
         assertThat(Main.run(new PrintWriter(new StringWriter(), true), new PrintWriter(err, true), line.split(" ")))
-                .isEqualTo(1);
+                .isEqualTo(options == null ? 1 : 2);
         assertThat(err.toString().strip()).contains(message).doesNotContain("\n");
     }
 }

@@ -19,6 +19,7 @@ import spoonfall.cli.option.CommandException;
 import spoonfall.cli.option.DataOption;
 import spoonfall.cli.option.Output;
 import spoonfall.cli.option.PortOption;
+import spoonfall.cli.option.Understood;
 import spoonfall.door.Device;
 import spoonfall.door.DeviceBook;
 import spoonfall.door.Role;
@@ -93,8 +94,9 @@ public final class DevicesCommand implements Runnable {
                             defaultValue = "viewer",
                             description = "What it may do: viewer looks, cook acts; viewer unless given.")
                     String role) {
+        Role wanted = Understood.value(role, Role::named);
         JsonNode door = new DoorClient(port)
-                .code(Role.named(role))
+                .code(wanted)
                 .orElseThrow(() -> new CommandException("Spoonfall does not run at port " + port
                         + "; start it with \"spoonfall serve --lan\", or name its page's port with --port"));
         PairingCard.print(Output.of(spec), door);

@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import spoonfall.cli.option.CommandException;
+import spoonfall.cli.option.MisuseException;
+import spoonfall.cli.option.Understood;
 import spoonfall.door.DeviceBook;
 import spoonfall.door.HostNames;
 import spoonfall.door.LanAddresses;
@@ -64,7 +65,7 @@ public final class NetworkOptions {
      *
      * @param written what the kitchen file says of it; options win over it
      * @param port the page's own port
-     * @throws CommandException if the options contradict each other
+     * @throws MisuseException if the options contradict each other
      * @throws IllegalArgumentException if a file is missing or not what it ought to be
      */
     public Optional<NetworkDoor> door(Optional<NetworkEntry> written, int port, DataFolder data) {
@@ -75,11 +76,11 @@ public final class NetworkOptions {
         }
         List<String> names = new ArrayList<>(hostNames);
         said.ifPresent(entry -> names.addAll(entry.names()));
-        HostNames hosts = HostNames.ofThisMachine(names);
+        HostNames hosts = Understood.value(() -> HostNames.ofThisMachine(names));
         int chosen =
                 lanPort != null ? lanPort : said.flatMap(NetworkEntry::port).orElseGet(() -> port == 0 ? 0 : port + 1);
         if (chosen < 0 || chosen > 65535 || (chosen == port && port != 0)) {
-            throw new CommandException("--lan-port must be 0 to 65535 and another than the page's own, not " + chosen);
+            throw new MisuseException("--lan-port must be 0 to 65535 and another than the page's own, not " + chosen);
         }
         return Optional.of(
                 new NetworkDoor(chosen, serverKey(said, hosts, data), hosts, DeviceBook.open(data.devices())));
@@ -87,9 +88,8 @@ public final class NetworkOptions {
 
     private void refuseWithoutLan() {
         if (lanPort != null || !hostNames.isEmpty() || tls != null || certificate != null || key != null || plain) {
-            throw new CommandException(
-                    "--lan-port, --host-name, --tls, --tls-cert, --tls-key and --plain are about the "
-                            + "network; add --lan to serve it");
+            throw new MisuseException("--lan-port, --host-name, --tls, --tls-cert, --tls-key and --plain are about the "
+                    + "network; add --lan to serve it");
         }
     }
 
@@ -103,12 +103,12 @@ public final class NetworkOptions {
             open = said.get().plain();
         }
         if (tls != null && !tls.equals("self")) {
-            throw new CommandException(
+            throw new MisuseException(
                     "--tls can only be self; give a certificate of your own with --tls-cert and --tls-key");
         }
         boolean given = chain != null || secret != null;
         if ((given && tls != null) || (open && (given || tls != null))) {
-            throw new CommandException("give one of --tls self, --tls-cert with --tls-key, or --plain");
+            throw new MisuseException("give one of --tls self, --tls-cert with --tls-key, or --plain");
         }
         if (open) {
             return Optional.empty();
@@ -117,7 +117,7 @@ public final class NetworkOptions {
             return Optional.of(SelfMade.in(data.path(), hosts.names(), LanAddresses.find(), Instant.now()));
         }
         if (chain == null || secret == null) {
-            throw new CommandException("--tls-cert and --tls-key belong together; give both");
+            throw new MisuseException("--tls-cert and --tls-key belong together; give both");
         }
         return Optional.of(PemFiles.read(chain, secret));
     }

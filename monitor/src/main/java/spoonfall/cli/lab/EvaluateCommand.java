@@ -17,7 +17,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spoonfall.cli.option.CommandException;
+import spoonfall.cli.option.MisuseException;
 import spoonfall.cli.option.Output;
+import spoonfall.cli.option.Understood;
 import spoonfall.lab.varied.CookKind;
 import spoonfall.probe.trace.Trace;
 import spoonfall.score.ByHand;
@@ -47,7 +49,11 @@ public final class EvaluateCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "N", description = "Seed of the first of them; 1 unless given.")
     private long seed = 1;
 
-    @Option(names = "--kind", paramLabel = "KIND", description = "What befalls them; mixed unless given.")
+    @Option(
+            names = "--kind",
+            paramLabel = "KIND",
+            completionCandidates = VariedCooks.Kinds.class,
+            description = "What befalls them; mixed unless given. One of ${COMPLETION-CANDIDATES}.")
     private String kind = VariedCooks.MIXED;
 
     @Option(
@@ -86,10 +92,10 @@ public final class EvaluateCommand implements Callable<Integer> {
     private Evaluation evaluation() throws IOException {
         if (simulate != null) {
             if (folder != null) {
-                throw new CommandException("give a folder or --simulate, not both");
+                throw new MisuseException("give a folder or --simulate, not both");
             }
             if (simulate < 1 || simulate > 100_000) {
-                throw new CommandException("--simulate must be 1 to 100000, not " + simulate);
+                throw new MisuseException("--simulate must be 1 to 100000, not " + simulate);
             }
             Optional<CookKind> of = VariedCooks.kind(kind);
             List<String> seeds = LongStream.range(seed, seed + simulate)
@@ -98,7 +104,7 @@ public final class EvaluateCommand implements Callable<Integer> {
             return evaluation(seeds, name -> VariedCooks.cook(of, Long.parseLong(name)));
         }
         if (folder == null) {
-            throw new CommandException("which traces? Name a folder of them, or give --simulate 300");
+            throw new MisuseException("which traces? Name a folder of them, or give --simulate 300");
         }
         Path in = folder;
         return evaluation(traces(in), name -> Trace.read(in.resolve(name)));
@@ -108,7 +114,9 @@ public final class EvaluateCommand implements Callable<Integer> {
         if (byHand == null) {
             return Evaluation.of(names, read);
         }
-        return Evaluation.byHand(names, read, new ByHand(Quantities.durationS(byHand), Quantities.differenceC(marks)));
+        ByHand typed = Understood.value(
+                byHand, every -> new ByHand(Quantities.durationS(every), Quantities.differenceC(marks)));
+        return Evaluation.byHand(names, read, typed);
     }
 
     private String subject() {

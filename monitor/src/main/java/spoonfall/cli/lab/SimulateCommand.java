@@ -5,10 +5,12 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,7 +19,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 import spoonfall.cli.option.CommandException;
+import spoonfall.cli.option.MisuseException;
 import spoonfall.cli.option.Output;
+import spoonfall.cli.option.Understood;
 import spoonfall.lab.PanSettings;
 import spoonfall.lab.Scenario;
 import spoonfall.lab.Simulator;
@@ -37,6 +41,7 @@ import spoonfall.units.Quantities;
             "  spoonfall simulate varied --count 20 --seed 1 --into traces"
         })
 public final class SimulateCommand implements Callable<Integer> {
+    private static final String ALL = "all";
     private static final String VARIED = "varied";
 
     @Spec
@@ -44,7 +49,10 @@ public final class SimulateCommand implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "SCENARIO",
-            description = "What happens: a scenario by its name, all, or varied: all of it drawn at random.")
+            completionCandidates = Names.class,
+            description =
+                    "What happens: a scenario by its name; all of them; or varied, which draws everything at random. "
+                            + "One of ${COMPLETION-CANDIDATES}.")
     private String scenario = "";
 
     @Option(names = "--seed", paramLabel = "N", description = "Seed of the chance in it; 1 unless given.")
@@ -56,7 +64,8 @@ public final class SimulateCommand implements Callable<Integer> {
     @Option(
             names = "--kind",
             paramLabel = "KIND",
-            description = "What befalls a varied cook, such as stall; mixed unless given.")
+            completionCandidates = VariedCooks.Kinds.class,
+            description = "What befalls a varied cook; mixed unless given. One of ${COMPLETION-CANDIDATES}.")
     private String kind = VariedCooks.MIXED;
 
     @Option(names = "--into", paramLabel = "FOLDER", description = "Where the files go; here unless given.")
@@ -86,20 +95,9 @@ public final class SimulateCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (count < 1 || count > 10_000) {
-            throw new CommandException("--count must be 1 to 10000, not " + count);
+            throw new MisuseException("--count must be 1 to 10000, not " + count);
         }
-        PanSettings defaults = PanSettings.defaults();
-        PanSettings pan = new PanSettings(
-                massKg,
-                solids,
-                defaults.startC(),
-                powerKw,
-                elevation == null ? defaults.elevationM() : Quantities.elevationM(elevation),
-                rise == null ? defaults.riseC() : Quantities.differenceC(rise),
-                periodS,
-                defaults.lagS(),
-                defaults.noiseC(),
-                defaults.resolutionC());
+        PanSettings pan = Understood.value(this::pan);
         Files.createDirectories(into);
         if (scenario.equals(VARIED)) {
             Optional<CookKind> of = VariedCooks.kind(kind);
@@ -117,12 +115,27 @@ public final class SimulateCommand implements Callable<Integer> {
         return 0;
     }
 
+    private PanSettings pan() {
+        PanSettings defaults = PanSettings.defaults();
+        return new PanSettings(
+                massKg,
+                solids,
+                defaults.startC(),
+                powerKw,
+                elevation == null ? defaults.elevationM() : Quantities.elevationM(elevation),
+                rise == null ? defaults.riseC() : Quantities.differenceC(rise),
+                periodS,
+                defaults.lagS(),
+                defaults.noiseC(),
+                defaults.resolutionC());
+    }
+
     private void refuseOptionsOfThePan() {
         if (spec != null) {
             ParseResult parsed = spec.commandLine().getParseResult();
             for (String option : List.of("--elevation", "--rise", "--mass", "--solids", "--power", "--period")) {
                 if (parsed.hasMatchedOption(option)) {
-                    throw new CommandException(option + " is drawn at random in a varied cook; leave it out");
+                    throw new MisuseException(option + " is drawn at random in a varied cook; leave it out");
                 }
             }
         }
@@ -141,17 +154,25 @@ public final class SimulateCommand implements Callable<Integer> {
     }
 
     private List<Scenario> scenarios() {
-        if (scenario.equals("all")) {
+        if (scenario.equals(ALL)) {
             return List.of(Scenario.values());
         }
         return Arrays.stream(Scenario.values())
                 .filter(each -> each.wireName().equals(scenario))
                 .findFirst()
                 .map(List::of)
-                .orElseThrow(() -> new CommandException("unknown scenario \"" + scenario + "\"; it can be all, "
-                        + Arrays.stream(Scenario.values())
-                                .map(Scenario::wireName)
-                                .collect(Collectors.joining(", "))
-                        + ", " + VARIED));
+                .orElseThrow(() -> new MisuseException(
+                        "unknown scenario \"" + scenario + "\"; it can be " + String.join(", ", new Names())));
+    }
+
+    /** What the scenario may be, as the help lists it. */
+    private static final class Names implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return Stream.of(
+                            Stream.of(ALL), Arrays.stream(Scenario.values()).map(Scenario::wireName), Stream.of(VARIED))
+                    .flatMap(names -> names)
+                    .iterator();
+        }
     }
 }

@@ -1,9 +1,10 @@
 package spoonfall.cli.lab;
 
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import spoonfall.cli.option.CommandException;
+import java.util.stream.Stream;
+import spoonfall.cli.option.MisuseException;
 import spoonfall.lab.varied.CookKind;
 import spoonfall.lab.varied.VariedCook;
 import spoonfall.probe.trace.Trace;
@@ -23,10 +24,18 @@ final class VariedCooks {
         return Optional.of(Arrays.stream(CookKind.values())
                 .filter(kind -> kind.wireName().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new CommandException("unknown kind \"" + name + "\"; it can be mixed, "
-                        + Arrays.stream(CookKind.values())
-                                .map(CookKind::wireName)
-                                .collect(Collectors.joining(", ")))));
+                .orElseThrow(() -> new MisuseException(
+                        "unknown kind \"" + name + "\"; it can be " + String.join(", ", new Kinds()))));
+    }
+
+    /** The names of the kinds, as the help lists them. */
+    static final class Kinds implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return Stream.concat(
+                            Stream.of(MIXED), Arrays.stream(CookKind.values()).map(CookKind::wireName))
+                    .iterator();
+        }
     }
 
     static Trace cook(Optional<CookKind> kind, long seed) {

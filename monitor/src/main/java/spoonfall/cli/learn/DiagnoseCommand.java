@@ -14,6 +14,7 @@ import spoonfall.book.Firmness;
 import spoonfall.cli.option.DataOption;
 import spoonfall.cli.option.FolderMemory;
 import spoonfall.cli.option.Output;
+import spoonfall.cli.option.Understood;
 import spoonfall.learn.Batch;
 import spoonfall.learn.Diagnosis;
 import spoonfall.log.memory.BatchMemory;
@@ -52,7 +53,9 @@ public final class DiagnoseCommand implements Callable<Integer> {
     public Integer call() {
         BatchMemory memory = FolderMemory.of(data.folder());
         Optional<Batch> told = memory.batch(id);
-        Optional<Firmness> how = Optional.ofNullable(set).map(Firmness::named).or(() -> told.map(Batch::set));
+        Optional<Firmness> how = Optional.ofNullable(set)
+                .map(name -> Understood.value(name, Firmness::named))
+                .or(() -> told.map(Batch::set));
         Optional<String> what = Optional.ofNullable(fruit).or(() -> told.map(Batch::fruit));
         Diagnosis diagnosis = memory.diagnosis(id, how, what);
         PrintWriter out = Output.of(spec);

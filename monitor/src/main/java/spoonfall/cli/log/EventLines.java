@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import spoonfall.alarm.AlarmChange;
 import spoonfall.cook.CookEvent;
+import spoonfall.cook.Stage;
 import spoonfall.log.CookNote;
 import spoonfall.log.store.cook.StoredCook;
 import spoonfall.words.Plain;
@@ -28,7 +29,7 @@ public final class EventLines {
     /** Prints an event, if it is one for people. */
     public void print(CookEvent event) {
         if (event instanceof CookEvent.StageEntered entered) {
-            line(event.t(), entered.stage().wireName().replace('-', ' '));
+            line(event.t(), Stage.words(entered.stage().wireName()));
         } else if (event instanceof CookEvent.Reminded reminded) {
             line(event.t(), reminded.reminder().wireName() + ": " + Plain.text(reminded.text()));
         } else if (event instanceof CookEvent.TestChanged changed) {
@@ -76,7 +77,7 @@ public final class EventLines {
                 String name = detail.path("alarm").asText();
                 yield change.equals("raised") ? name + ": " + text : name + " " + change;
             }
-            case "stage" -> detail.path("stage").asText().replace('-', ' ');
+            case "stage" -> Stage.words(detail.path("stage").asText());
             case "reminder" -> detail.path("reminder").asText() + ": " + text;
             case "set-test" ->
                 "set test " + detail.path("change").asText() + " "

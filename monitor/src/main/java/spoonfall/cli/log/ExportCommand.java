@@ -7,6 +7,7 @@ import java.util.Locale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import spoonfall.cli.option.CommandException;
+import spoonfall.cli.option.MisuseException;
 import spoonfall.cli.option.NewFile;
 import spoonfall.log.store.CookLog;
 import spoonfall.log.store.cook.StoredTrace;
@@ -23,6 +24,9 @@ final class ExportCommand extends CookCommand {
 
     @Override
     public Integer call() {
+        if (!whole(file) && !named(file, ".csv")) {
+            throw new MisuseException("a cook is a CSV or a JSON file; call it cook.csv or cook.json, for example");
+        }
         if (Files.exists(file)) {
             throw new CommandException(file + " is there already; name a file that is not");
         }
@@ -44,6 +48,10 @@ final class ExportCommand extends CookCommand {
 
     /** Whether a file holds a whole cook, by its name. */
     static boolean whole(Path file) {
-        return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".json");
+        return named(file, ".json");
+    }
+
+    private static boolean named(Path file, String ending) {
+        return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(ending);
     }
 }

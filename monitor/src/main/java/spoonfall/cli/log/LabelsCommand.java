@@ -8,8 +8,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import spoonfall.cli.option.CommandException;
+import spoonfall.cli.option.MisuseException;
 import spoonfall.cli.option.NewFile;
+import spoonfall.cli.option.Understood;
 import spoonfall.paper.BookLabels;
 import spoonfall.paper.Label;
 import spoonfall.paper.LabelPrinter;
@@ -49,11 +50,11 @@ final class LabelsCommand extends CookCommand {
     public Integer call() {
         BookLabels labels = BookLabels.of(log().book(), id());
         Label label = contents == null ? labels.label() : labels.label(contents);
-        LabelSheet sheet =
-                LabelSheet.of(paper, size, gap, Optional.ofNullable(grid), count == null ? labels.count() : count);
+        LabelSheet sheet = Understood.value(() ->
+                LabelSheet.of(paper, size, gap, Optional.ofNullable(grid), count == null ? labels.count() : count));
         String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
         if (!name.endsWith(".pdf") && !name.endsWith(".svg")) {
-            throw new CommandException("labels are a PDF or an SVG; call the file labels.pdf, for example");
+            throw new MisuseException("labels are a PDF or an SVG; call the file labels.pdf, for example");
         }
         NewFile.write(
                 file,

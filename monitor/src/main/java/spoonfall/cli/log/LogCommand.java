@@ -22,7 +22,9 @@ import picocli.CommandLine.Spec;
 import spoonfall.cli.option.CommandException;
 import spoonfall.cli.option.DataOption;
 import spoonfall.cli.option.FolderMemory;
+import spoonfall.cli.option.MisuseException;
 import spoonfall.cli.option.Output;
+import spoonfall.cli.option.Understood;
 import spoonfall.cook.CookSettings;
 import spoonfall.kitchen.file.PanEntry;
 import spoonfall.log.CookNote;
@@ -166,8 +168,9 @@ public final class LogCommand implements Runnable {
     int note(
             @Parameters(paramLabel = "ID", description = "Its number in the list.") long id,
             @Parameters(paramLabel = "TEXT", arity = "1..*", description = "The line.") List<String> words) {
+        String text = Understood.value(() -> CookNote.checked(String.join(" ", words)));
         try (CookLog log = open()) {
-            CookNote note = log.note(id, String.join(" ", words));
+            CookNote note = log.note(id, text);
             Output.of(spec).println("Cook " + id + ": " + note.text());
         }
         return 0;
@@ -199,7 +202,7 @@ public final class LogCommand implements Runnable {
                     int days,
             @Option(names = "--yes", description = "Do not ask.") boolean yes) {
         if (days < 0) {
-            throw new CommandException("--older-than must be a number of days, such as 365, not " + days);
+            throw new MisuseException("--older-than must be a number of days, such as 365, not " + days);
         }
         Instant before = Instant.now().minus(Duration.ofDays(days));
         try (CookLog log = open()) {

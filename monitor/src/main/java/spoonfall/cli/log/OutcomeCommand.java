@@ -13,6 +13,7 @@ import spoonfall.book.Firmness;
 import spoonfall.book.Outcome;
 import spoonfall.book.OutcomeWords;
 import spoonfall.book.Taste;
+import spoonfall.cli.option.Understood;
 import spoonfall.log.store.book.BookSaid;
 
 /** {@code spoonfall log outcome}: says how a batch came out. */
@@ -49,13 +50,13 @@ final class OutcomeCommand extends CookCommand {
 
     @Override
     public Integer call() {
-        OutcomeWords said = OutcomeWords.of(
+        OutcomeWords said = Understood.value(() -> OutcomeWords.of(
                 after,
                 Optional.ofNullable(set),
                 Optional.ofNullable(taste).map(OutcomeCommand::tastes),
                 Optional.ofNullable(words),
                 Optional.ofNullable(fruit),
-                jars == null ? OptionalInt.empty() : OptionalInt.of(jars));
+                jars == null ? OptionalInt.empty() : OptionalInt.of(jars)));
         print(log().book().say(id(), said));
         return 0;
     }

@@ -81,32 +81,39 @@ public final class CookOptions {
             OptionalDouble otherPressurePa,
             OptionalDouble otherRiseC) {
         if (pressure != null && (elevation != null || seaLevelPressure != null)) {
-            throw new CommandException("give --pressure alone: it is the kitchen's own, whatever its elevation");
+            throw new MisuseException("give --pressure alone: it is the kitchen's own, whatever its elevation");
         }
         if (seaLevelPressure != null && elevation == null) {
-            throw new CommandException("--sea-level-pressure needs --elevation too, such as --elevation 1240m");
+            throw new MisuseException("--sea-level-pressure needs --elevation too, such as --elevation 1240m");
         }
-        double riseC = rise != null ? Quantities.differenceC(rise) : otherRiseC.orElse(GelPoint.DEFAULT_RISE_C);
+        WaterBoil boil = boil(otherWaterBoilC, otherElevationM, otherPressurePa);
+        return rise == null
+                ? new CookSettings(boil, otherRiseC.orElse(GelPoint.DEFAULT_RISE_C))
+                : Understood.value(rise, text -> new CookSettings(boil, Quantities.differenceC(text)));
+    }
+
+    private WaterBoil boil(
+            OptionalDouble otherWaterBoilC, OptionalDouble otherElevationM, OptionalDouble otherPressurePa) {
         if (waterBoil != null) {
-            return new CookSettings(WaterBoil.measured(Quantities.temperatureC(waterBoil), 0), riseC);
+            return Understood.value(waterBoil, text -> WaterBoil.measured(Quantities.temperatureC(text), 0));
         }
         boolean said = elevation != null || pressure != null;
-        WaterBoil boil = said
+        return said
                 ? declared(otherElevationM, otherPressurePa)
                 : WaterBoil.known(otherWaterBoilC, otherPressurePa, otherElevationM);
-        return new CookSettings(boil, riseC);
     }
 
     private WaterBoil declared(OptionalDouble otherElevationM, OptionalDouble otherPressurePa) {
         if (elevation != null && seaLevelPressure != null) {
-            return WaterBoil.atSeaLevelPressure(
-                    Quantities.pressurePa(seaLevelPressure), Quantities.elevationM(elevation));
+            double aboveM = Understood.value(elevation, Quantities::elevationM);
+            return Understood.value(
+                    seaLevelPressure, text -> WaterBoil.atSeaLevelPressure(Quantities.pressurePa(text), aboveM));
         }
         if (elevation != null) {
-            return WaterBoil.atElevation(Quantities.elevationM(elevation));
+            return WaterBoil.atElevation(Understood.value(elevation, Quantities::elevationM));
         }
         if (pressure != null) {
-            return WaterBoil.atPressure(Quantities.pressurePa(pressure));
+            return WaterBoil.atPressure(Understood.value(pressure, Quantities::pressurePa));
         }
         return WaterBoil.known(OptionalDouble.empty(), otherPressurePa, otherElevationM);
     }

@@ -19,7 +19,7 @@ public final class PortOption {
     public int port(OptionalInt otherwise) {
         int chosen = port != null ? port : otherwise.orElse(DEFAULT);
         if (chosen < 0 || chosen > 65535) {
-            throw new CommandException("--port must be 0 to 65535, such as 8460, not " + chosen);
+            throw new MisuseException("--port must be 0 to 65535, such as 8460, not " + chosen);
         }
         return chosen;
     }

@@ -14,6 +14,7 @@ import spoonfall.canning.ProcessingTables;
 import spoonfall.canning.Typed;
 import spoonfall.cli.option.CommandException;
 import spoonfall.cli.option.Output;
+import spoonfall.cli.option.Understood;
 
 /** {@code spoonfall jars}: how long filled jars are processed, by the published tables. */
 @Command(
@@ -98,7 +99,7 @@ public final class JarsCommand implements Callable<Integer> {
                 Optional.ofNullable(headspace),
                 Optional.ofNullable(acidity),
                 Optional.ofNullable(tested));
-        ProcessingAnswer answer = ProcessingTables.answer(typed.batch());
+        ProcessingAnswer answer = ProcessingTables.answer(Understood.value(typed::batch));
         if (answer instanceof ProcessingAnswer.None none) {
             throw new CommandException(none.text());
         }

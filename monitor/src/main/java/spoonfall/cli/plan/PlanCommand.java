@@ -15,10 +15,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import spoonfall.cli.option.CommandException;
 import spoonfall.cli.option.CookOptions;
 import spoonfall.cli.option.DataOption;
+import spoonfall.cli.option.MisuseException;
 import spoonfall.cli.option.Output;
+import spoonfall.cli.option.Understood;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
 import spoonfall.food.Food;
@@ -31,6 +32,7 @@ import spoonfall.kitchen.file.PlanFile;
 import spoonfall.kitchen.pantry.FoodBook;
 import spoonfall.kitchen.pantry.HobBook;
 import spoonfall.plan.BatchPlan;
+import spoonfall.plan.HobPower;
 import spoonfall.plan.Scaling;
 import spoonfall.plan.TypedSetup;
 import spoonfall.web.plan.PlanViews;
@@ -120,26 +122,28 @@ public final class PlanCommand implements Callable<Integer> {
         Optional<PlanFile> file = Optional.ofNullable(notes).map(path -> PlanFile.read(path, foods));
         List<Ingredient> ingredients =
                 new ArrayList<>(file.map(PlanFile::ingredients).orElse(List.of()));
-        added.forEach(line -> ingredients.add(IngredientLine.read(line, foods)));
+        added.forEach(line -> ingredients.add(Understood.value(() -> IngredientLine.read(line, foods))));
         if (ingredients.isEmpty()) {
-            throw new CommandException(
+            throw new MisuseException(
                     "what goes in? Give batch notes with [[ingredient]] tables, or --add \"600 g sugar\" --add \"4 oranges\"");
         }
         CookSettings settings = cook.settings(KitchenFile.empty(), file.flatMap(PlanFile::riseC));
+        TypedSetup setup = said().or(file.map(PlanFile::setup).orElse(said()));
+        Optional<HobPower> learnt = new HobBook(data.folder().hob()).power(PanEntry.ONLY);
         BatchPlan plan = BatchPlan.of(
                 ingredients,
-                said().or(file.map(PlanFile::setup).orElse(said()))
-                        .setup(
-                                settings.waterBoil().pressurePa(),
-                                settings.waterBoil().temperatureC(),
-                                settings.riseC(),
-                                new HobBook(data.folder().hob()).power(PanEntry.ONLY)));
+                Understood.value(() -> setup.setup(
+                        settings.waterBoil().pressurePa(),
+                        settings.waterBoil().temperatureC(),
+                        settings.riseC(),
+                        learnt)));
         show(plan, settings, file.flatMap(PlanFile::name), out);
         return 0;
     }
 
     private void show(BatchPlan plan, CookSettings settings, Optional<String> name, PrintWriter out) {
-        Optional<Scaling> scaling = Optional.ofNullable(scale).map(times -> Scaling.of(plan, Scaling.times(times)));
+        Optional<Scaling> scaling =
+                Optional.ofNullable(scale).map(times -> Scaling.of(plan, Understood.value(times, Scaling::times)));
         if (json) {
             ObjectNode node = scaling.map(PlanViews::of).orElseGet(() -> PlanViews.of(plan));
             out.println(WireJson.text(node));

@@ -19,7 +19,9 @@ import spoonfall.calibration.Reference;
 import spoonfall.cli.option.CommandException;
 import spoonfall.cli.option.CookOptions;
 import spoonfall.cli.option.DataOption;
+import spoonfall.cli.option.MisuseException;
 import spoonfall.cli.option.Output;
+import spoonfall.cli.option.Understood;
 import spoonfall.cook.WaterBoil;
 import spoonfall.kitchen.file.KitchenFile;
 import spoonfall.log.CalibrationBook;
@@ -35,14 +37,18 @@ import spoonfall.units.Quantities;
             "For example:",
             "  spoonfall calibrate --probe auto:/dev/ttyUSB0 --elevation 1240m",
             "  spoonfall calibrate --probe auto:/dev/ttyUSB0 --pressure 898hPa --ice",
-            "  spoonfall calibrate --probe auto:/dev/ttyUSB0 --undo"
+            "  spoonfall calibrate --probe auto:/dev/ttyUSB0 --undo",
+            "  spoonfall calibrate --list"
         })
 public final class CalibrateCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
-    @Option(names = "--probe", paramLabel = "PROBE", required = true, description = "The thermometer, as for serve.")
-    private String probe = "";
+    @Option(
+            names = "--probe",
+            paramLabel = "PROBE",
+            description = "The thermometer, as for serve; only --list can do without.")
+    private @Nullable String probe;
 
     @Option(names = "--ice", description = "Compare it with ice too, after the boiling water.")
     private boolean ice;
@@ -50,7 +56,7 @@ public final class CalibrateCommand implements Callable<Integer> {
     @Option(names = "--undo", description = "Take its latest calibration back; the one before counts again.")
     private boolean undo;
 
-    @Option(names = "--list", description = "List its calibrations.")
+    @Option(names = "--list", description = "List its calibrations, or without --probe those of all thermometers.")
     private boolean list;
 
     @Option(names = "--minutes", paramLabel = "N", description = "How long to wait for each plateau; 20 unless given.")
@@ -68,9 +74,13 @@ public final class CalibrateCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         PrintWriter out = Output.of(spec);
-        ProbeSpec thermometer = ProbeSpec.parse(probe);
-        String identity = thermometer.identity();
         CalibrationBook book = data.folder().calibrations();
+        if (probe == null) {
+            listAll(book, out);
+            return 0;
+        }
+        ProbeSpec thermometer = Understood.value(probe, ProbeSpec::parse);
+        String identity = thermometer.identity();
         if (undo) {
             CalibrationBook.Entry entry = book.undo(identity)
                     .orElseThrow(() -> new CommandException(thermometer.place() + " has no calibration to take back"));
@@ -92,14 +102,29 @@ public final class CalibrateCommand implements Callable<Integer> {
         return 0;
     }
 
+    private void listAll(CalibrationBook book, PrintWriter out) {
+        if (undo || !list) {
+            throw new MisuseException("which thermometer? Give --probe auto:/dev/ttyUSB0, as for serve; "
+                    + "\"spoonfall calibrate --list\" shows those that were calibrated");
+        }
+        List<CalibrationBook.Entry> entries = book.entries();
+        for (CalibrationBook.Entry entry : entries) {
+            String place = entry.place().equals(entry.probe()) ? "" : " (" + entry.place() + ")";
+            out.println(entry.probe() + place + ": " + words(entry) + (entry.undone() ? " (taken back)" : ""));
+        }
+        if (entries.isEmpty()) {
+            out.println("No thermometer was calibrated yet.");
+        }
+    }
+
     private void measure(ProbeSpec thermometer, CalibrationBook book, PrintWriter out) throws InterruptedException {
         if (cook.settings(KitchenFile.empty()).waterBoil().from() == WaterBoil.From.MEASURED) {
-            throw new CommandException("a water boil that this thermometer measured cannot correct it; "
+            throw new MisuseException("a water boil that this thermometer measured cannot correct it; "
                     + "give --elevation 1240m or --pressure 898hPa instead of --water-boil");
         }
         WaterBoil boil = cook.declared(KitchenFile.empty())
-                .orElseThrow(() -> new CommandException(
-                        "where does water boil here? Give --elevation 1240m or --pressure 898hPa"));
+                .orElseThrow(() ->
+                        new MisuseException("where does water boil here? Give --elevation 1240m or --pressure 898hPa"));
         out.printf(
                 Locale.ROOT,
                 "Water boils at %.2f °C here (%s, true to ±%.1f °C).%n",
@@ -107,8 +132,9 @@ public final class CalibrateCommand implements Callable<Integer> {
                 boil.detail(),
                 boil.doubtC());
         out.println("Put the tip into plain water at a rolling boil, clear of the base. Hot steam burns.");
+        double times = Understood.value(speed, Quantities::factor);
         List<Point> points = new ArrayList<>();
-        try (PlateauWatch watch = PlateauWatch.open(thermometer, minutes, Quantities.factor(speed), out)) {
+        try (PlateauWatch watch = PlateauWatch.open(thermometer, minutes, times, out)) {
             points.add(watch.await(Reference.boilingWater(boil.temperatureC(), boil.doubtC())));
             if (ice) {
                 out.println("Now into a well-stirred slush of clean crushed ice and water.");
@@ -126,6 +152,15 @@ public final class CalibrateCommand implements Callable<Integer> {
     }
 
     private static String words(CalibrationBook.Entry entry, ProbeSpec thermometer) {
+        List<Point> points = entry.correction().points();
+        if (points.size() > 1) {
+            return words(entry);
+        }
+        double perDegreeC = thermometer.limitC(points.get(0).reference().temperatureC()) / 100;
+        return words(entry) + String.format(Locale.ROOT, ", and ±%.3f °C more a degree away", perDegreeC);
+    }
+
+    private static String words(CalibrationBook.Entry entry) {
         StringBuilder text =
                 new StringBuilder(entry.at().toString().substring(0, 16).replace('T', ' '));
         text.append(", ").append(entry.conditions()).append(':');
@@ -139,11 +174,6 @@ public final class CalibrateCommand implements Callable<Integer> {
                     point.noiseC(),
                     point.driftC(),
                     point.reference().limitC()));
-        }
-        Point hot = entry.correction().points().get(0);
-        if (entry.correction().points().size() == 1) {
-            double perDegreeC = thermometer.limitC(hot.reference().temperatureC()) / 100;
-            text.append(String.format(Locale.ROOT, ", and ±%.3f °C more a degree away", perDegreeC));
         }
         return text.toString();
     }

@@ -1,6 +1,7 @@
 package spoonfall.cli.probe;
 
 import java.io.PrintWriter;
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -42,6 +43,7 @@ final class PlateauWatch implements AutoCloseable {
     /** Waits for a plateau at {@code reference}. */
     Point await(Reference reference) throws InterruptedException {
         readings.clear();
+        out.println("It waits up to " + minutes() + " for a minute that stands still. Ctrl-C stops it.");
         Plateau plateau = new Plateau(reference);
         long untilNanos = System.nanoTime() + (long) (minutes * 60e9);
         String said = "";
@@ -60,8 +62,13 @@ final class PlateauWatch implements AutoCloseable {
                 out.printf(Locale.ROOT, "%8.2f °C  %s%n", shownC, Plain.text(said));
             }
         }
-        throw new CommandException("it did not stand still within " + Math.round(minutes) + " minutes"
+        throw new CommandException("it did not stand still within " + minutes()
                 + (said.isEmpty() ? ": nothing readable came from the thermometer" : ": " + Plain.text(said)));
+    }
+
+    private String minutes() {
+        String number = BigDecimal.valueOf(minutes).stripTrailingZeros().toPlainString();
+        return number + (minutes == 1 ? " minute" : " minutes");
     }
 
     @Override
@@ -85,6 +92,7 @@ final class PlateauWatch implements AutoCloseable {
         @Override
         public void lost(String name, String trouble, long atNanos) {
             out.println(trouble);
+            out.println("It is looked for all the while.");
         }
 
         @Override

@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import spoonfall.announce.Announcer;
 import spoonfall.announce.LocalProgram;
-import spoonfall.cli.option.CommandException;
+import spoonfall.cli.option.MisuseException;
 import spoonfall.kitchen.file.KitchenHabits;
 
 /** The options that let a program of this machine say what matters. */
@@ -38,18 +38,18 @@ final class AnnounceOptions {
     /**
      * Who announces; empty if nobody is to.
      *
-     * @throws CommandException if a unit is given that there is not, or without a program
+     * @throws MisuseException if a unit is given that there is not, or without a program
      * @throws IllegalArgumentException if there is no such program
      */
     Optional<Announcer> announcer() {
         if (command == null) {
             if (unit != null) {
-                throw new CommandException("--announce-unit needs --announce too, such as --announce espeak-ng");
+                throw new MisuseException("--announce-unit needs --announce too, such as --announce espeak-ng");
             }
             return Optional.empty();
         }
         if (unit != null && !unit.equalsIgnoreCase("C") && !unit.equalsIgnoreCase("F")) {
-            throw new CommandException("--announce-unit must be C or F, not " + unit);
+            throw new MisuseException("--announce-unit must be C or F, not " + unit);
         }
         String path = System.getenv().getOrDefault("PATH", "");
         LocalProgram program = LocalProgram.of(command, path, LONGEST_MILLIS);

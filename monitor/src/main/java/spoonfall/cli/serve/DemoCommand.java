@@ -15,6 +15,7 @@ import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cli.option.FolderMemory;
 import spoonfall.cli.option.Output;
 import spoonfall.cli.option.PortOption;
+import spoonfall.cli.option.Understood;
 import spoonfall.cli.sample.SampleBatch;
 import spoonfall.cli.sample.SampleCooks;
 import spoonfall.cli.sample.SampleFolder;
@@ -38,6 +39,8 @@ import spoonfall.units.Quantities;
 /** {@code spoonfall demo}: the page fed by a simulated cook. */
 @Command(name = "demo", description = "Show the page with a sample cook, sped up. Needs no thermometer.")
 public final class DemoCommand implements Callable<Integer> {
+    private static final String RECORDED = "The demo's pan is a recording: it goes on whatever you tap.";
+
     @Spec
     private @Nullable CommandSpec spec;
 
@@ -53,7 +56,7 @@ public final class DemoCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Trace trace = SampleTrace.load();
-        KitchenPlan plan = plan(trace, Quantities.factor(speed));
+        KitchenPlan plan = plan(trace, Understood.value(speed, Quantities::factor));
         DataFolder folder = SampleFolder.make();
         Recorder recorder = Recorder.open(folder.cooks());
         CookJournal journal = recorder.journal(PanEntry.ONLY);
@@ -64,6 +67,7 @@ public final class DemoCommand implements Callable<Integer> {
                 Thermometry.none(),
                 journal);
         fillTheBook(folder, journal, plan);
+        Output.of(spec).println(RECORDED);
         return Service.runUntilStopped(
                 new Kitchens(List.of(kitchen), Optional.empty(), recorder.diary("jars"), Optional.of(recorder.book()))
                         .remembering(FolderMemory.of(folder))

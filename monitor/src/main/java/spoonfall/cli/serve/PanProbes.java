@@ -9,6 +9,8 @@ import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spoonfall.cli.option.CommandException;
+import spoonfall.cli.option.MisuseException;
+import spoonfall.cli.option.Understood;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.canner.Canner;
@@ -37,16 +39,17 @@ final class PanProbes {
      * The pans of a kitchen file, or the one pan of the options, which win over it.
      *
      * @param options each {@code KIND:PLACE,...}, with {@code NAME=} before it or not
-     * @throws CommandException if a pan has no thermometer
+     * @throws MisuseException if neither names a thermometer
+     * @throws CommandException if a pan of the file has none
      */
     static PanProbes of(KitchenFile file, List<String> options) {
         if (!options.isEmpty()) {
-            List<NamedSpec> named = ProbeOptions.named(options, List.of());
+            List<NamedSpec> named = Understood.value(() -> ProbeOptions.named(options, List.of()));
             return new PanProbes(
                     List.of(new PanEntry(PanEntry.ONLY, file.batch(), file.riseC(), named)), Optional.empty());
         }
         if (file.pans().isEmpty()) {
-            throw new CommandException("which thermometer? Give --probe auto:/dev/ttyUSB0; "
+            throw new MisuseException("which thermometer? Give --probe auto:/dev/ttyUSB0; "
                     + "\"spoonfall ports\" lists the ports, --hand takes what you read yourself and type, "
                     + "\"spoonfall demo\" needs none");
         }

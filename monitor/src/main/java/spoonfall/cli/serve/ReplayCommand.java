@@ -16,10 +16,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spoonfall.cli.log.EventLines;
-import spoonfall.cli.option.CommandException;
 import spoonfall.cli.option.CookOptions;
+import spoonfall.cli.option.MisuseException;
 import spoonfall.cli.option.Output;
 import spoonfall.cli.option.PortOption;
+import spoonfall.cli.option.Understood;
 import spoonfall.cook.CookEvent;
 import spoonfall.cook.CookSettings;
 import spoonfall.kitchen.plan.KitchenPlan;
@@ -71,7 +72,7 @@ public final class ReplayCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         if (page && json) {
-            throw new CommandException("give --page or --json, not both");
+            throw new MisuseException("give --page or --json, not both");
         }
         Trace trace = Trace.read(file);
         CookSettings settings = cook.settings(trace.info());
@@ -97,14 +98,14 @@ public final class ReplayCommand implements Callable<Integer> {
 
     private int showOnPage(Trace trace, CookSettings settings, PrintWriter out) {
         if ("max".equals(speed)) {
-            throw new CommandException("the page needs a speed it can show, such as --speed 20");
+            throw new MisuseException("the page needs a speed it can show, such as --speed 20");
         }
         KitchenPlan plan = new KitchenPlan(
                 "",
                 trace.info().title(),
                 settings,
                 KitchenPlan.Source.REPLAY,
-                speed == null ? 20 : Quantities.factor(speed),
+                speed == null ? 20 : Understood.value(speed, Quantities::factor),
                 trace.info().startedAt(),
                 false);
         return Service.runUntilStopped(
@@ -118,7 +119,9 @@ public final class ReplayCommand implements Callable<Integer> {
 
     private void play(Trace trace, CookSettings settings, Consumer<CookEvent> sink) throws InterruptedException {
         TraceReplay replay = new TraceReplay(trace, settings);
-        double times = speed == null || speed.equals("max") ? Double.POSITIVE_INFINITY : Quantities.factor(speed);
+        double times = speed == null || speed.equals("max")
+                ? Double.POSITIVE_INFINITY
+                : Understood.value(speed, Quantities::factor);
         long startNanos = System.nanoTime();
         while (replay.hasNext()) {
             long dueNanos = (long) (replay.nextS() / times * 1e9);

@@ -13,13 +13,14 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spoonfall.afternoon.UsualAfternoon;
 import spoonfall.cli.door.NetworkOptions;
-import spoonfall.cli.option.CommandException;
 import spoonfall.cli.option.CookOptions;
 import spoonfall.cli.option.DataOption;
 import spoonfall.cli.option.FolderMemory;
 import spoonfall.cli.option.Logging;
+import spoonfall.cli.option.MisuseException;
 import spoonfall.cli.option.Output;
 import spoonfall.cli.option.PortOption;
+import spoonfall.cli.option.Understood;
 import spoonfall.kitchen.Kitchens;
 import spoonfall.kitchen.file.KitchenFile;
 import spoonfall.kitchen.file.NotesFile;
@@ -102,7 +103,7 @@ public final class ServeCommand implements Callable<Integer> {
 
     private List<String> byHand() {
         if (!probes.isEmpty()) {
-            throw new CommandException("give --hand or --probe, not both; --probe hand is the same as --hand");
+            throw new MisuseException("give --hand or --probe, not both; --probe hand is the same as --hand");
         }
         return List.of(ProbeSpec.Kind.HAND.wireName());
     }
@@ -112,7 +113,7 @@ public final class ServeCommand implements Callable<Integer> {
         KitchenFile kitchen = file == null ? KitchenFile.empty() : KitchenFile.read(file);
         PanProbes pans = PanProbes.of(kitchen, hand ? byHand() : probes);
         if (pans.several() && (batch != null || cook.measured())) {
-            throw new CommandException("--batch and --water-boil are about one pan, and " + file + " has several; "
+            throw new MisuseException("--batch and --water-boil are about one pan, and " + file + " has several; "
                     + "write the batch there, and check each thermometer on the page");
         }
         CalibrationBook book = data.folder().calibrations();
@@ -147,7 +148,7 @@ public final class ServeCommand implements Callable<Integer> {
                         name != null ? name : kitchen.name().orElse(""),
                         batch != null ? batch : pan.batch().orElse(""),
                         cook.settings(kitchen, pan.riseC()),
-                        Quantities.factor(speed))
+                        Understood.value(speed, Quantities::factor))
                 .inPan(pan.name())
                 .with(Optional.ofNullable(notes)
                         .or(() -> kitchen.habits().notes())

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlTable;
@@ -11,7 +12,6 @@ import spoonfall.food.Amount;
 import spoonfall.food.Foods;
 import spoonfall.food.Ingredient;
 import spoonfall.plan.TypedSetup;
-import spoonfall.units.Quantities;
 
 /**
  * What batch notes say of the batch itself: a table {@code [[ingredient]]} for each thing that goes into the pan, with its
@@ -23,6 +23,7 @@ import spoonfall.units.Quantities;
  * @param riseC how far above boiling water it is to set, in °C; empty if the notes do not say
  */
 public record PlanFile(Optional<String> name, List<Ingredient> ingredients, TypedSetup setup, Optional<Double> riseC) {
+    private static final Optional<String> NONE = Optional.empty();
     private static final String KIND = "batch notes";
     private static final List<String> INGREDIENT_KEYS = List.of("food", "amount");
     private static final List<String> PLAN_KEYS = List.of("name", "pan", "power", "kettle", "ph", "jar", "rise");
@@ -46,13 +47,26 @@ public record PlanFile(Optional<String> name, List<Ingredient> ingredients, Type
         return new PlanFile(
                 keys.text(plan, "name"),
                 ingredients(keys, foods),
-                new TypedSetup(
-                        keys.text(plan, "pan"),
-                        keys.text(plan, "power"),
-                        keys.text(plan, "kettle"),
-                        keys.text(plan, "ph"),
-                        keys.text(plan, "jar")),
-                keys.quantity(plan, "rise", Quantities::differenceC));
+                setup(keys, plan),
+                keys.quantity(plan, "rise", TypedSetup::riseC));
+    }
+
+    private static TypedSetup setup(KitchenToml keys, TomlTable plan) {
+        TypedSetup setup = new TypedSetup(
+                checked(keys, plan, "pan", pan -> new TypedSetup(pan, NONE, NONE, NONE, NONE)),
+                checked(keys, plan, "power", power -> new TypedSetup(NONE, power, NONE, NONE, NONE)),
+                checked(keys, plan, "kettle", kettle -> new TypedSetup(NONE, NONE, kettle, NONE, NONE)),
+                checked(keys, plan, "ph", ph -> new TypedSetup(NONE, NONE, NONE, ph, NONE)),
+                checked(keys, plan, "jar", jar -> new TypedSetup(NONE, NONE, NONE, NONE, jar)));
+        // each is right by itself; a power and a kettle are one thing
+        return saying(keys, plan, "kettle", setup::checked);
+    }
+
+    private static Optional<String> checked(
+            KitchenToml keys, TomlTable plan, String key, Function<Optional<String>, TypedSetup> alone) {
+        Optional<String> text = keys.text(plan, key);
+        saying(keys, plan, key, () -> alone.apply(text).checked());
+        return text;
     }
 
     private static TomlTable plan(KitchenToml keys) {

@@ -3,6 +3,7 @@ package spoonfall.log.store.book;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import spoonfall.cook.Stage;
 import spoonfall.log.store.cook.StoredCook;
 
 /**
@@ -40,7 +41,7 @@ public record BookEvent(double t, String kind, String text) {
     }
 
     private static String sentence(String stage) {
-        String words = stage.replace('-', ' ');
+        String words = Stage.words(stage);
         return words.isEmpty() ? "" : Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
     }
 }

@@ -63,6 +63,14 @@ final class BatchBookTest {
     }
 
     @Test
+    void whatHappened_isToldAsThePageTellsOfIt() {
+        assertThat(book.page(1).events())
+                .extracting(BookEvent::text)
+                .contains("Close to setting.", "At the setting point.")
+                .noneMatch(text -> text.toLowerCase(java.util.Locale.ROOT).matches(".*(gel point|test window).*"));
+    }
+
+    @Test
     void anOutcome_isSaidInParts_andWhatIsNotSaidStays() {
         book.say(
                 1,
