@@ -16,6 +16,7 @@ import spoonfall.kitchen.cook.PanCook;
 import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.kitchen.told.AfternoonView;
 import spoonfall.log.Diary;
+import spoonfall.log.Recalled;
 import spoonfall.words.AfternoonTeller;
 import spoonfall.words.NextStep;
 
@@ -106,9 +107,14 @@ public final class AfternoonBook {
         fromItsBeginning();
     }
 
-    /** Takes up the afternoon that an earlier run left, if there is one: it stands at its beginning until it is gone through. */
-    public void recall(long atNanos) {
-        diary.left().ifPresent(left -> {
+    /**
+     * Takes up the afternoon that an earlier run left, if there is one: it stands at its beginning until it is gone through.
+     *
+     * @return whether it is known what was left; else it is to be asked again
+     */
+    public boolean recall(long atNanos) {
+        Recalled<AfternoonDiary.Left> earlier = diary.left();
+        earlier.found().ifPresent(left -> {
             recalled = true;
             afternoon = new Afternoon(left.notes());
             originNanos = atNanos - left.nowMillis() * 1_000_000L;
@@ -116,6 +122,7 @@ public final class AfternoonBook {
             unsaid.addAll(left.lines());
             fromItsBeginning();
         });
+        return earlier.known();
     }
 
     /** Whether an afternoon was taken up that an earlier run left. */
