@@ -7,6 +7,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
+import spoonfall.kitchen.again.LeftBehind;
 import spoonfall.kitchen.again.PanReturn;
 import spoonfall.kitchen.clock.ClockWatch;
 import spoonfall.kitchen.desk.AfternoonDesk;
@@ -48,6 +49,7 @@ public final class Kitchen implements AutoCloseable {
     private final CookJournal journal;
     private final Pan pan;
     private final PanReturn comingBack;
+    private final LeftBehind leftBehind;
     private final KitchenThread thread;
     private final PanKeeper keeper;
     private final Desks desks;
@@ -111,6 +113,7 @@ public final class Kitchen implements AutoCloseable {
         comingBack = new PanReturn(pan, plan, thermometers);
         thread = new KitchenThread("kitchen " + plan.pan(), new Work(), PanKeeper.TICK_MILLIS);
         keeper = new PanKeeper(plan, pan, cookClock, thread::submit);
+        leftBehind = new LeftBehind(pan, journal, comingBack, keeper::tickNanos);
         desks = new Desks(plan, keeper, pan, thermometers, check, probes::byHand);
     }
 
@@ -133,6 +136,11 @@ public final class Kitchen implements AutoCloseable {
     /** Whether its thread is at work. */
     public boolean healthy() {
         return thread.healthy();
+    }
+
+    /** Whether what writes its cooks down is at work; a disk in trouble is told of by an alarm. */
+    public boolean recorded() {
+        return journal.healthy();
     }
 
     /** Adds a listener, which first hears where everything stands. */
@@ -218,11 +226,7 @@ public final class Kitchen implements AutoCloseable {
 
     /** Goes on with the cook that an earlier run left, if it is still the one in the pan. */
     private void resume() {
-        pan.number(journal.lastNumber() + 1);
-        pan.afternoon().recall(keeper.tickNanos());
-        pan.batch().recall();
-        journal.unfinished().ifPresent(left -> comingBack.after(left, keeper.tickNanos()));
-        pan.afternoon().caughtUp();
+        leftBehind.takeUp();
         keeper.publish();
         // What the probes said meanwhile is of many seconds: it does not wait for the record's next commit.
         thread.doWaiting();
@@ -239,6 +243,9 @@ public final class Kitchen implements AutoCloseable {
 
     private void tick() {
         noticeSleep();
+        if (leftBehind.takeUp()) {
+            keeper.told();
+        }
         clocks.wallClockSet().ifPresent(pan::clockSet);
         if (counts.dropped() > droppedTold && System.nanoTime() - droppedNanos >= DROPPED_AGAIN_NANOS) {
             pan.dropped(counts.dropped() - droppedTold);

@@ -17,10 +17,10 @@ public interface CookJournal {
     /** The pan that this is the journal of; empty where there is one only. */
     String pan();
 
-    /** The cook that an earlier run left before it was over; empty if there is none or it cannot be read. */
-    Optional<UnfinishedCook> unfinished();
+    /** The cook that an earlier run left before it was over; nothing if there is none or it cannot be read. */
+    Recalled<UnfinishedCook> unfinished();
 
-    /** The number of the last cook of this pan; 0 if there was none. */
+    /** The number of the last cook of this pan; 0 if there was none, or if that is not known yet. */
     int lastNumber();
 
     /** A cook begins. What follows belongs to it. */
@@ -70,4 +70,9 @@ public interface CookJournal {
 
     /** Why nothing can be written just now, and what to do; empty if all is well. */
     Optional<Unrecorded> trouble();
+
+    /** Whether what writes it is at work. A disk in trouble does not end that. */
+    default boolean healthy() {
+        return true;
+    }
 }

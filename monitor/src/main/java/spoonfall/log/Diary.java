@@ -3,7 +3,6 @@ package spoonfall.log;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Where something is written down that lies beside the cooks and outlasts them, line by line: the jars, or the afternoon of
@@ -40,8 +39,8 @@ public interface Diary {
         }
     }
 
-    /** The newest that was written; empty if nothing was, or if it cannot be read. */
-    Optional<Left> left();
+    /** The newest that was written; nothing if nothing was, or if it cannot be read. */
+    Recalled<Left> left();
 
     /** It begins anew. What follows belongs to it. */
     void began(ObjectNode header);

@@ -7,10 +7,13 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 
 /**
  * A list that is kept as one file of JSON. Whoever reads it sees the old list or the new one.
@@ -61,10 +64,25 @@ public record JsonList(Path file, String what, int largestMiB) {
             Path folder = file.toAbsolutePath().getParent();
             Files.createDirectories(folder);
             Path part = Files.createTempFile(folder, what, ".part");
-            Files.write(part, MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(all));
-            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            try {
+                writeOut(part, MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(all));
+                Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(part); // a full disk would keep one of each attempt
+            }
         } catch (IOException e) {
             throw new UncheckedIOException(file + " cannot be written: " + e.getMessage(), e);
+        }
+    }
+
+    /** On the disk when this returns: else a power cut could leave the new name with nothing in it. */
+    private static void writeOut(Path part, byte[] bytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
+            ByteBuffer left = ByteBuffer.wrap(bytes);
+            while (left.hasRemaining()) {
+                channel.write(left);
+            }
+            channel.force(true);
         }
     }
 }

@@ -1,13 +1,12 @@
 package spoonfall.log;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Optional;
 
 /** Keeps nothing. */
 final class NoDiary implements Diary {
     @Override
-    public Optional<Left> left() {
-        return Optional.empty();
+    public Recalled<Left> left() {
+        return Recalled.nothing();
     }
 
     @Override

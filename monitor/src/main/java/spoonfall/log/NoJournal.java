@@ -12,8 +12,8 @@ final class NoJournal implements CookJournal {
     }
 
     @Override
-    public Optional<UnfinishedCook> unfinished() {
-        return Optional.empty();
+    public Recalled<UnfinishedCook> unfinished() {
+        return Recalled.nothing();
     }
 
     @Override

@@ -215,12 +215,20 @@ public final class WebServer implements AutoCloseable {
     }
 
     private void health(Context ctx) {
-        boolean up = kitchens.all().stream().allMatch(Kitchen::healthy)
+        Optional<String> stopped = stopped();
+        ObjectNode node = JsonNodeFactory.instance.objectNode().put("status", stopped.isEmpty() ? "up" : "down");
+        stopped.ifPresent(what -> node.put("error", what));
+        Answers.json(ctx, stopped.isEmpty() ? 200 : 503, node);
+    }
+
+    private Optional<String> stopped() {
+        boolean watched = kitchens.all().stream().allMatch(Kitchen::healthy)
                 && kitchens.jars().healthy();
-        ObjectNode node = JsonNodeFactory.instance.objectNode().put("status", up ? "up" : "down");
-        if (!up) {
-            node.put("error", "the kitchen's thread has stopped; restart Spoonfall");
+        if (!watched) {
+            return Optional.of("the kitchen's thread has stopped; restart Spoonfall");
         }
-        Answers.json(ctx, up ? 200 : 503, node);
+        return kitchens.all().stream().allMatch(Kitchen::recorded)
+                ? Optional.empty()
+                : Optional.of("the recorder has stopped; restart Spoonfall when the pan allows it");
     }
 }

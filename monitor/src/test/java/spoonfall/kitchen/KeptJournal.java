@@ -12,6 +12,7 @@ import spoonfall.log.CookInput;
 import spoonfall.log.CookJournal;
 import spoonfall.log.CookNote;
 import spoonfall.log.Diary;
+import spoonfall.log.Recalled;
 import spoonfall.log.UnfinishedCook;
 
 /** A journal in memory, which outlives the kitchen that writes it as a file outlives a kill. */
@@ -22,12 +23,18 @@ public final class KeptJournal implements CookJournal {
     public final KeptDiary afternoon = new KeptDiary();
     final KeptDiary plan = new KeptDiary();
     public Duration away = Duration.ZERO;
+
+    /** So many times it is asked in vain what was left. */
+    public volatile int silentFor;
+
     public volatile Optional<Unrecorded> trouble = Optional.empty();
 
     public @Nullable CookHeader header;
 
-    public int resumed;
+    public volatile int resumed;
+    public volatile boolean healthy = true;
     public int ended;
+    private int asked;
     private int last;
     private long aliveMillis;
 
@@ -37,9 +44,12 @@ public final class KeptJournal implements CookJournal {
     }
 
     @Override
-    public Optional<UnfinishedCook> unfinished() {
-        return Optional.ofNullable(header)
-                .map(begun -> new UnfinishedCook(1, begun, inputs, notes, events.size(), latestMillis(), away));
+    public Recalled<UnfinishedCook> unfinished() {
+        if (asked++ < silentFor) {
+            return Recalled.notKnown();
+        }
+        return Recalled.of(Optional.ofNullable(header)
+                .map(begun -> new UnfinishedCook(1, begun, inputs, notes, events.size(), latestMillis(), away)));
     }
 
     private long latestMillis() {
@@ -105,6 +115,11 @@ public final class KeptJournal implements CookJournal {
     @Override
     public boolean settle() {
         return true;
+    }
+
+    @Override
+    public boolean healthy() {
+        return healthy;
     }
 
     @Override

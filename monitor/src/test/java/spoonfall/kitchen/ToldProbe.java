@@ -63,6 +63,14 @@ public final class ToldProbe implements Probe {
         }
     }
 
+    /** Is plugged in. */
+    void find(String description) {
+        ProbeListener hears = listener;
+        if (hears != null) {
+            hears.found(name, description, startNanos);
+        }
+    }
+
     /** Is unplugged. */
     public void lose() {
         ProbeListener hears = listener;

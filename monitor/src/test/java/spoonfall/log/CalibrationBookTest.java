@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spoonfall.calibration.Correction;
@@ -71,5 +73,17 @@ final class CalibrationBookTest {
         Files.writeString(file, "[{\"probe\":\"/dev/a\",\"at\":\"2026-11-25T18:00:00Z\",\"points\":[]}]");
         assertThatThrownBy(() -> book().latest("/dev/a"))
                 .hasMessageContaining("cannot be: a calibration has one point");
+    }
+
+    @Test
+    void aBookThatCannotBeWritten_leavesNoPartsBehind() throws IOException {
+        Path taken = Files.createDirectories(folder.resolve("data").resolve("calibrations.json"));
+        Files.writeString(taken.resolve("in the way"), "");
+        JsonList list = new JsonList(taken, "calibrations", 1);
+        assertThatThrownBy(() -> list.write(CookJson.object().putArray("none")))
+                .isInstanceOf(UncheckedIOException.class);
+        try (Stream<Path> left = Files.list(folder.resolve("data"))) {
+            assertThat(left).containsExactly(taken);
+        }
     }
 }

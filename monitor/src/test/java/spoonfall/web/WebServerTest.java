@@ -28,8 +28,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.cook.CookSettings;
 import spoonfall.cook.WaterBoil;
+import spoonfall.kitchen.KeptJournal;
 import spoonfall.kitchen.Kitchen;
 import spoonfall.kitchen.plan.KitchenPlan;
+import spoonfall.kitchen.thermometer.Thermometry;
 import spoonfall.probe.Hearing;
 import spoonfall.probe.Probe;
 import spoonfall.probe.ProbeListener;
@@ -377,6 +379,24 @@ final class WebServerTest {
         HttpResponse<String> down = send(request("/healthz"));
         assertThat(down.statusCode()).isEqualTo(503);
         assertThat(down.body()).contains("restart Spoonfall");
+    }
+
+    @Test
+    void health_isDown_whenNothingIsWrittenDownAnyMore() {
+        KeptJournal journal = new KeptJournal();
+        try (Kitchen written =
+                        new Kitchen(plan, clock -> List.of(probe), System::nanoTime, Thermometry.none(), journal);
+                WebServer other = new WebServer(written, "127.0.0.1", 0)) {
+            written.start();
+            other.start();
+            HttpRequest.Builder request =
+                    HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + other.port() + "/healthz"));
+            assertThat(send(request).statusCode()).isEqualTo(200);
+            journal.healthy = false;
+            HttpResponse<String> down = send(request);
+            assertThat(down.statusCode()).isEqualTo(503);
+            assertThat(down.body()).contains("the recorder has stopped");
+        }
     }
 
     @Test

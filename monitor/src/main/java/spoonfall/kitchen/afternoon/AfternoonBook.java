@@ -11,6 +11,7 @@ import spoonfall.cook.calm.CalmForecast;
 import spoonfall.kitchen.cook.PanCook;
 import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.kitchen.told.AfternoonView;
+import spoonfall.log.Recalled;
 import spoonfall.words.AfternoonTeller;
 import spoonfall.words.NextStep;
 
@@ -86,13 +87,19 @@ public final class AfternoonBook {
         diary.begin(plan.notes(), cookStartedAt);
     }
 
-    /** Takes up the afternoon that an earlier run left, if there is one: it stands at its beginning until it is gone through. */
-    public void recall(long atNanos) {
-        diary.left().ifPresent(left -> {
+    /**
+     * Takes up the afternoon that an earlier run left, if there is one: it stands at its beginning until it is gone through.
+     *
+     * @return whether it is known what was left; else it is to be asked again
+     */
+    public boolean recall(long atNanos) {
+        Recalled<AfternoonDiary.Left> earlier = diary.left();
+        earlier.found().ifPresent(left -> {
             recall = new Recall(left.lines());
             long originNanos = atNanos - left.nowMillis() * 1_000_000L;
             becomes(new Afternoon(left.notes()), new AfternoonClock(originNanos, left.startedAt()));
         });
+        return earlier.known();
     }
 
     /** Whether an afternoon was taken up that an earlier run left. */

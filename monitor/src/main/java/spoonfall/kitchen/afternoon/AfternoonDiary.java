@@ -14,6 +14,7 @@ import spoonfall.kitchen.file.NotesText;
 import spoonfall.kitchen.plan.KitchenPlan;
 import spoonfall.log.CookJson;
 import spoonfall.log.Diary;
+import spoonfall.log.Recalled;
 
 /**
  * Writes down what was said of a pan's afternoon, so that a start after a kill goes on with it, whatever became of the cook.
@@ -51,8 +52,8 @@ public final class AfternoonDiary {
     record Left(BatchNotes notes, Instant startedAt, List<Diary.Line> lines, long nowMillis) {}
 
     /** The afternoon that an earlier run left, if it is still this kitchen's; what follows belongs to it. */
-    Optional<Left> left() {
-        return diary.left().flatMap(this::left);
+    Recalled<Left> left() {
+        return open ? Recalled.nothing() : diary.left().flatMap(this::left);
     }
 
     private Optional<Left> left(Diary.Left left) {

@@ -1,6 +1,7 @@
 package spoonfall.kitchen.canner;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
@@ -98,8 +99,11 @@ public final class Canner implements AutoCloseable {
         thermometer.becomes(state, detail);
     }
 
-    private synchronized void identify(String identity) {
-        thermometer.identify(identity);
+    private synchronized void found(Optional<String> identity, String description) {
+        identity.ifPresent(thermometer::identify);
+        String detail =
+                thermometer.bookTrouble().map(why -> description + " " + why).orElse(description);
+        thermometer.becomes(ProbeState.State.WAITING, detail);
     }
 
     /** Hears the probe, on the probe's thread, and hands over. */
@@ -113,8 +117,7 @@ public final class Canner implements AutoCloseable {
         @Override
         public void found(String name, String description, long atNanos) {
             LOG.info("{}: {}", name, description);
-            thermometry.identity().apply(name).ifPresent(Canner.this::identify);
-            becomes(ProbeState.State.WAITING, description);
+            Canner.this.found(thermometry.identity().apply(name), description);
         }
 
         @Override

@@ -28,6 +28,7 @@ import spoonfall.kitchen.ask.Questions;
 import spoonfall.kitchen.ask.Refusal;
 import spoonfall.kitchen.clock.ClockWatch;
 import spoonfall.log.Diary;
+import spoonfall.log.Recalled;
 import spoonfall.probe.Reading;
 
 /**
@@ -39,6 +40,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(CannerDesk.class);
     private static final int QUEUE = 2000;
     private static final long TICK_MILLIS = 200;
+    private static final long RECALL_NANOS = TimeUnit.SECONDS.toNanos(2);
     private static final long TELL_NANOS = TimeUnit.SECONDS.toNanos(1);
 
     private final BlockingQueue<Runnable> inbox = new ArrayBlockingQueue<>(QUEUE);
@@ -52,6 +54,8 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
     private final Thread thread = new Thread(this::run, "canner");
     private boolean changed;
     private boolean unwritten;
+    private boolean recalled;
+    private long recallNanos = System.nanoTime();
     private long toldNanos = System.nanoTime();
     private final AtomicBoolean begun = new AtomicBoolean();
     private volatile boolean running = true;
@@ -212,7 +216,7 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
 
     private void run() {
         try {
-            diary.left().ifPresent(this::goOn);
+            recall();
             while (running) {
                 Runnable task = inbox.poll(TICK_MILLIS, TimeUnit.MILLISECONDS);
                 double passed = now(); // before the inbox is emptied: no reading that waits in it is overtaken
@@ -222,14 +226,27 @@ public final class CannerDesk implements CannerListener, AutoCloseable {
                 note(watch.advanceTo(passed));
                 keep();
                 publish();
+                recall();
             }
         } catch (InterruptedException e) {
             LOG.debug("the canner's thread was interrupted; closing");
-        } catch (RuntimeException e) {
-            failed = true;
+        } catch (RuntimeException | Error e) {
             LOG.error("nobody watches the canner any more; restart Spoonfall", e);
             throw e;
+        } finally {
+            failed = running;
         }
+    }
+
+    /** Asks for the jars that an earlier run left until the record says what that was: they may be in the middle of their time. */
+    private void recall() {
+        if (recalled || System.nanoTime() - recallNanos < 0) {
+            return;
+        }
+        Recalled<CannerWatch> left = diary.left();
+        recalled = left.known();
+        recallNanos = System.nanoTime() + RECALL_NANOS;
+        left.found().ifPresent(this::goOn);
     }
 
     /** The watch's scale goes on where it was. */

@@ -9,6 +9,7 @@ import spoonfall.canner.CannerMemory;
 import spoonfall.canner.CannerWatch;
 import spoonfall.log.CookJson;
 import spoonfall.log.Diary;
+import spoonfall.log.Recalled;
 
 /**
  * Writes down how the jars stand whenever that changes, so that a start after a kill goes on with them. A diary lasts from the
@@ -31,8 +32,12 @@ final class JarDiary {
         this.speed = speed;
     }
 
-    /** A watch that goes on with the jars that an earlier run left; empty if it left none. */
-    Optional<CannerWatch> left() {
+    /** A watch that goes on with the jars that an earlier run left; nothing if it left none, or if others were told of by now. */
+    Recalled<CannerWatch> left() {
+        if (open) {
+            LOG.warn("jars were told of before the record could say what an earlier run left; these go on");
+            return Recalled.nothing();
+        }
         return diary.left().flatMap(this::left);
     }
 

@@ -4,16 +4,20 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * A monotonic clock that goes on while the machine sleeps, as Java's own does not on Linux: a pan goes on cooking beside a
  * laptop that was shut. Also says when somebody set the wall clock. Used by any thread.
  */
 public final class AwakeClock implements LongSupplier {
+    private static final Logger LOG = LoggerFactory.getLogger(AwakeClock.class);
     private static final Path UPTIME = Path.of("/proc/uptime");
 
     /** How long a sleep lasts at least; less is the coarseness of the system's own count. */
@@ -50,9 +54,24 @@ public final class AwakeClock implements LongSupplier {
         wallMinusMillis = wallMillis();
     }
 
-    /** The clocks of this machine. */
+    /** The clocks of this machine; says so if a sleep of it will not be noticed. */
     public static AwakeClock ofSystem() {
+        blind(System.getProperty("os.name", ""), uptimeS()).ifPresent(LOG::warn);
         return new AwakeClock(System::nanoTime, AwakeClock::uptimeS, InstantSource.system());
+    }
+
+    /**
+     * Why a sleep will not be noticed, where it ought to be.
+     *
+     * @param system what the operating system is called
+     * @param uptimeS for how many seconds it has run; empty if it does not say
+     */
+    static Optional<String> blind(String system, OptionalDouble uptimeS) {
+        return uptimeS.isEmpty() && system.startsWith("Linux")
+                ? Optional.of(UPTIME
+                        + " cannot be read: if this computer sleeps, Spoonfall does not notice, and takes the time for"
+                        + " shorter than it was. Let it read that file")
+                : Optional.empty();
     }
 
     private static OptionalDouble uptimeS() {

@@ -44,6 +44,7 @@ public final class PanLog {
     /** A cook begins. */
     public void began(int number, Cook begun) {
         cook = begun;
+        skipEvents = 0; // of a cook that could not be gone on with, and was never ended
         corrections.clear();
         Stream.concat(Stream.of(thermometers.first()), thermometers.others().stream())
                 .forEach(one -> one.correction().ifPresent(correction -> corrections.put(one.name(), correction)));

@@ -7,6 +7,7 @@ import spoonfall.kitchen.plan.PlanState;
 import spoonfall.kitchen.plan.PlannedCook;
 import spoonfall.kitchen.thermometer.Thermometers;
 import spoonfall.log.CookJson;
+import spoonfall.log.Recalled;
 import spoonfall.log.planned.PlannedBatch;
 
 /** What is said of the batch in a pan, and kept in the cook's record. Used by the kitchen's thread alone. */
@@ -25,9 +26,15 @@ public final class PanPlan {
         this.diary = diary;
     }
 
-    /** Takes up what an earlier run had planned for the next cook. */
-    public void recall() {
-        planned.say(diary.left(), true);
+    /**
+     * Takes up what an earlier run had planned for the next cook.
+     *
+     * @return whether it is known what that was; else it is to be asked again
+     */
+    public boolean recall() {
+        Recalled<PlannedBatch> left = diary.left();
+        left.found().ifPresent(batch -> planned.say(Optional.of(batch), true));
+        return left.known();
     }
 
     /** The plans themselves. */

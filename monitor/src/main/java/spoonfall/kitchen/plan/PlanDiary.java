@@ -6,6 +6,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import spoonfall.log.CookJson;
 import spoonfall.log.Diary;
+import spoonfall.log.Recalled;
 import spoonfall.log.planned.PlannedBatch;
 
 /**
@@ -26,20 +27,25 @@ public final class PlanDiary {
         this.diary = diary;
     }
 
-    /** What an earlier run left for the next cook; empty if it left nothing, or too long ago. */
-    public Optional<PlannedBatch> left() {
-        return diary.left().filter(left -> !left.lines().isEmpty()).flatMap(left -> {
-            try {
-                Diary.Line last = left.lines().get(left.lines().size() - 1);
-                Optional<PlannedBatch> batch = PlannedBatch.of(last.detail());
-                diary.resumed(left);
-                open = true;
-                return left.away().compareTo(WITHIN) <= 0 ? batch : Optional.empty();
-            } catch (IllegalArgumentException e) {
-                LOG.warn("the plan that was left cannot be used: {}", e.getMessage());
-                return Optional.empty();
-            }
-        });
+    /** What an earlier run left for the next cook; nothing if it left nothing, or too long ago, or if another plan was made by now. */
+    public Recalled<PlannedBatch> left() {
+        return open ? Recalled.nothing() : diary.left().flatMap(this::left);
+    }
+
+    private Optional<PlannedBatch> left(Diary.Left left) {
+        if (left.lines().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            Diary.Line last = left.lines().get(left.lines().size() - 1);
+            Optional<PlannedBatch> batch = PlannedBatch.of(last.detail());
+            diary.resumed(left);
+            open = true;
+            return left.away().compareTo(WITHIN) <= 0 ? batch : Optional.empty();
+        } catch (IllegalArgumentException e) {
+            LOG.warn("the plan that was left cannot be used: {}", e.getMessage());
+            return Optional.empty();
+        }
     }
 
     /** That is planned for the next cook now, or nothing; on the disk when this returns, if the disk is quick. */

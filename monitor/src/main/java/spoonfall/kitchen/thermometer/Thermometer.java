@@ -1,7 +1,10 @@
 package spoonfall.kitchen.thermometer;
 
+import java.io.UncheckedIOException;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import spoonfall.calibration.Correction;
 import spoonfall.cook.Pace;
 import spoonfall.cook.ProbeTrust;
@@ -14,6 +17,8 @@ import spoonfall.probe.hand.HandProbe;
 
 /** One thermometer: how it is, and what makes its readings true. Used by the kitchen's thread alone. */
 public final class Thermometer {
+    private static final Logger LOG = LoggerFactory.getLogger(Thermometer.class);
+
     private final String name;
     private final String place;
     private final Thermometry thermometry;
@@ -21,6 +26,7 @@ public final class Thermometer {
     private final boolean byHand;
     private String identity;
     private Optional<CalibrationBook.Entry> calibration = Optional.empty();
+    private Optional<String> bookTrouble = Optional.empty();
     private ProbeState.State state = ProbeState.State.WAITING;
     private String detail = "";
 
@@ -77,17 +83,33 @@ public final class Thermometer {
         return calibration.map(CalibrationBook.Entry::correction);
     }
 
-    /** It was plugged in, perhaps another one: the calibration is that of the one that is there. */
+    /**
+     * It was plugged in, perhaps another one: the calibration is that of the one that is there. If the book of them cannot be read now,
+     * another one is taken at its word until it can: what the first was off by says nothing of it.
+     */
     public void identify(String newIdentity) {
-        if (!identity.equals(newIdentity)) {
-            identity = newIdentity;
-            readBook();
+        if (identity.equals(newIdentity) && bookTrouble.isEmpty()) {
+            return;
         }
+        identity = newIdentity;
+        try {
+            readBook();
+        } catch (IllegalArgumentException | UncheckedIOException e) {
+            calibration = Optional.empty();
+            bookTrouble = Optional.of("Whether it was ever checked is not known: " + e.getMessage() + ".");
+            LOG.warn("{} is taken at its word: {}", name, e.getMessage());
+        }
+    }
+
+    /** Why its calibration is not known; empty if the book of them could be read. */
+    public Optional<String> bookTrouble() {
+        return bookTrouble;
     }
 
     /** Takes the calibration that counts for it from the book. */
     void readBook() {
         calibration = thermometry.book().flatMap(book -> book.latest(identity));
+        bookTrouble = Optional.empty();
     }
 
     /** A reading made true; what it sent stays as the raw text. */

@@ -120,6 +120,9 @@ public final class Thermometers {
         if (thermometer.byHand()) {
             return Optional.empty(); // only a thermometer that speaks by itself is compared here
         }
+        if (thermometer.bookTrouble().isPresent()) {
+            return thermometer.bookTrouble();
+        }
         double boilC = waterBoil().temperatureC();
         if (thermometer == first() && base.measured().isPresent() && base.known()) {
             Optional<String> contradicted =

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import java.util.UUID;
 import spoonfall.log.Diary;
+import spoonfall.log.Recalled;
 import spoonfall.log.store.diary.DiaryStore;
 import spoonfall.log.store.diary.DiaryWriter;
 
@@ -17,10 +18,9 @@ final class DiaryPen extends Pen implements Diary {
     }
 
     @Override
-    public Optional<Left> left() {
+    public Recalled<Left> left() {
         return asked(store -> new DiaryStore(store.handle()).newest(subject))
-                .flatMap(found -> found)
-                .map(found -> found.left(recorder().now()));
+                .flatMap(found -> Optional.of(found.left(recorder().now())));
     }
 
     @Override

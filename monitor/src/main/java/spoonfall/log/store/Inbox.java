@@ -103,8 +103,11 @@ final class Inbox {
     <T> CompletableFuture<T> ask(Function<Database, T> question) {
         CompletableFuture<T> answer = new CompletableFuture<>();
         questions.add(new Settle(open -> {
+            if (answer.isDone()) {
+                return; // nobody waits for it any more
+            }
             try {
-                answer.complete(question.apply(open.orElseThrow()));
+                answer.complete(question.apply(open.orElseThrow(NotOpenException::new)));
             } catch (RuntimeException e) {
                 answer.completeExceptionally(e);
             }
@@ -153,6 +156,15 @@ final class Inbox {
     private void addQuestions(List<Settle> asked) {
         for (Settle question = questions.poll(); question != null; question = questions.poll()) {
             asked.add(question);
+        }
+    }
+
+    /** The file is not open. */
+    static final class NotOpenException extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        NotOpenException() {
+            super("the record is not open");
         }
     }
 

@@ -9,6 +9,7 @@ import spoonfall.log.CookInput;
 import spoonfall.log.CookJournal;
 import spoonfall.log.CookNote;
 import spoonfall.log.Diary;
+import spoonfall.log.Recalled;
 import spoonfall.log.UnfinishedCook;
 import spoonfall.log.store.cook.CookStore;
 import spoonfall.log.store.write.Marked;
@@ -16,6 +17,9 @@ import spoonfall.log.store.write.PanWriter;
 
 /** The journal of one pan: hands over to the recorder. */
 final class PanJournal extends Pen implements CookJournal {
+    private static final Unrecorded NOT_OPEN = new Unrecorded(
+            "the record takes long to open, and what was in the pan or the canner before is not known yet",
+            "Wait, or say again what is in the canner; what happens is written once it is open.");
 
     private final String pan;
 
@@ -30,23 +34,23 @@ final class PanJournal extends Pen implements CookJournal {
     }
 
     @Override
-    public Optional<UnfinishedCook> unfinished() {
+    public Recalled<UnfinishedCook> unfinished() {
         return asked(store -> store.latest(pan).flatMap(store::read))
-                .flatMap(found -> found)
-                .filter(cook -> cook.endedMillis().isEmpty())
-                .map(cook -> new UnfinishedCook(
-                        cook.id(),
-                        cook.header(),
-                        cook.inputs(),
-                        cook.notes(),
-                        cook.events().size(),
-                        Math.max(cook.aliveMillis(), cook.latestMillis()),
-                        recorder().now().since(cook.aliveAt())));
+                .flatMap(found -> Optional.of(found)
+                        .filter(cook -> cook.endedMillis().isEmpty())
+                        .map(cook -> new UnfinishedCook(
+                                cook.id(),
+                                cook.header(),
+                                cook.inputs(),
+                                cook.notes(),
+                                cook.events().size(),
+                                Math.max(cook.aliveMillis(), cook.latestMillis()),
+                                recorder().now().since(cook.aliveAt()))));
     }
 
     @Override
     public int lastNumber() {
-        return asked(store -> store.lastNumber(pan)).orElse(0);
+        return asked(store -> Optional.of(store.lastNumber(pan))).found().orElse(0);
     }
 
     @Override
@@ -130,6 +134,18 @@ final class PanJournal extends Pen implements CookJournal {
 
     @Override
     public Optional<Unrecorded> trouble() {
-        return recorder().trouble().map(words -> recorder().losing() ? losing(words) : words);
+        return recorder()
+                .trouble()
+                .map(words -> recorder().losing() ? losing(words) : words)
+                .or(this::notOpen);
+    }
+
+    private Optional<Unrecorded> notOpen() {
+        return recorder().opened() ? Optional.empty() : Optional.of(NOT_OPEN);
+    }
+
+    @Override
+    public boolean healthy() {
+        return recorder().healthy();
     }
 }

@@ -3,8 +3,6 @@ package spoonfall.log.store;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Duration;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,8 +27,6 @@ import spoonfall.log.store.file.Database;
 import spoonfall.log.store.file.Fault;
 import spoonfall.log.store.file.FileIdentity;
 import spoonfall.log.store.file.FolderLock;
-import spoonfall.log.store.upkeep.CookPacker;
-import spoonfall.log.store.upkeep.Upkeep;
 import spoonfall.log.store.write.Writer;
 
 /**
@@ -45,7 +41,8 @@ public final class Recorder implements AutoCloseable {
     private static final long COMMIT_EVERY_MILLIS = 800;
 
     private static final long MARK_EVERY_MILLIS = 10_000;
-    private static final Duration UPKEEP_EVERY = Duration.ofDays(1);
+    private static final Unrecorded STOPPED =
+            new Unrecorded("the recorder stopped", "Restart Spoonfall when the pan allows it.");
     private static final Logger LOG = LoggerFactory.getLogger(Recorder.class);
 
     private final Path file;
@@ -53,15 +50,15 @@ public final class Recorder implements AutoCloseable {
     private final Supplier<Moment> clock;
     private final FolderLock lock;
     private final Inbox inbox = new Inbox();
-    private final List<Step> batch = new ArrayList<>();
+    private final Batch batch = new Batch();
     private final Thread thread;
     private Map<Pen, Writer> writers = new LinkedHashMap<>();
     private @Nullable Database database;
     private Optional<Object> identity = Optional.empty();
-    private final Upkeep upkeep;
-    private long upkeepNanos = System.nanoTime();
+    private final OldCooks oldCooks;
     private long markedNanos;
     private volatile Optional<Unrecorded> trouble = Optional.empty();
+    private volatile boolean opened;
     private volatile boolean running = true;
 
     /** How the file is opened. */
@@ -80,7 +77,7 @@ public final class Recorder implements AutoCloseable {
 
     Recorder(Path file, Opener opener, Supplier<Moment> clock, KeepRules keep) {
         this.file = file;
-        upkeep = new Upkeep(keep);
+        oldCooks = new OldCooks(keep);
         this.opener = opener;
         this.clock = clock;
         lock = FolderLock.take(file);
@@ -140,6 +137,21 @@ public final class Recorder implements AutoCloseable {
         return inbox.dropped();
     }
 
+    /** How many things could never be written, whatever the disk did, and were left out. */
+    public long leftOut() {
+        return batch.leftOut();
+    }
+
+    /** Whether its thread is at work. */
+    public boolean healthy() {
+        return thread.isAlive();
+    }
+
+    /** Whether the file could be opened since this began. */
+    boolean opened() {
+        return opened;
+    }
+
     /** Whether readings are being lost because memory is full. */
     boolean losing() {
         return inbox.losing();
@@ -167,7 +179,9 @@ public final class Recorder implements AutoCloseable {
 
     /** Asks the file, on the recorder's thread; fails if it cannot be read. */
     <T> CompletableFuture<T> ask(Function<CookStore, T> question) {
-        return inbox.ask(open -> question.apply(new CookStore(open.handle())));
+        return healthy()
+                ? inbox.ask(open -> question.apply(new CookStore(open.handle())))
+                : CompletableFuture.failedFuture(new Inbox.NotOpenException());
     }
 
     /** Now, by the recorder's clocks. */
@@ -184,15 +198,19 @@ public final class Recorder implements AutoCloseable {
                 asked.forEach(one -> one.done(Optional.ofNullable(database)));
                 lookAfterOldCooks();
             }
-            List<Inbox.Settle> last = inbox.all(batch);
+            List<Inbox.Settle> last = inbox.all(batch.steps());
             commit();
             last.forEach(one -> one.done(Optional.ofNullable(database)));
         } catch (InterruptedException e) {
             LOG.debug("recorder interrupted; closing");
-        } catch (RuntimeException e) {
-            LOG.error("the recorder stopped", e);
-            trouble = Optional.of(new Unrecorded("the recorder stopped", "Restart Spoonfall when the pan allows it."));
+        } catch (RuntimeException | Error e) {
+            LOG.error("the recorder stopped: nothing is written down any more", e);
+            throw e;
         } finally {
+            if (running) {
+                trouble = Optional.of(STOPPED);
+                inbox.all(batch.steps()).forEach(one -> one.done(Optional.empty()));
+            }
             close(database);
             lock.close();
         }
@@ -201,41 +219,29 @@ public final class Recorder implements AutoCloseable {
     /** Takes what comes until the next commit is due, or until somebody waits. While the file is in trouble the inbox holds it all. */
     private List<Inbox.Settle> collect() throws InterruptedException {
         long untilNanos = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(COMMIT_EVERY_MILLIS);
-        List<Inbox.Settle> asked = inbox.collect(batch, MOST_AT_ONCE, untilNanos, () -> running);
-        if (batch.size() >= MOST_AT_ONCE && trouble.isPresent()) {
+        List<Inbox.Settle> asked = inbox.collect(batch.steps(), MOST_AT_ONCE, untilNanos, () -> running);
+        if (batch.steps().size() >= MOST_AT_ONCE && trouble.isPresent()) {
             TimeUnit.NANOSECONDS.sleep(Math.max(0, untilNanos - System.nanoTime()));
         }
         return asked;
     }
 
-    /** One cook a second at most, and once a day when none is left to look after. */
     private void lookAfterOldCooks() {
         Database open = database;
-        if (open == null || trouble.isPresent() || System.nanoTime() - upkeepNanos < 0) {
-            return;
-        }
-        try {
-            boolean more = upkeep.next(open.handle(), Instant.now()) || CookPacker.next(open.handle());
-            upkeepNanos = System.nanoTime() + (more ? 0 : UPKEEP_EVERY.toNanos());
-        } catch (RuntimeException e) {
-            LOG.debug("old cooks stay for now", e);
-            upkeepNanos = System.nanoTime() + UPKEEP_EVERY.toNanos();
+        if (open != null && trouble.isEmpty()) {
+            oldCooks.look(open.handle());
         }
     }
 
     private void commit() {
         boolean markDue = System.nanoTime() - markedNanos > TimeUnit.MILLISECONDS.toNanos(MARK_EVERY_MILLIS);
-        if (batch.isEmpty() && database != null && !(markDue && !writers.isEmpty())) {
+        if (batch.steps().isEmpty() && database != null && !(markDue && !writers.isEmpty())) {
             return;
         }
         try {
             letGoOfAFileThatWasTakenAway();
             Database open = database == null ? reopened() : database;
-            Map<Pen, Writer> next = new LinkedHashMap<>();
-            writers.forEach((journal, writer) -> next.put(journal, writer.copy()));
-            open.handle().useTransaction(handle -> write(handle, next));
-            writers = next;
-            batch.clear();
+            writers = batch.commit(open.handle(), writers);
             markedNanos = System.nanoTime();
             if (trouble.isPresent()) {
                 LOG.warn("cooks are recorded again{}", inbox.lostWords());
@@ -258,20 +264,10 @@ public final class Recorder implements AutoCloseable {
     private Database reopened() throws SQLException {
         Database fresh = opener.open(file);
         database = fresh;
+        opened = true;
         identity = FileIdentity.of(file);
         writers.values().forEach(Writer::fileChanged);
         return fresh;
-    }
-
-    private void write(Handle handle, Map<Pen, Writer> next) {
-        next.forEach((journal, writer) -> writer.begin(handle, journal.marked()));
-        for (Step step : batch) {
-            step.write(handle, next);
-        }
-        next.forEach((journal, writer) -> {
-            writer.flush(handle);
-            writer.mark(handle, journal.marked());
-        });
     }
 
     private void fail(Exception e) {
@@ -279,6 +275,9 @@ public final class Recorder implements AutoCloseable {
         Unrecorded words = fault.words(file);
         if (!trouble.equals(Optional.of(words))) {
             LOG.warn("cooks are not recorded: {}. {}", words.why(), words.act());
+            if (fault == Fault.FAILED) {
+                LOG.warn("that is {}", e.toString()); // the words say little of it
+            }
             LOG.debug("because", e);
         }
         trouble = Optional.of(words);

@@ -448,9 +448,10 @@ final class ResumeTest {
     void aCookThatCannotBeReadAgain_isLeftAlone() {
         Trace trace = Cooks.trace(Scenario.CLEAN, 3);
         try (Run first = run(trace)) {
-            first.play(trace, 0, 60);
+            first.play(trace, 0, 600);
             first.kitchen.checks().declare(WaterBoil.atElevation(1200)).join();
         }
+        assertThat(journal.events).isNotEmpty();
         journal.inputs.replaceAll(input -> input instanceof spoonfall.log.CookInput.Word word
                 ? new spoonfall.log.CookInput.Word(
                         word.takenMillis(),
@@ -459,9 +460,51 @@ final class ResumeTest {
                 : input);
         try (Run second = run(trace)) {
             assertThat(second.state().cookNumber()).isEqualTo(2);
-            second.play(trace, 0, 60);
+            second.play(trace, 0, 600);
             assertThat(second.kitchen.healthy()).isTrue();
             assertThat(journal.ended).isZero();
+        }
+        KeptJournal alone = new KeptJournal();
+        try (Run only = new Run(alone, Cooks.settings(trace), "batch 14", List.of())) {
+            only.play(trace, 0, 600);
+        }
+        assertThat(journal.events)
+                .as("the next cook is recorded from its beginning")
+                .isEqualTo(alone.events);
+    }
+
+    @Test
+    void aRecordThatDoesNotAnswerAtFirst_isAskedAgain_andTheCookGoesOn() {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 3);
+        try (Run first = run(trace)) {
+            first.play(trace, 0, 900);
+        }
+        journal.silentFor = Integer.MAX_VALUE;
+        try (Run second = run(trace)) {
+            assertThat(second.state().startedAt()).isEmpty();
+            assertThat(journal.resumed).isZero();
+            journal.silentFor = 0;
+            Hearing.await(
+                    "the cook that was left", () -> second.state().startedAt().isPresent());
+            assertThat(journal.resumed).isOne();
+            assertThat(second.state().cookNumber()).isOne();
+            assertThat(second.kitchen.record().join().size()).isEqualTo(900);
+        }
+    }
+
+    @Test
+    void aCookThatBeginsBeforeTheRecordAnswers_goesOn() {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 3);
+        try (Run first = run(trace)) {
+            first.play(trace, 0, 900);
+        }
+        journal.silentFor = Integer.MAX_VALUE;
+        try (Run second = run(trace)) {
+            second.play(trace, 0, 60);
+            journal.silentFor = 0;
+            second.play(trace, 60, 120);
+            assertThat(journal.resumed).isZero();
+            assertThat(second.kitchen.record().join().size()).isEqualTo(120);
         }
     }
 

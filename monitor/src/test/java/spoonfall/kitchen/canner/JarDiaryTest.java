@@ -31,6 +31,7 @@ import spoonfall.kitchen.KeptDiary;
 import spoonfall.kitchen.clock.AwakeClock;
 import spoonfall.log.CookJson;
 import spoonfall.log.Diary;
+import spoonfall.probe.Hearing;
 import spoonfall.probe.Reading;
 
 /** Jars that are watched by a service that was killed and began again. */
@@ -156,6 +157,45 @@ final class JarDiaryTest {
             desk.reading(Reading.good("canner", nanos.get(), boilC, ""));
         }
         view(desk);
+    }
+
+    @Test
+    void jarsThatTheRecordCannotTellOfAtFirst_areNotForgotten() {
+        CannerDesk first = desk();
+        atTheBoil(first);
+        double dueInS = view(first).remainingS().orElseThrow();
+        diary.silentFor = Integer.MAX_VALUE;
+        CannerDesk second = killed(first, Duration.ofSeconds(70));
+        assertThat(view(second).phase()).isEqualTo(CannerPhase.EMPTY);
+        diary.silentFor = 0;
+        Hearing.await("the jars that were left", () -> view(second).phase() == CannerPhase.PROCESSING);
+        assertThat(view(second).remainingS().orElseThrow()).isCloseTo(dueInS - 70, within(1.0));
+        second.close();
+    }
+
+    @Test
+    void jarsThatAreToldOfBeforeTheRecordAnswers_goOn() {
+        CannerDesk first = desk();
+        atTheBoil(first);
+        diary.silentFor = Integer.MAX_VALUE;
+        CannerDesk second = killed(first, Duration.ofSeconds(70));
+        second.load("y-1", load(CannerKind.STEAM)).join();
+        diary.silentFor = 0;
+        CannerDesk third = killed(second, Duration.ofSeconds(1));
+        assertThat(view(third).phase()).isEqualTo(CannerPhase.WAITING);
+        third.close();
+    }
+
+    @Test
+    void aThreadThatEndsWithAnError_isNotHealthy() {
+        CannerDesk desk = desk();
+        view(desk);
+        assertThat(desk.healthy()).isTrue();
+        desk.listen(news -> {
+            throw new AssertionError("told on purpose");
+        });
+        Hearing.await("the end of the thread", () -> !desk.healthy());
+        desk.close();
     }
 
     @Test

@@ -112,11 +112,11 @@ final class FaultTest {
             }
             disk.fails(0);
             Hearing.await("the end of the trouble", () -> journal.settle());
-            UnfinishedCook left = journal.unfinished().orElseThrow();
+            UnfinishedCook left = journal.unfinished().found().orElseThrow();
             assertThat(left.inputs()).isEqualTo(inputs);
             assertThat(left.events()).isEqualTo(events);
             assertThat(left.notes()).hasSize(Math.min(rounds, CookNote.MOST));
-            assertThat(diary.left().orElseThrow().lines())
+            assertThat(diary.left().found().orElseThrow().lines())
                     .extracting(Diary.Line::atMillis)
                     .containsExactlyElementsOf(
                             java.util.stream.LongStream.range(0, rounds).boxed().toList());
@@ -329,7 +329,7 @@ final class FaultTest {
             say(journal, 50);
             Hearing.await("the second", () -> journal.settle());
             assertThat(kept(elsewhere.resolve("cooks.db"))).isEqualTo(inputs.subList(0, before));
-            List<CookInput> after = journal.unfinished().orElseThrow().inputs();
+            List<CookInput> after = journal.unfinished().found().orElseThrow().inputs();
             assertThat(after).endsWith(inputs.subList(before, inputs.size()).toArray(CookInput[]::new));
         }
         assertThat(integrity(file())).isEqualTo("ok");
@@ -348,7 +348,7 @@ final class FaultTest {
                 attempt(recorder);
                 return journal.settle();
             });
-            assertThat(journal.unfinished().orElseThrow().inputs()).isEqualTo(inputs);
+            assertThat(journal.unfinished().found().orElseThrow().inputs()).isEqualTo(inputs);
         }
     }
 }

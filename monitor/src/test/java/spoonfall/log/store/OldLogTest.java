@@ -9,12 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Objects;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spoonfall.log.CookInput;
+import spoonfall.log.Recalled;
 import spoonfall.log.store.cook.StoredCook;
 import spoonfall.log.store.cook.StoredTrace;
 import spoonfall.log.store.file.Database;
@@ -54,7 +54,7 @@ final class OldLogTest {
         }
         try (Recorder recorder = Recorder.open(file)) {
             assertThat(recorder.journal("").lastNumber()).isOne();
-            assertThat(recorder.journal("").unfinished()).isEqualTo(Optional.empty());
+            assertThat(recorder.journal("").unfinished()).isEqualTo(Recalled.nothing());
             assertThat(recorder.trouble()).isEmpty();
         }
     }

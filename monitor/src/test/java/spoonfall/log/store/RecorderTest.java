@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
@@ -35,6 +36,7 @@ import spoonfall.log.CookJournal;
 import spoonfall.log.CookJson;
 import spoonfall.log.CookNote;
 import spoonfall.log.Diary;
+import spoonfall.log.Recalled;
 import spoonfall.log.UnfinishedCook;
 import spoonfall.log.store.cook.CookLine;
 import spoonfall.log.store.cook.CookStore;
@@ -116,29 +118,30 @@ final class RecorderTest {
     void aDiary_isReadBackInOrder_acrossRuns() {
         try (Recorder recorder = Recorder.open(file())) {
             Diary jars = recorder.diary("jars");
-            assertThat(jars.left()).isEmpty();
+            assertThat(jars.left()).isEqualTo(Recalled.nothing());
             jars.began(CookJson.object().put("n", 1));
             jars.line(new Diary.Line(5, "a", CookJson.object()));
             jars.alive(4000);
             Hearing.await("all of it", () -> jars.settle());
-            assertThat(recorder.diary("afternoon pan").left()).isEmpty();
+            assertThat(recorder.diary("afternoon pan").left()).isEqualTo(Recalled.nothing());
         }
         try (Recorder recorder = Recorder.open(file())) {
             Diary jars = recorder.diary("jars");
-            Diary.Left left = jars.left().orElseThrow();
+            Diary.Left left = jars.left().found().orElseThrow();
             assertThat(left.aliveMillis()).isEqualTo(4000);
             assertThat(left.away()).isBetween(Duration.ZERO, Duration.ofSeconds(30));
             jars.resumed(left);
             jars.line(new Diary.Line(6000, "b", CookJson.object().put("x", "y")));
             Hearing.await("all of it", () -> jars.settle());
-            assertThat(jars.left().orElseThrow().lines())
+            assertThat(jars.left().found().orElseThrow().lines())
                     .containsExactly(
                             new Diary.Line(5, "a", CookJson.object()),
                             new Diary.Line(6000, "b", CookJson.object().put("x", "y")));
             jars.began(CookJson.object().put("n", 2));
             Hearing.await("all of it", () -> jars.settle());
-            assertThat(jars.left().orElseThrow().lines()).isEmpty();
-            assertThat(jars.left().orElseThrow().header().path("n").asInt()).isEqualTo(2);
+            assertThat(jars.left().found().orElseThrow().lines()).isEmpty();
+            assertThat(jars.left().found().orElseThrow().header().path("n").asInt())
+                    .isEqualTo(2);
         }
     }
 
@@ -172,7 +175,7 @@ final class RecorderTest {
         int half = all.size() / 2;
         try (Recorder recorder = Recorder.open(file())) {
             CookJournal journal = recorder.journal("");
-            assertThat(journal.unfinished()).isEmpty();
+            assertThat(journal.unfinished()).isEqualTo(Recalled.nothing());
             assertThat(journal.lastNumber()).isZero();
             journal.began(header(1));
             say(journal, all.subList(0, half));
@@ -184,7 +187,7 @@ final class RecorderTest {
         }
         try (Recorder recorder = Recorder.open(file())) {
             CookJournal journal = recorder.journal("");
-            UnfinishedCook left = journal.unfinished().orElseThrow();
+            UnfinishedCook left = journal.unfinished().found().orElseThrow();
             assertThat(left.header()).isEqualTo(header(1));
             same(left.inputs(), all.subList(0, half));
             assertThat(left.events()).isOne();
@@ -194,10 +197,10 @@ final class RecorderTest {
             journal.resumed(left);
             say(journal, all.subList(half, all.size()));
             Hearing.await("all of it", () -> journal.settle());
-            same(journal.unfinished().orElseThrow().inputs(), all);
-            assertThat(recorder.journal("other").unfinished()).isEmpty();
+            same(journal.unfinished().found().orElseThrow().inputs(), all);
+            assertThat(recorder.journal("other").unfinished()).isEqualTo(Recalled.nothing());
             journal.ended(1_000_000);
-            assertThat(journal.unfinished()).isEmpty();
+            assertThat(journal.unfinished()).isEqualTo(Recalled.nothing());
             assertThat(journal.lastNumber()).isOne();
         }
     }
@@ -237,7 +240,7 @@ final class RecorderTest {
                     .join();
             Hearing.await("the end of the trouble", () -> recorder.trouble().isEmpty());
             Hearing.await("all of it", () -> journal.settle());
-            same(journal.unfinished().orElseThrow().inputs(), all);
+            same(journal.unfinished().found().orElseThrow().inputs(), all);
         }
     }
 
@@ -266,12 +269,68 @@ final class RecorderTest {
         try (Recorder recorder = new Recorder(file(), opener, Moment::now)) {
             CookJournal journal = recorder.journal("");
             Hearing.await("the trouble", () -> recorder.trouble().isPresent());
+            assertThat(journal.unfinished()).isEqualTo(Recalled.notKnown());
             journal.began(header(1));
             say(journal, all);
             broken.set(false);
             Hearing.await("the end of the trouble", () -> recorder.trouble().isEmpty());
             Hearing.await("all of it", () -> journal.settle());
-            same(journal.unfinished().orElseThrow().inputs(), all);
+            same(journal.unfinished().found().orElseThrow().inputs(), all);
+        }
+    }
+
+    @Test
+    void aFileThatTakesLongToOpen_isSpokenOf_andWhatItHoldsIsNotTakenForNothing() {
+        writeSample(file());
+        CountDownLatch opens = new CountDownLatch(1);
+        Recorder.Opener opener = path -> {
+            Hearing.await("the test", () -> opens.getCount() == 0);
+            return CookFile.open(path);
+        };
+        try (Recorder recorder = new Recorder(file(), opener, Moment::now)) {
+            CookJournal journal = recorder.journal("");
+            assertThat(journal.trouble().orElseThrow().why()).contains("takes long to open");
+            opens.countDown();
+            Hearing.await("the file", () -> journal.trouble().isEmpty());
+            assertThat(recorder.diary("jars").left().found()).isPresent();
+        }
+    }
+
+    @Test
+    void aRecorderThatEndsWithAnError_saysSo_andAnswersThatItDoesNotKnow() {
+        Recorder.Opener opener = path -> {
+            throw new UnsatisfiedLinkError("told on purpose");
+        };
+        try (Recorder recorder = new Recorder(file(), opener, Moment::now)) {
+            CookJournal journal = recorder.journal("");
+            Hearing.await(
+                    "the trouble",
+                    () -> journal.trouble()
+                            .filter(words -> words.why().equals("the recorder stopped"))
+                            .isPresent());
+            Hearing.await("the end of its thread", () -> !journal.healthy());
+            assertThat(journal.unfinished()).isEqualTo(Recalled.notKnown());
+            assertThat(journal.settle()).isFalse();
+        }
+    }
+
+    @Test
+    void whatCanNeverBeWritten_isLeftOutAndCounted_andHoldsUpNothing() {
+        List<CookInput> all = inputs(0, 300);
+        try (Recorder recorder = Recorder.open(file())) {
+            CookJournal journal = recorder.journal("");
+            journal.began(header(1));
+            say(journal, all.subList(0, 100));
+            recorder.offer((handle, writers) -> {
+                throw new IllegalStateException("told on purpose");
+            });
+            say(journal, all.subList(100, 200));
+            recorder.offer((handle, writers) -> handle.execute("INSERT INTO word (cook) VALUES (NULL)"));
+            say(journal, all.subList(200, all.size()));
+            Hearing.await("all else", () -> journal.settle());
+            same(journal.unfinished().found().orElseThrow().inputs(), all);
+            assertThat(recorder.leftOut()).isEqualTo(2);
+            assertThat(recorder.trouble()).isEmpty();
         }
     }
 
@@ -281,7 +340,7 @@ final class RecorderTest {
         try (Recorder recorder = Recorder.open(inTheWay.resolve("data").resolve("cooks.db"))) {
             Hearing.await("the trouble", () -> recorder.trouble().isPresent());
             CookJournal journal = recorder.journal("");
-            assertThat(journal.unfinished()).isEmpty();
+            assertThat(journal.unfinished()).isEqualTo(Recalled.notKnown());
             journal.began(header(1));
             say(journal, inputs(0, 100));
             assertThat(journal.settle()).isFalse();

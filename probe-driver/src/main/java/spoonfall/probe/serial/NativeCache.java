@@ -9,6 +9,8 @@ import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Arrays;
 import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Where the native parts of libraries are unpacked: a folder that only this user can write. */
 public final class NativeCache {
@@ -19,10 +21,13 @@ public final class NativeCache {
 
     /** The folder, in the user's cache; it may not be there yet. */
     public static Path folder() {
-        String cache = System.getenv("XDG_CACHE_HOME");
-        Path home = cache == null || cache.isBlank()
-                ? Path.of(System.getProperty("user.home", "."), ".cache")
-                : Path.of(cache);
+        return folder(System::getenv, System.getProperty("user.home", "."));
+    }
+
+    /** The same for another user. */
+    static Path folder(Function<String, @Nullable String> environment, String userHome) {
+        String cache = environment.apply("XDG_CACHE_HOME");
+        Path home = cache == null || cache.isBlank() ? Path.of(userHome, ".cache") : Path.of(cache);
         return home.resolve("spoonfall").resolve("native");
     }
 
@@ -44,7 +49,11 @@ public final class NativeCache {
         }
         create(folder);
         Path part = Files.createTempFile(folder, name, ".part");
-        Files.write(part, wanted);
-        Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        try {
+            Files.write(part, wanted);
+            Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(part); // a full disk would keep one of each attempt
+        }
     }
 }

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import spoonfall.book.Outcome;
 import spoonfall.book.OutcomeWords;
 import spoonfall.book.RiseLine;
@@ -26,6 +29,8 @@ import spoonfall.log.store.file.Fault;
 public final class BatchBook {
     /** So many cooks are worked out with a list; more wait for the next one. */
     private static final int WORKED_OUT_AT_ONCE = 100;
+
+    private static final Logger LOG = LoggerFactory.getLogger(BatchBook.class);
 
     private final Path file;
 
@@ -146,14 +151,29 @@ public final class BatchBook {
             throw new IllegalArgumentException(
                     "nothing was recorded yet: there is no " + file + " (\"spoonfall serve\" makes it)");
         }
-        try (Database database = Database.open(file)) {
+        try (Database database = opened()) {
             return question.apply(database.handle());
-        } catch (IllegalArgumentException e) {
-            throw e;
-        } catch (SQLException | RuntimeException e) {
-            throw new IllegalArgumentException(
-                    "the record cannot be used: " + Fault.of(e).words(file).why(), e);
+        } catch (JdbiException e) { // what else the question throws is no fault of the file
+            throw unusable(e);
         }
+    }
+
+    private Database opened() {
+        try {
+            return Database.open(file);
+        } catch (SQLException | RuntimeException e) {
+            throw unusable(e);
+        }
+    }
+
+    private IllegalArgumentException unusable(Exception e) {
+        Fault fault = Fault.of(e);
+        String why = fault.words(file).why();
+        if (fault == Fault.FAILED) {
+            LOG.warn("the record cannot be used: {}", e.toString()); // the words say little of it
+        }
+        LOG.debug("the record cannot be used", e);
+        return new IllegalArgumentException("the record cannot be used: " + why, e);
     }
 
     /** There is no cook of that number. */

@@ -1,7 +1,10 @@
 package spoonfall.log.store.file;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.Set;
 import org.sqlite.SQLiteErrorCode;
 import spoonfall.cook.Unrecorded;
 
@@ -17,10 +20,19 @@ public enum Fault {
     NEWER,
     /** Another program holds it. */
     BUSY,
+    /** The library that reads it could be put nowhere. */
+    NO_LIBRARY,
     /** The disk fails in another way. */
     FAILED;
 
     private static final int PRIMARY = 0xFF;
+
+    /** What SQLite says of values that it never takes. */
+    private static final Set<Integer> REFUSED = Set.of(
+            SQLiteErrorCode.SQLITE_CONSTRAINT.code,
+            SQLiteErrorCode.SQLITE_MISMATCH.code,
+            SQLiteErrorCode.SQLITE_TOOBIG.code,
+            SQLiteErrorCode.SQLITE_RANGE.code);
 
     /** The fault behind an exception. */
     public static Fault of(Throwable thrown) {
@@ -31,12 +43,31 @@ public enum Fault {
             if (cause instanceof Database.NewerException) {
                 return NEWER;
             }
+            if (cause instanceof NativeSqlite.NotUnpackedException) {
+                return NO_LIBRARY;
+            }
             if (cause instanceof java.nio.file.AccessDeniedException
                     || cause instanceof java.nio.file.FileSystemException) {
                 return NOT_WRITABLE;
             }
         }
         return FAILED;
+    }
+
+    /**
+     * Whether an exception is the file's, which may take later what it does not take now. If not, what was to be written is wrong in
+     * itself, and always will be.
+     */
+    public static boolean isOfTheFile(Throwable thrown) {
+        for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
+            if (cause instanceof SQLException sql) {
+                return !REFUSED.contains(sql.getErrorCode() & PRIMARY);
+            }
+            if (cause instanceof IOException || cause instanceof UncheckedIOException) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Fault of(int code) {
@@ -65,6 +96,11 @@ public enum Fault {
             case DAMAGED -> new Unrecorded(file + " is damaged", "Move it away." + later);
             case NEWER -> new Unrecorded(file + " was written by a newer Spoonfall", "Use that one, or give --data.");
             case BUSY -> new Unrecorded("another program holds " + file, "Close that program." + later);
+            case NO_LIBRARY ->
+                new Unrecorded(
+                        "the database's library can be put nowhere",
+                        "Set XDG_CACHE_HOME to a folder that this user can write, and start Spoonfall again when the pan"
+                                + " allows it.");
             case FAILED -> new Unrecorded("the disk does not take it", "Look at the disk of " + file + "." + later);
         };
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -68,6 +69,25 @@ final class BatchBookTest {
                 .extracting(BookEvent::text)
                 .contains("Close to setting.", "At the setting point.")
                 .noneMatch(text -> text.toLowerCase(java.util.Locale.ROOT).matches(".*(gel point|test window).*"));
+    }
+
+    @Test
+    void whatIsWrongWithACookItself_isNotPutDownToTheDisk() throws SQLException {
+        try (Database database = Database.open(file)) {
+            database.handle().execute("UPDATE cook SET header = json_set(header, '$.startedAt', 'torn') WHERE id = 1");
+        }
+        assertThatThrownBy(() -> book.cook(1)).hasMessageNotContaining("the disk");
+        assertThat(book.cook(2).id()).isEqualTo(2);
+    }
+
+    @Test
+    void aTableThatIsGone_isSaidOfTheRecord() throws SQLException {
+        try (Database database = Database.open(file)) {
+            database.handle().execute("DROP TABLE photo");
+        }
+        assertThatThrownBy(() -> book.page(1))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("the record cannot be used: ");
     }
 
     @Test
