@@ -31,7 +31,7 @@ public final class KeptJournal implements CookJournal {
 
     public @Nullable CookHeader header;
 
-    public volatile int resumed;
+    public int resumed;
     public volatile boolean healthy = true;
     public int ended;
     private int asked;

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -57,7 +58,9 @@ final class TornBookTest {
             probe.say(50, 10);
             anotherIsPluggedInWhileTheBookIsTorn();
             probe.say(51, 5);
-            ProbeState after = kitchen.state().join().probe();
+            // a thread that ended would answer nothing, and nobody could wake a join
+            ProbeState after =
+                    kitchen.state().orTimeout(30, TimeUnit.SECONDS).join().probe();
             assertThat(kitchen.healthy()).isTrue();
             assertThat(after.state()).isEqualTo(ProbeState.State.READING);
             assertThat(after.calibrationDue().orElseThrow()).contains(file() + ", line 1 is not JSON");
