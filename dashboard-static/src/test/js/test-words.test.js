@@ -22,6 +22,17 @@ test('nothing is shown before the window, without tests or without a connection'
   assert.equal(testView({ connection: 'connecting' }, 'C').mode, 'hidden');
 });
 
+test('a pan that came off close to setting is tested while it is hot, unless it goes back', () => {
+  const off = { stage: 'off-the-heat', wasClose: true, temperatureC: 97, waterBoilC: 95.9 };
+  assert.equal(testView(state(off), 'C').mode, 'offer');
+  assert.equal(testView(state({ ...off, temperatureC: 85.8 }), 'C').mode, 'hidden');
+  assert.equal(testView(state({ ...off, temperatureC: null }), 'C').mode, 'hidden');
+  assert.equal(testView(state({ ...off, wasClose: false }), 'C').mode, 'hidden');
+  const notSet = tests({ goesBack: true, list: [tested()] });
+  assert.equal(testView(state({ ...off, tests: notSet }), 'C').mode, 'between');
+  assert.equal(testView(state({ ...off, tests: { ...notSet, goesBack: false } }), 'C').title, 'Test it again.');
+});
+
 test('before the window a test may be had, and says that it is early', () => {
   assert.equal(testView(state({ stage: 'rolling-boil' }), 'C').early, true);
   assert.equal(testView(state({ stage: 'simmering' }), 'C').early, true);

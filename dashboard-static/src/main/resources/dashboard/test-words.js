@@ -10,6 +10,9 @@ const BACK_S = 240;
 
 const WORTH_TESTING = ['test-window', 'at-gel-point', 'past-gel-point'];
 
+/** What came off the heat close to setting is tested as long as it is no colder than that below the boil of water. */
+const RESTED_C = 10;
+
 /** Somebody may test sooner, where a thermometer may be wrong: the page offers it quietly. */
 const MAY_TEST = ['simmering', 'rolling-boil'];
 
@@ -52,12 +55,17 @@ export function testView(state, unit) {
     return { mode: 'set', id: last.id, title: seenWords(seen, unit, at), note: '', undo, later: undo ? null : last.id };
   }
   const note = nextWords(tests, unit);
-  if (WORTH_TESTING.includes(stage)) {
+  if (WORTH_TESTING.includes(stage) || cameOffUntested(state.status)) {
     const title = seen ? 'Test it again.' : 'Test the set.';
     return { mode: 'offer', title, note: seen ? seenWords(seen, unit, at) : note, undo };
   }
   const early = MAY_TEST.includes(stage);
   return seen ? { mode: 'between', title: seenWords(seen, unit, at), note, undo, early: early && !undo } : { mode: 'hidden', early };
+}
+
+/** Whether it came off the heat close to setting, and nobody has said that it is not set since. */
+function cameOffUntested({ stage, wasClose, temperatureC, waterBoilC, tests }) {
+  return stage === 'off-the-heat' && wasClose && !tests.goesBack && temperatureC !== null && temperatureC > waterBoilC - RESTED_C;
 }
 
 /** Said of a test before it is worth doing: what runs then may set all the same. */

@@ -16,6 +16,7 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.AccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
@@ -52,8 +53,18 @@ import spoonfall.web.view.Views;
 import spoonfall.web.wire.WireJson;
 
 /** Packages depend downwards only. */
-@AnalyzeClasses(packages = "spoonfall", importOptions = ImportOption.DoNotIncludeTests.class)
+@AnalyzeClasses(
+        packages = "spoonfall",
+        importOptions = {ImportOption.DoNotIncludeTests.class, ArchitectureTest.NoTestJars.class})
 final class ArchitectureTest {
+    /** Where all modules are packaged, the tests of another one are in a jar. */
+    static final class NoTestJars implements ImportOption {
+        @Override
+        public boolean includes(Location location) {
+            return !location.contains("-tests.jar");
+        }
+    }
+
     @ArchTest
     static final ArchRule DOWNWARDS = layeredArchitecture()
             .consideringOnlyDependenciesInLayers()

@@ -63,16 +63,16 @@ public final class Afternoon {
      * @param nowT seconds of the afternoon; a time before the latest counts as the latest
      * @param status how the pan is; empty when no cook has begun. Its own seconds are not looked at
      * @param foretold what is told of the forecast, here and elsewhere, in seconds of the afternoon
-     * @param notSet whether its latest set test found it not set yet, so that it goes back on the heat
+     * @param goesBack whether a set test found it not set yet and it is not back at the boil since
      */
     public void follow(
-            double nowT, Optional<CookStatus> status, Optional<CalmForecast.Shown> foretold, boolean notSet) {
+            double nowT, Optional<CookStatus> status, Optional<CalmForecast.Shown> foretold, boolean goesBack) {
         t = Math.max(t, nowT);
         Optional<Step> before = progress.current();
         progress.advance(t);
         Optional<Step> after = progress.current();
         boolean lapsed = before.isPresent() && !before.map(Step::id).equals(after.map(Step::id));
-        status.ifPresent(pan -> sight.look(t, pan, notSet).forEach(this::note));
+        status.ifPresent(pan -> sight.look(t, pan, goesBack).forEach(this::note));
         status.ifPresent(pan -> quiet.follow(t, pan.stage(), pan.forecast()));
         isOff = status.filter(pan -> pan.stage() == Stage.OFF_THE_HEAT).isPresent();
         if (lapsed) {

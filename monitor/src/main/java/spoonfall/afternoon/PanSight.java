@@ -25,8 +25,8 @@ final class PanSight {
     private boolean saidOff;
     private double offSinceT = Double.NaN;
 
-    /** What is seen in {@code status} at second {@code t} of the afternoon that was not before; {@code notSet} whether a test found it not set yet. */
-    List<Mark> look(double t, CookStatus status, boolean notSet) {
+    /** What is seen in {@code status} at second {@code t} of the afternoon that was not before; {@code goesBack} whether a test found it not set yet. */
+    List<Mark> look(double t, CookStatus status, boolean goesBack) {
         List<Mark> seen = new ArrayList<>();
         Stage stage = status.stage();
         if (!warmed && stage != Stage.WAITING) {
@@ -51,18 +51,18 @@ final class PanSight {
             reachedWindow = true;
             seen.add(new Mark.Seen(t, Sight.WINDOW));
         }
-        cooling(t, stage, notSet, seen);
+        cooling(t, stage, goesBack, seen);
         if (stage.boiling() || stage == Stage.OFF_THE_HEAT) {
             lastStage = Optional.of(stage);
         }
         return seen;
     }
 
-    private void cooling(double t, Stage stage, boolean notSet, List<Mark> seen) {
-        if (saidOff && notSet) {
+    private void cooling(double t, Stage stage, boolean goesBack, List<Mark> seen) {
+        if (saidOff && goesBack) {
             seen.add(new Mark.Seen(t, Sight.NOT_SET));
         }
-        if (stage != Stage.OFF_THE_HEAT || !reachedWindow || notSet) {
+        if (stage != Stage.OFF_THE_HEAT || !reachedWindow || goesBack) {
             offSinceT = Double.NaN;
             saidOff = false;
             return;

@@ -173,6 +173,7 @@ public final class Kitchen implements AutoCloseable {
 
     /** Begins a new cook, which starts with the next reading; the same tap begins one, however often it arrives. */
     public CompletableFuture<KitchenState> newCook(Optional<String> tap) {
+        thread.submit(leftBehind::anotherBegins);
         return keeper.newCook(tap);
     }
 

@@ -20,8 +20,8 @@ public interface CookJournal {
     /** The cook that an earlier run left before it was over; nothing if there is none or it cannot be read. */
     Recalled<UnfinishedCook> unfinished();
 
-    /** The number of the last cook of this pan; 0 if there was none, or if that is not known yet. */
-    int lastNumber();
+    /** The number of the last cook of this pan; 0 if there was none. */
+    Recalled<Integer> lastNumber();
 
     /** A cook begins. What follows belongs to it. */
     void began(CookHeader header);

@@ -17,8 +17,8 @@ final class NoJournal implements CookJournal {
     }
 
     @Override
-    public int lastNumber() {
-        return 0;
+    public Recalled<Integer> lastNumber() {
+        return Recalled.nothing();
     }
 
     @Override

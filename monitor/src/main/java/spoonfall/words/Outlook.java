@@ -20,12 +20,6 @@ public record Outlook(Saying saying, List<NextStep> comingUp, List<FanPoint> fan
      */
     public record FanPoint(double t, double lowC, double midC, double highC) {}
 
-    /** The same with something to be prepared now, which goes before what may be done any time. */
-    public Outlook preparing(String name) {
-        Saying preparing = new Saying(saying.state(), saying.act(), (name + " now. " + saying.note()).strip());
-        return new Outlook(preparing, comingUp, fan);
-    }
-
     /** The same with what comes up. */
     public Outlook with(List<NextStep> steps) {
         return new Outlook(saying, steps, fan);

@@ -15,23 +15,24 @@ import spoonfall.probe.Quality;
 final class Sentences {
     private static final String LESS_SURE =
             "Less sure than with a probe that speaks by itself. Stir the base now and then.";
+    private static final String STIR = "Stir the base now and then.";
     private static final String MORE_READINGS = "A reading every minute or two will tell. Stir the base now and then.";
-
-    /** What falls faster than that climbs neither steadily nor slowly. */
-    private static final double FALLS_PER_MIN_C = -0.2;
 
     /** So far below the boil of water, in °C, what comes off the heat has been let rest and is for the jars. */
     private static final double RESTED_C = 10;
 
     private final CookSettings settings;
     private final boolean byHand;
+    private final String prepare;
 
-    Sentences(CookSettings settings, boolean byHand) {
+    /** Of a pan for which something is to be prepared now, or nothing. */
+    Sentences(CookSettings settings, boolean byHand, Optional<String> toPrepare) {
         this.byHand = byHand;
         this.settings = settings;
+        prepare = toPrepare.map(name -> name + " now. ").orElse("");
     }
 
-    Saying say(CookStatus status, List<CookAlarm> alarms, Optional<Expected> expected, boolean slow) {
+    Saying say(CookStatus status, List<CookAlarm> alarms, Optional<Expected> expected, Way way) {
         Optional<CookAlarm> trouble = alarms.stream()
                 .filter(alarm -> alarm.state().active() && tellsMoreThanTheStage(alarm.name()))
                 .findFirst();
@@ -48,11 +49,11 @@ final class Sentences {
             case SUGAR ->
                 new Saying("Sugar is going in, it seems.", "Stir until it has melted.", "Then bring it to the boil.");
             case SOMETHING_COLD -> Saying.of("Something cold went in.", "It will come back to the boil.");
-            case NOTHING -> byStage(status, expected, slow);
+            case NOTHING -> byStage(status, expected, way);
         };
     }
 
-    private Saying byStage(CookStatus status, Optional<Expected> expected, boolean slow) {
+    private Saying byStage(CookStatus status, Optional<Expected> expected, Way way) {
         return switch (status.stage()) {
             case WAITING ->
                 byHand
@@ -67,7 +68,7 @@ final class Sentences {
                                 : "Nothing to do yet. If its sugar is in, stir until it has melted.");
             case SIMMERING -> new Saying("Simmering.", "", "When the sugar goes in, stir until it has melted.");
             case COMING_TO_THE_BOIL -> new Saying("Coming to the boil.", "", "Stir the base now and then.");
-            case ROLLING_BOIL -> boiling(status, expected, slow);
+            case ROLLING_BOIL -> boiling(expected, way);
             case TEST_WINDOW ->
                 new Saying(
                         "Close to setting.",
@@ -128,19 +129,19 @@ final class Sentences {
                 .orElse(Saying.of("Waiting for the probe.", ""));
     }
 
-    private Saying boiling(CookStatus status, Optional<Expected> expected, boolean slow) {
-        if (status.ratePerMinC().orElse(0) < FALLS_PER_MIN_C) {
-            return new Saying("The reading falls.", "Is the pan off the heat?", "Stir the base now and then.");
+    private Saying boiling(Optional<Expected> expected, Way way) {
+        if (way == Way.FALLS) {
+            return new Saying("The reading falls.", "Is the pan off the heat?", STIR);
         }
         if (expected.isEmpty()) {
-            String note = byHand ? MORE_READINGS : "Stir the base now and then.";
-            return new Saying("Boiling.", "Too early to say when it will set.", note);
+            String note = byHand ? MORE_READINGS : STIR;
+            return new Saying("Boiling.", "Too early to say when it will set.", prepare + note);
         }
-        String note = expected.get().windowS() > 180
-                ? byHand ? LESS_SURE : "Stir the base now and then."
-                : "Have the cold plates and a spoon to hand.";
+        String later = prepare + (byHand ? LESS_SURE : STIR);
+        String soon = prepare.isEmpty() ? "Have the cold plates and a spoon to hand." : prepare.strip();
+        String note = expected.get().windowS() > 180 ? later : soon;
         return new Saying(
-                slow ? "Climbing slowly." : "Climbing steadily.",
+                way == Way.SLOWLY ? "Climbing slowly." : "Climbing steadily.",
                 "Set tests " + expected.get().when() + ".",
                 note);
     }

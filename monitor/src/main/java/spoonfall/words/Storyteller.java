@@ -2,12 +2,14 @@ package spoonfall.words;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Pace;
 import spoonfall.cook.calm.CalmForecast;
 import spoonfall.cook.calm.CalmTime;
 import spoonfall.cook.settest.SetTestsNow;
+import spoonfall.series.Track;
 
 /**
  * Tells the story of one cook: feed it every status, and it says what to show. Remembers how the pan climbed lately, so
@@ -21,8 +23,15 @@ public final class Storyteller {
 
     private static final double HARDLY_MOVES_PER_MIN_C = 0.03;
 
+    /** What falls by that over the last two minutes, and is lower than it was a moment ago, is said to fall. */
+    private static final double FALLS_PER_MIN_C = -0.2;
+
+    private static final double MOMENT_S = 15;
+    private static final double LEVEL_S = 5;
+
     private final boolean byHand;
     private final Settled<Boolean> climbsSlowly = new Settled<>(SLOWLY_AFTER_S);
+    private final Track lately = new Track(MOMENT_S + LEVEL_S);
 
     /** The story of a cook whose thermometer speaks by itself, or is read by hand. */
     public Storyteller(Pace pace) {
@@ -31,7 +40,28 @@ public final class Storyteller {
 
     /** Takes note of how the pan is where nothing is shown of it, and returns whether it is said to climb slowly. */
     public boolean follow(CookStatus status) {
+        status.temperatureC().ifPresent(shownC -> lately.add(status.t(), shownC));
         return climbsSlowly.settle(status.t(), status.ratePerMinC().orElse(1) < HARDLY_MOVES_PER_MIN_C);
+    }
+
+    private Way way(CookStatus status) {
+        boolean slow = follow(status);
+        if (status.ratePerMinC().orElse(0) < FALLS_PER_MIN_C && (byHand || lower(status.t()))) {
+            return Way.FALLS;
+        }
+        return slow ? Way.SLOWLY : Way.STEADILY;
+    }
+
+    private boolean lower(double t) {
+        OptionalDouble before = lately.middleBetween(t - MOMENT_S - LEVEL_S, t - MOMENT_S);
+        OptionalDouble now = lately.middleBetween(t - LEVEL_S, t);
+        return before.isPresent() && now.isPresent() && now.getAsDouble() < before.getAsDouble();
+    }
+
+    /** What to show now, where nothing is to be prepared. */
+    public Outlook tell(
+            CookStatus status, Optional<CalmForecast.Shown> foretold, List<CookAlarm> alarms, SetTestsNow tests) {
+        return tell(status, foretold, alarms, tests, Optional.empty());
     }
 
     /**
@@ -41,18 +71,23 @@ public final class Storyteller {
      * @param foretold what is told of the forecast, here and elsewhere
      * @param alarms those that stand, most urgent first
      * @param tests how the set tests stand, and what the cook is measured against by now
+     * @param toPrepare what is to be prepared now, such as "Warm the jars"
      */
     public Outlook tell(
-            CookStatus status, Optional<CalmForecast.Shown> foretold, List<CookAlarm> alarms, SetTestsNow tests) {
+            CookStatus status,
+            Optional<CalmForecast.Shown> foretold,
+            List<CookAlarm> alarms,
+            SetTestsNow tests,
+            Optional<String> toPrepare) {
         double t = status.t();
         Optional<Expected> expected = foretold.map(CalmForecast.Shown::window)
                 .filter(window -> !window.howLong().isUnknown())
                 .map(window -> new Expected(window.t() - t, Minutes.in(window.howLong())));
-        boolean slow = follow(status);
-        Saying plain = new Sentences(tests.aim(), byHand).say(status, alarms, expected, slow);
+        Way way = way(status);
+        Saying plain = new Sentences(tests.aim(), byHand, toPrepare).say(status, alarms, expected, way);
         Optional<CalmTime.Shown> nextTest = foretold.flatMap(CalmForecast.Shown::nextTest);
         return new Outlook(
-                TestSayings.over(plain, tests, nextTest, status, alarms),
+                TestSayings.over(plain, tests, nextTest, status, way == Way.FALLS, alarms),
                 List.of(),
                 foretold.map(shown -> new Fan(tests.aim()).of(status, shown.gel()))
                         .orElse(List.of()));

@@ -7,6 +7,7 @@ import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.SetTest;
 import spoonfall.cook.Stage;
+import spoonfall.cook.WentIn;
 import spoonfall.cook.calm.CalmTime;
 import spoonfall.cook.settest.SetTestsNow;
 
@@ -16,14 +17,15 @@ final class TestSayings {
 
     private TestSayings() {}
 
-    /** What the stage says, or what the set tests say over it; {@code nextAt} is when the next one is due, calmed. */
+    /** What the stage says, or what the set tests say over it; {@code nextAt} is when the next one is due, calmed; {@code falls} whether its reading falls. */
     static Saying over(
             Saying plain,
             SetTestsNow tests,
             Optional<CalmTime.Shown> nextAt,
             CookStatus status,
+            boolean falls,
             List<CookAlarm> alarms) {
-        return saying(plain, tests, nextAt, status, alarms).orElse(plain);
+        return saying(plain, tests, nextAt, status, falls, alarms).orElse(plain);
     }
 
     private static Optional<Saying> saying(
@@ -31,6 +33,7 @@ final class TestSayings {
             SetTestsNow tests,
             Optional<CalmTime.Shown> nextAt,
             CookStatus status,
+            boolean falls,
             List<CookAlarm> alarms) {
         if (tests.set()) {
             return Optional.of(new Saying(
@@ -49,7 +52,7 @@ final class TestSayings {
         }
         Stage stage = status.stage();
         Optional<SetTest.Seen> seen = tests.last().flatMap(SetTest::seen);
-        if (seen.isPresent() && !stage.boiling()) {
+        if (tests.goesBack() && !stage.boiling() && status.wentIn() == WentIn.NOTHING) {
             return Optional.of(new Saying(
                     "Not yet. Back on the heat.",
                     next(tests, nextAt, "The next test is") + ".",
@@ -58,7 +61,7 @@ final class TestSayings {
         boolean early = seen.isEmpty()
                 && stage == Stage.TEST_WINDOW
                 && nextAt.map(at -> at.t() - status.t()).orElse(0.0) > SOON_S;
-        boolean between = seen.isPresent() && stage == Stage.ROLLING_BOIL;
+        boolean between = seen.isPresent() && stage == Stage.ROLLING_BOIL && !falls;
         if (early || between) {
             String what = early ? "Test the set: it tells most" : "The next test is";
             return Optional.of(new Saying(plain.state(), next(tests, nextAt, what) + ".", plain.note()));

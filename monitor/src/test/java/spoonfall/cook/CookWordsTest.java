@@ -171,7 +171,7 @@ final class CookWordsTest {
     }
 
     private static SetTestsNow now(List<SetTest> tests) {
-        return new SetTestsNow(tests, CookSettings.defaults(), 4, UNKNOWN);
+        return new SetTestsNow(tests, CookSettings.defaults(), 4, UNKNOWN, false);
     }
 
     @Test

@@ -33,6 +33,7 @@ public final class KeptJournal implements CookJournal {
 
     public int resumed;
     public volatile boolean healthy = true;
+    public volatile boolean numberTold;
     public int ended;
     private int asked;
     private int last;
@@ -58,8 +59,12 @@ public final class KeptJournal implements CookJournal {
     }
 
     @Override
-    public int lastNumber() {
-        return last;
+    public Recalled<Integer> lastNumber() {
+        if (asked < silentFor) {
+            return Recalled.notKnown();
+        }
+        numberTold = true;
+        return Recalled.of(Optional.of(last));
     }
 
     @Override

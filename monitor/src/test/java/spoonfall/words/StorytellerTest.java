@@ -147,13 +147,24 @@ final class StorytellerTest {
 
     @Test
     void whatIsToBePreparedNow_goesBeforeWhatMayBeDoneAnyTime() {
-        Saying boiling =
-                new Saying("Climbing steadily.", "Set tests in about 9 minutes.", "Stir the base now and then.");
-        Saying said = new Outlook(boiling, List.of(), List.of())
-                .preparing("Warm the jars")
-                .saying();
-        assertThat(said.note()).isEqualTo("Warm the jars now. Stir the base now and then.");
-        assertThat(said.state()).isEqualTo(boiling.state());
+        Telling story = new Telling(MadeCook.boiling(300));
+        assertThat(story.told(Optional.of("Warm the jars")))
+                .endsWith(". Warm the jars now. Stir the base now and then.");
+        story.cook.say(TestWord.begun("a", 90)).watch(1, MadeCook::boilsC);
+        assertThat(story.told(Optional.of("Warm the jars")))
+                .startsWith("Testing the set.")
+                .doesNotContain("jars");
+    }
+
+    /** It went back after the test, and is done by now for all that anybody knows. */
+    @Test
+    void aPanThatWentBackAndCameToItsSettingPoint_isNotSentBackOnceMore() {
+        MadeCook cook =
+                MadeCook.boiling(1000).say(TestWord.begun("a", 90)).say(TestWord.seen("a", TestAnswer.THICKENS));
+        cook.watch(620, MadeCook::boilsC);
+        assertThat(cook.raised()).contains(AlarmName.GEL_POINT);
+        Telling story = new Telling(cook);
+        assertThat(story.cooling(100, 104.2)).startsWith("Off the heat. Test the set.");
     }
 
     @Test
@@ -177,9 +188,17 @@ final class StorytellerTest {
         }
 
         String cooling(int seconds, double offC) {
-            cook.watch(seconds, t -> offC - (t - offT) * 3 / 60);
+            for (int s = 0; s < seconds; s++) {
+                cook.watch(1, t -> offC - (t - offT) * 3 / 60);
+                teller.follow(cook.status());
+            }
+            return told(Optional.empty());
+        }
+
+        String told(Optional<String> toPrepare) {
             CookMonitor monitor = cook.monitor();
-            Saying saying = teller.tell(monitor.status(), monitor.foretold(), monitor.alarms(), monitor.tests())
+            Saying saying = teller.tell(
+                            monitor.status(), monitor.foretold(), monitor.alarms(), monitor.tests(), toPrepare)
                     .saying();
             return saying.state() + " " + saying.act() + " " + saying.note();
         }
@@ -224,7 +243,7 @@ final class StorytellerTest {
                 WentIn.NOTHING,
                 wasClose);
         CookSettings settings = CookSettings.defaults();
-        SetTestsNow untested = new SetTestsNow(List.of(), settings, settings.riseC(), OptionalDouble.empty());
+        SetTestsNow untested = new SetTestsNow(List.of(), settings, settings.riseC(), OptionalDouble.empty(), false);
         Saying saying = new Storyteller(Pace.BY_ITSELF)
                 .tell(warming, Optional.empty(), List.of(), untested)
                 .saying();
@@ -247,7 +266,7 @@ final class StorytellerTest {
                         false)
                 .stale();
         CookSettings settings = CookSettings.defaults();
-        SetTestsNow untested = new SetTestsNow(List.of(), settings, settings.riseC(), OptionalDouble.empty());
+        SetTestsNow untested = new SetTestsNow(List.of(), settings, settings.riseC(), OptionalDouble.empty(), false);
         Saying saying = new Storyteller(Pace.BY_ITSELF)
                 .tell(silent, Optional.empty(), List.of(), untested)
                 .saying();

@@ -52,7 +52,7 @@ public final class PanTalk {
     /** How the set tests stand. */
     SetTestsNow tests(double t) {
         SetTests tests = watch.tests();
-        return new SetTestsNow(tests.all(), tests.aim(), tests.nextRiseC(), nextInS(t));
+        return new SetTestsNow(tests.all(), tests.aim(), tests.nextRiseC(), nextInS(t), tests.goesBack());
     }
 
     /** Seconds until the next set test is due, by the forecast; empty when that is not known. */

@@ -144,7 +144,7 @@ public final class PanAlarms {
         Condition seen = windowUnseen ? Condition.UNDECIDED : watches.startSetTests(stage, now);
         Condition window = gelCalled() ? Condition.ABSENT : seen;
         board.update(t, AlarmName.START_SET_TESTS, window, AlarmText::startSetTests, events);
-        if (stage == Stage.OFF_THE_HEAT && !setTest) {
+        if (stage == Stage.OFF_THE_HEAT && !setTest && !windowUnseen) {
             callsAreOver(t, events); // who took it off for longer than a test has heard them
         }
         Condition stalled =
@@ -178,7 +178,7 @@ public final class PanAlarms {
     }
 
     private AlarmText.Cooling likely() {
-        if (tests.notYet()) {
+        if (tests.goesBack()) {
             return AlarmText.Cooling.WAS_NOT_SET;
         }
         return stages.reachedWindow() ? AlarmText.Cooling.MAY_BE_SET : AlarmText.Cooling.HEAT_IS_OFF;

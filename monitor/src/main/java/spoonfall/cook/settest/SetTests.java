@@ -46,6 +46,10 @@ public final class SetTests {
     private SetTestPlan plan;
     private boolean paused;
     private double backSinceT = Double.NaN;
+
+    /** It boiled again since the latest answer. */
+    private boolean wentBack;
+
     private double aheadC = LEAST_AHEAD_C;
 
     /** A word and when it was said, in milliseconds of the cook. */
@@ -95,6 +99,7 @@ public final class SetTests {
         }
         begin(t, word, pan);
         SetTest open = now().orElseThrow();
+        wentBack = false;
         aheadC = Math.min(MOST_AHEAD_C, Math.max(LEAST_AHEAD_C, pan.perMinC().orElse(0) * CALL_AHEAD_S / 60));
         return replace(open.with(word.answer().map(answer -> new SetTest.Seen(t, answer))), t, TestChange.SEEN);
     }
@@ -178,6 +183,11 @@ public final class SetTests {
         return last().filter(test -> test.seen().isPresent() && !test.set()).isPresent();
     }
 
+    /** Whether it was found not set and is not back at the boil since: it goes back on the heat, and is not done. */
+    public boolean goesBack() {
+        return notYet() && !wentBack;
+    }
+
     /** Whether the pan stands off the heat because of a test, or is on its way back. */
     public boolean away(double t, Stage stage) {
         return standsOff(t, stage) || answeredWithin(t, BACK_S);
@@ -196,6 +206,7 @@ public final class SetTests {
         backSinceT = !back ? Double.NaN : Double.isNaN(backSinceT) ? t : backSinceT;
         boolean over = now().isPresent() ? boilsOn(t) : back || !answeredWithin(t, NEVER_BACK_S);
         paused &= !over;
+        wentBack |= back;
         return paused;
     }
 

@@ -13,8 +13,10 @@ import spoonfall.cook.SetTest;
  * @param aim what the cook is measured against by now: the settings, re-aimed by what was learnt
  * @param nextRiseC how far above the water boil to test next, in °C
  * @param nextInS seconds until then, by the forecast; 0 when it is now, empty when that is not known
+ * @param goesBack whether it was found not set and is not back at the boil since
  */
-public record SetTestsNow(List<SetTest> tests, CookSettings aim, double nextRiseC, OptionalDouble nextInS) {
+public record SetTestsNow(
+        List<SetTest> tests, CookSettings aim, double nextRiseC, OptionalDouble nextInS, boolean goesBack) {
     /** The test that goes on. */
     public Optional<SetTest> open() {
         return last().filter(test -> test.seen().isEmpty());
@@ -23,11 +25,6 @@ public record SetTestsNow(List<SetTest> tests, CookSettings aim, double nextRise
     /** The latest test. */
     public Optional<SetTest> last() {
         return tests.isEmpty() ? Optional.empty() : Optional.of(tests.get(tests.size() - 1));
-    }
-
-    /** Whether the latest word is that it is not set. */
-    public boolean notSet() {
-        return last().filter(test -> test.seen().isPresent() && !test.set()).isPresent();
     }
 
     /** Whether the preserve was found set: the boil has ended. */

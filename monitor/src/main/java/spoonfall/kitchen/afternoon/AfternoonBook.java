@@ -143,6 +143,10 @@ public final class AfternoonBook {
     public void clockSet(long byMillis) {
         news.moved();
         clock.wallSet(byMillis);
+        Kept old = before;
+        if (old != null) {
+            old.clock().wallSet(byMillis);
+        }
     }
 
     /** A set test said that it has set; nothing to do where the notes leave testing out or it was done already. */
@@ -179,7 +183,7 @@ public final class AfternoonBook {
         }
         followedT = Math.floor(nowT);
         news.moved();
-        afternoon.follow(nowT, cook.status(), foretold(), cook.notSet());
+        afternoon.follow(nowT, cook.status(), foretold(), cook.goesBack());
         return afternoon.takeReminders();
     }
 

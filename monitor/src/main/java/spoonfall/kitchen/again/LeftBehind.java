@@ -22,6 +22,8 @@ public final class LeftBehind {
     private final PanReturn comingBack;
     private final LongSupplier clock;
     private boolean over;
+    private boolean numbered;
+    private boolean anotherBegan;
     private long nextNanos = System.nanoTime();
 
     /**
@@ -36,17 +38,24 @@ public final class LeftBehind {
         this.clock = clock;
     }
 
+    /** Somebody begins another cook: if it is not known yet what was left, that stays in the record as it is. */
+    public void anotherBegins() {
+        if (!over && !anotherBegan) {
+            LOG.warn("a cook began before the record could say what an earlier run left, which stays in it as it is");
+            anotherBegan = true;
+        }
+    }
+
     /** Asks the record, if that is due; says whether everything stands as it was left from now on. */
     public boolean takeUp() {
         if (over || System.nanoTime() - nextNanos < 0) {
             return false;
         }
+        numbered = numbered || number();
         if (pan.cook().now().isPresent()) {
-            LOG.warn("a cook began before the record could say what an earlier run left, which stays in it as it is");
-            over = true;
-        } else {
-            over = asked();
+            anotherBegins();
         }
+        over = numbered && (anotherBegan || asked());
         if (over) {
             pan.afternoon().caughtUp();
         }
@@ -54,9 +63,15 @@ public final class LeftBehind {
         return over;
     }
 
+    /** Counts on from the last cook of the record, so that no two have one number. */
+    private boolean number() {
+        Recalled<Integer> last = journal.lastNumber();
+        last.found().ifPresent(number -> pan.number(number + 1));
+        return last.known();
+    }
+
     /** What is there twice is taken up once: the diaries see to that. */
     private boolean asked() {
-        pan.number(journal.lastNumber() + 1);
         if (!pan.afternoon().recall(clock.getAsLong()) || !pan.batch().recall()) {
             return false;
         }

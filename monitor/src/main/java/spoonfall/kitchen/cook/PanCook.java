@@ -44,9 +44,9 @@ public final class PanCook {
                 : now().flatMap(begun -> begun.monitor().foretold());
     }
 
-    /** Whether the latest set test found it not set yet. */
-    public boolean notSet() {
-        return now().filter(begun -> begun.monitor().tests().notSet()).isPresent();
+    /** Whether the latest set test found it not set yet, so that it goes back on the heat. */
+    public boolean goesBack() {
+        return now().filter(begun -> begun.monitor().tests().goesBack()).isPresent();
     }
 
     /** Whether the cook is at such a stage; never before the first reading. */

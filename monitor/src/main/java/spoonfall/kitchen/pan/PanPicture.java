@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookStatus;
-import spoonfall.cook.Stage;
 import spoonfall.cook.monitor.CookMonitor;
 import spoonfall.kitchen.afternoon.AfternoonBook;
 import spoonfall.kitchen.cook.Cook;
@@ -79,11 +78,9 @@ final class PanPicture {
         List<CookAlarm> alarms = monitor.alarms();
         if (Math.floor(status.t()) > outlookT || news.isFresh() || gone) {
             outlookT = Math.floor(status.t());
-            outlook = current.story().tell(status, cook.foretold(), alarms, monitor.tests());
+            outlook = current.story().tell(status, cook.foretold(), alarms, monitor.tests(), afternoon.toPrepare());
         }
-        boolean climbs = status.fresh() && status.stage() == Stage.ROLLING_BOIL && alarms.isEmpty();
-        Outlook said = climbs ? afternoon.toPrepare().map(outlook::preparing).orElse(outlook) : outlook;
-        Outlook now = said.with(afternoon.comingUp(current.originNanos()));
+        Outlook now = outlook.with(afternoon.comingUp(current.originNanos()));
         return view(Optional.of(status), gone ? ProbeWords.gone(probe, now) : now, alarms, others(monitor));
     }
 

@@ -49,8 +49,8 @@ final class PanJournal extends Pen implements CookJournal {
     }
 
     @Override
-    public int lastNumber() {
-        return asked(store -> Optional.of(store.lastNumber(pan))).found().orElse(0);
+    public Recalled<Integer> lastNumber() {
+        return asked(store -> Optional.of(store.lastNumber(pan)));
     }
 
     @Override

@@ -3,9 +3,11 @@ package spoonfall.web.book;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import spoonfall.kitchen.ask.Refusal;
@@ -21,6 +23,9 @@ import spoonfall.web.wire.Asked;
 public final class PhotoRoutes {
     private static final Pattern TAKES = Pattern.compile("/api/book/\\d{1,18}/photos");
 
+    /** What is too long by less than so many times is taken in to be refused. */
+    private static final int HEARD_OUT_TIMES = 4;
+
     private final Supplier<BatchBook> book;
     private final PhotoMaker maker = new PhotoMaker();
 
@@ -34,10 +39,10 @@ public final class PhotoRoutes {
         routes.delete("/api/book/{id}/photos/{photo}", BookRoutes.known(this::remove));
     }
 
-    /** As many bytes may come with a request: a photo's where one is taken in. */
+    /** As many bytes may come with a request: more than a photo's where one is taken in, for who is refused while sending hears no answer. */
     public static int mostBytes(String method, String path) {
         boolean photo = method.equals("POST") && TAKES.matcher(path).matches();
-        return photo ? PhotoMaker.MOST_BYTES : Asked.LARGEST_BYTES;
+        return photo ? HEARD_OUT_TIMES * PhotoMaker.MOST_BYTES : Asked.LARGEST_BYTES;
     }
 
     private void take(Context ctx) {
@@ -46,6 +51,10 @@ public final class PhotoRoutes {
         try {
             // one byte more than fits is enough to know that it does not
             byte[] sent = ctx.bodyInputStream().readNBytes(PhotoMaker.MOST_BYTES + 1);
+            if (sent.length > PhotoMaker.MOST_BYTES) {
+                hearOut(ctx.bodyInputStream());
+                throw new ContentTooLargeResponse("a photo has at most 12 MB; make it smaller");
+            }
             kept.refuseUnknown(id); // who is still sending would hear no answer
             Photo photo = maker.remade(sent);
             BookPhoto added = kept.add(id, photo.digest(), photo.width(), photo.height(), photo.jpeg());
@@ -54,6 +63,17 @@ public final class PhotoRoutes {
             throw new Refusal(String.valueOf(e.getMessage()), e);
         } catch (IOException e) {
             throw new Refusal("that photo did not arrive; send it again", e);
+        }
+    }
+
+    private static void hearOut(InputStream rest) throws IOException {
+        byte[] part = new byte[64 * 1024];
+        for (long left = (HEARD_OUT_TIMES - 1L) * PhotoMaker.MOST_BYTES; left > 0; ) {
+            int read = rest.read(part);
+            if (read < 0) {
+                return;
+            }
+            left -= read;
         }
     }
 

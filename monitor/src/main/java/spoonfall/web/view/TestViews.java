@@ -17,7 +17,9 @@ final class TestViews {
     /** How the set tests stand. */
     static ObjectNode tests(SetTestsNow now) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
-        node.put("open", now.open().map(SetTest::id).orElse(null)).put("set", now.set());
+        node.put("open", now.open().map(SetTest::id).orElse(null))
+                .put("set", now.set())
+                .put("goesBack", now.goesBack());
         CookSettings aim = now.aim();
         node.put("nextRiseC", WireJson.rounded(now.nextRiseC()));
         node.put("nextC", WireJson.rounded(aim.waterBoil().temperatureC() + now.nextRiseC()));

@@ -35,7 +35,7 @@ public final class Views {
         node.put("type", "status").put("t", WireJson.rounded(status.t()));
         WireJson.put(node, "temperatureC", status.temperatureC());
         node.put("waterBoilC", WireJson.rounded(waterBoilC)).put("gelPointC", WireJson.rounded(settings.gelPointC()));
-        node.put("stage", status.stage().wireName());
+        node.put("stage", status.stage().wireName()).put("wasClose", status.wasClose());
         WireJson.put(node, "ratePerMinC", status.ratePerMinC());
         WireJson.put(node, "solids", status.solids());
         WireJson.put(node, "etaS", status.forecast().map(Forecast::etaS));

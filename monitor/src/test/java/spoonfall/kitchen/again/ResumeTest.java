@@ -501,10 +501,33 @@ final class ResumeTest {
         journal.silentFor = Integer.MAX_VALUE;
         try (Run second = run(trace)) {
             second.play(trace, 0, 60);
+            journal.numberTold = false;
             journal.silentFor = 0;
             second.play(trace, 60, 120);
+            Hearing.await("the record's answer", () -> journal.numberTold);
+            awaitTicks(second);
             assertThat(journal.resumed).isZero();
             assertThat(second.kitchen.record().join().size()).isEqualTo(120);
+        }
+    }
+
+    @Test
+    void aNewCookThatIsAskedForBeforeTheRecordAnswers_isNotTheOldOne() {
+        Trace trace = Cooks.trace(Scenario.CLEAN, 3);
+        try (Run first = run(trace)) {
+            first.play(trace, 0, 900);
+        }
+        journal.silentFor = Integer.MAX_VALUE;
+        try (Run second = run(trace)) {
+            second.kitchen.newCook(Optional.empty()).join();
+            journal.numberTold = false;
+            journal.silentFor = 0;
+            Hearing.await("the record's answer", () -> journal.numberTold);
+            awaitTicks(second);
+            assertThat(second.state().startedAt()).isEmpty();
+            second.play(trace, 0, 60);
+            assertThat(journal.resumed).isZero();
+            assertThat(second.state().cookNumber()).isEqualTo(2);
         }
     }
 

@@ -59,9 +59,15 @@ final class NativeSqlite {
 
     private static Path unpackedForThisRun(byte[] library) throws IOException {
         Path folder = Files.createTempDirectory("spoonfall-sqlite"); // this user's alone
+        try {
+            NativeCache.put(folder, FILE, library);
+        } catch (IOException e) {
+            Files.deleteIfExists(folder.resolve(FILE)); // it is tried again, and nothing may pile up
+            Files.deleteIfExists(folder);
+            throw e;
+        }
         folder.toFile().deleteOnExit();
         folder.resolve(FILE).toFile().deleteOnExit();
-        NativeCache.put(folder, FILE, library);
         return folder;
     }
 
