@@ -9,7 +9,6 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,7 +25,7 @@ final class TornBookTest {
     @TempDir
     private Path folder;
 
-    private final AtomicReference<String> identity = new AtomicReference<>("by-id/first");
+    private volatile String identity = "by-id/first";
     private final ToldProbe probe = new ToldProbe("pan", 0);
 
     private Path file() {
@@ -36,7 +35,7 @@ final class TornBookTest {
     private Thermometry thermometry() {
         return new Thermometry(
                 Optional.of(new CalibrationBook(file())),
-                name -> Optional.of(identity.get()),
+                name -> Optional.of(identity),
                 name -> Optional.empty(),
                 Optional.empty(),
                 InstantSource.system());
@@ -44,7 +43,7 @@ final class TornBookTest {
 
     private void anotherIsPluggedInWhileTheBookIsTorn() throws IOException {
         Files.writeString(file(), "[{\"probe\":");
-        identity.set("by-id/second");
+        identity = "by-id/second";
         probe.lose();
         probe.find("9600 baud");
     }
