@@ -72,15 +72,6 @@ final class BatchBookTest {
     }
 
     @Test
-    void whatIsWrongWithACookItself_isNotPutDownToTheDisk() throws SQLException {
-        try (Database database = Database.open(file)) {
-            database.handle().execute("UPDATE cook SET header = json_set(header, '$.startedAt', 'torn') WHERE id = 1");
-        }
-        assertThatThrownBy(() -> book.cook(1)).hasMessageNotContaining("the disk");
-        assertThat(book.cook(2).id()).isEqualTo(2);
-    }
-
-    @Test
     void aTableThatIsGone_isSaidOfTheRecord() throws SQLException {
         try (Database database = Database.open(file)) {
             database.handle().execute("DROP TABLE photo");
