@@ -2,14 +2,12 @@ package spoonfall.words;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import spoonfall.cook.CookAlarm;
 import spoonfall.cook.CookStatus;
 import spoonfall.cook.Pace;
 import spoonfall.cook.calm.CalmForecast;
 import spoonfall.cook.calm.CalmTime;
 import spoonfall.cook.settest.SetTestsNow;
-import spoonfall.series.Track;
 
 /**
  * Tells the story of one cook: feed it every status, and it says what to show. Remembers how the pan climbed lately, so
@@ -27,11 +25,15 @@ public final class Storyteller {
     private static final double FALLS_PER_MIN_C = -0.2;
 
     private static final double MOMENT_S = 15;
-    private static final double LEVEL_S = 5;
 
     private final boolean byHand;
     private final Settled<Boolean> climbsSlowly = new Settled<>(SLOWLY_AFTER_S);
-    private final Track lately = new Track(MOMENT_S + LEVEL_S);
+    private double latestC = Double.NaN;
+    private double markedC = Double.NaN;
+    private double markedT = Double.NEGATIVE_INFINITY;
+
+    /** Where it was one moment to two ago. */
+    private double momentAgoC = Double.NaN;
 
     /** The story of a cook whose thermometer speaks by itself, or is read by hand. */
     public Storyteller(Pace pace) {
@@ -40,22 +42,25 @@ public final class Storyteller {
 
     /** Takes note of how the pan is where nothing is shown of it, and returns whether it is said to climb slowly. */
     public boolean follow(CookStatus status) {
-        status.temperatureC().ifPresent(shownC -> lately.add(status.t(), shownC));
+        status.temperatureC().ifPresent(shownC -> remember(status.t(), shownC));
         return climbsSlowly.settle(status.t(), status.ratePerMinC().orElse(1) < HARDLY_MOVES_PER_MIN_C);
     }
 
     private Way way(CookStatus status) {
         boolean slow = follow(status);
-        if (status.ratePerMinC().orElse(0) < FALLS_PER_MIN_C && (byHand || lower(status.t()))) {
+        if (status.ratePerMinC().orElse(0) < FALLS_PER_MIN_C && (byHand || latestC < momentAgoC)) {
             return Way.FALLS;
         }
         return slow ? Way.SLOWLY : Way.STEADILY;
     }
 
-    private boolean lower(double t) {
-        OptionalDouble before = lately.middleBetween(t - MOMENT_S - LEVEL_S, t - MOMENT_S);
-        OptionalDouble now = lately.middleBetween(t - LEVEL_S, t);
-        return before.isPresent() && now.isPresent() && now.getAsDouble() < before.getAsDouble();
+    private void remember(double t, double shownC) {
+        latestC = shownC;
+        if (t - markedT >= MOMENT_S) {
+            momentAgoC = markedC;
+            markedC = shownC;
+            markedT = t;
+        }
     }
 
     /** What to show now, where nothing is to be prepared. */

@@ -506,7 +506,7 @@ final class ResumeTest {
             journal.silentFor = 0;
             second.play(trace, 60, 120);
             Hearing.await("the record's answer", () -> journal.numberTold);
-            awaitTicks(second);
+            second.kitchen.state().join(); // what it made of the answer is done
             assertThat(journal.resumed).isZero();
             assertThat(second.kitchen.record().join().size()).isEqualTo(120);
         }
@@ -524,7 +524,7 @@ final class ResumeTest {
             journal.numberTold = false;
             journal.silentFor = 0;
             Hearing.await("the record's answer", () -> journal.numberTold);
-            awaitTicks(second);
+            second.kitchen.state().join(); // what it made of the answer is done
             assertThat(second.state().startedAt()).isEmpty();
             second.play(trace, 0, 60);
             assertThat(journal.resumed).isZero();
