@@ -144,9 +144,9 @@ final class SetTestPageTest {
         Browsers.press(part(page, "test-begin"), "Enter");
         assertThat(part(page, "test-title")).isFocused();
         page.keyboard().press("Tab");
-        assertThat(part(page, "seen-separate-drops")).isFocused();
+        assertThat(part(page, "seen-runs")).isFocused();
         page.keyboard().press("Space");
-        assertThat(part(page, "test-title")).hasText(Pattern.compile("Separate drops, at .*"));
+        assertThat(part(page, "test-title")).hasText(Pattern.compile("It runs, at .*"));
         page.keyboard().press("Tab");
         assertThat(part(page, "test-undo")).isFocused();
     }
