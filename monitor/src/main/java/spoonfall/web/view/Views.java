@@ -35,7 +35,7 @@ public final class Views {
         node.put("type", "status").put("t", WireJson.rounded(status.t()));
         WireJson.put(node, "temperatureC", status.temperatureC());
         node.put("waterBoilC", WireJson.rounded(waterBoilC)).put("gelPointC", WireJson.rounded(settings.gelPointC()));
-        node.put("stage", status.stage().wireName()).put("wasClose", status.wasClose());
+        node.put("stage", status.stage().wireName());
         WireJson.put(node, "ratePerMinC", status.ratePerMinC());
         WireJson.put(node, "solids", status.solids());
         WireJson.put(node, "etaS", status.forecast().map(Forecast::etaS));
@@ -92,6 +92,7 @@ public final class Views {
         WireJson.put(node, "seenC", status.seen().map(CookStatus.Seen::temperatureC));
         WireJson.put(node, "seenT", status.seen().map(CookStatus.Seen::t));
         node.put("fresh", status.fresh());
+        node.put("wasClose", status.wasClose());
         node.put("quality", status.quality().wireName());
         OptionalDouble temperatureC = status.temperatureC();
         if (temperatureC.isPresent()) {
