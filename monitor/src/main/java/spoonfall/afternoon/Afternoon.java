@@ -52,11 +52,6 @@ public final class Afternoon {
         return progress.notes();
     }
 
-    /** Lets time pass, and takes note of a pan that no test found to be not set yet. */
-    public void follow(double nowT, Optional<CookStatus> status, Optional<CalmForecast.Shown> foretold) {
-        follow(nowT, status, foretold, false);
-    }
-
     /**
      * Lets time pass, and takes note of the pan.
      *

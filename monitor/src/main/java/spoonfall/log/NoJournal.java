@@ -18,7 +18,7 @@ final class NoJournal implements CookJournal {
 
     @Override
     public Recalled<Integer> lastNumber() {
-        return Recalled.nothing();
+        return Recalled.of(Optional.of(0));
     }
 
     @Override

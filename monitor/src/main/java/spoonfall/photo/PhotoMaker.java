@@ -29,6 +29,9 @@ public final class PhotoMaker {
     /** A file has at most so many bytes. */
     public static final int MOST_BYTES = 12 * 1024 * 1024;
 
+    /** What is said of a larger one. */
+    public static final String TOO_LARGE = "a photo has at most 12 MB; make it smaller";
+
     /** A photo that was made anew has at most so many pixels a side. */
     public static final int LONGEST_SIDE = 1600;
 
@@ -42,7 +45,7 @@ public final class PhotoMaker {
     /** What somebody sent, made anew; a {@link PhotoException} says why it cannot be. */
     public synchronized Photo remade(byte[] file) throws PhotoException {
         if (file.length > MOST_BYTES) {
-            throw new PhotoException("a photo has at most 12 MB; make it smaller");
+            throw new PhotoException(TOO_LARGE);
         }
         PhotoHeader header = PhotoHeader.of(file);
         boolean sides = header.width() > 0

@@ -28,7 +28,6 @@ public final class Storyteller {
 
     private final boolean byHand;
     private final Settled<Boolean> climbsSlowly = new Settled<>(SLOWLY_AFTER_S);
-    private double latestC = Double.NaN;
     private double markedC = Double.NaN;
     private double markedT = Double.NEGATIVE_INFINITY;
 
@@ -48,14 +47,14 @@ public final class Storyteller {
 
     private Way way(CookStatus status) {
         boolean slow = follow(status);
-        if (status.ratePerMinC().orElse(0) < FALLS_PER_MIN_C && (byHand || latestC < momentAgoC)) {
+        if (status.ratePerMinC().orElse(0) < FALLS_PER_MIN_C
+                && (byHand || status.temperatureC().orElse(Double.NaN) < momentAgoC)) {
             return Way.FALLS;
         }
         return slow ? Way.SLOWLY : Way.STEADILY;
     }
 
     private void remember(double t, double shownC) {
-        latestC = shownC;
         if (t - markedT >= MOMENT_S) {
             momentAgoC = markedC;
             markedC = shownC;

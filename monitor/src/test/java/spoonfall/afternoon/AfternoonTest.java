@@ -347,7 +347,7 @@ final class AfternoonTest {
         while (replay.hasNext()) {
             List<CookEvent> events = replay.next();
             CookMonitor monitor = replay.monitor();
-            afternoon.follow(monitor.timeS(), Optional.of(monitor.status()), monitor.foretold());
+            afternoon.follow(monitor.timeS(), Optional.of(monitor.status()), monitor.foretold(), false);
             for (CookEvent event : events) {
                 if (event instanceof CookEvent.Reminded said && said.reminder() != ReminderName.STIR) {
                     String id = said.reminder() == ReminderName.CHILL_PLATES ? "plates" : "jars";
@@ -363,7 +363,7 @@ final class AfternoonTest {
         }
         assertThat(agreed).containsExactlyInAnyOrder("plates", "jars");
         CookMonitor last = replay.monitor();
-        afternoon.follow(last.timeS() + 240, Optional.of(last.status()), last.foretold());
+        afternoon.follow(last.timeS() + 240, Optional.of(last.status()), last.foretold(), false);
         Timeline end = afternoon.timeline(last.foretold());
         assertThat(end.steps().stream()
                         .filter(line -> line.state() == State.DONE)

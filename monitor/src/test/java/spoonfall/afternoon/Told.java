@@ -83,7 +83,7 @@ final class Told {
     Told later(double minutes) {
         for (double until = t + minutes * 60; t < until; t++) {
             foretold = Optional.empty();
-            afternoon.follow(t, Optional.empty(), foretold);
+            afternoon.follow(t, Optional.empty(), foretold, false);
         }
         return this;
     }

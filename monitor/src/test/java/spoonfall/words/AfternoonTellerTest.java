@@ -58,7 +58,8 @@ final class AfternoonTellerTest {
                             forecast.apply(t),
                             WentIn.NOTHING,
                             false)),
-                    foretold);
+                    foretold,
+                    false);
         }
     }
 
@@ -91,14 +92,14 @@ final class AfternoonTellerTest {
         afternoon.skip("spirit", 110);
         assertThat(headline()).isEqualTo("Next: fill the jars, in about 10 minutes.");
         afternoon.prepare("canner", 110);
-        afternoon.follow(120, Optional.empty(), Optional.empty());
+        afternoon.follow(120, Optional.empty(), Optional.empty(), false);
         afternoon.tap("rest", 130);
         assertThat(headline()).isEqualTo("Now: fill the jars.");
         afternoon.tap("process", 400);
         assertThat(headline()).isEqualTo("Next: lift the jars out to cool, in about 5 minutes.");
         afternoon.tap("rest-jars", 700);
         assertThat(headline()).isEqualTo("Lift the jars out to cool: until {clock:43900}.");
-        afternoon.follow(50_000, Optional.empty(), Optional.empty());
+        afternoon.follow(50_000, Optional.empty(), Optional.empty(), false);
         assertThat(headline()).isEqualTo("The afternoon is over.");
     }
 
@@ -155,10 +156,10 @@ final class AfternoonTellerTest {
 
     @Test
     void coldJars_standAsStillToDo_andTakeNoTapFromTheStep() {
-        afternoon.follow(1000, Optional.empty(), Optional.empty());
+        afternoon.follow(1000, Optional.empty(), Optional.empty(), false);
         afternoon.tap("off", 1000);
         afternoon.skip("spirit", 1010);
-        afternoon.follow(1300, Optional.empty(), Optional.empty());
+        afternoon.follow(1300, Optional.empty(), Optional.empty(), false);
         AfternoonSaying resting = AfternoonTeller.say(timeline());
         assertThat(resting.saying().act()).isEqualTo("Warm the jars now.");
         assertThat(resting.act().orElseThrow().id()).isEqualTo("rest");

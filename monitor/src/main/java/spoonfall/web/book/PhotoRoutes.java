@@ -53,7 +53,7 @@ public final class PhotoRoutes {
             byte[] sent = ctx.bodyInputStream().readNBytes(PhotoMaker.MOST_BYTES + 1);
             if (sent.length > PhotoMaker.MOST_BYTES) {
                 hearOut(ctx.bodyInputStream());
-                throw new ContentTooLargeResponse("a photo has at most 12 MB; make it smaller");
+                throw new ContentTooLargeResponse(PhotoMaker.TOO_LARGE);
             }
             kept.refuseUnknown(id); // who is still sending would hear no answer
             Photo photo = maker.remade(sent);
